@@ -147,7 +147,7 @@ fn story() -> impl Strategy<Value = (Plan, Offsets, Stamp, Settings, Log, u16)> 
                 at: now.plus_ms(minute * 60_000),
                 event,
             };
-            Log { id: LogId([2; 8]), entries: all.into_iter().enumerate().map(entry).collect() }
+            Log { id: LogId([2; 8]), former: Vec::new(), entries: all.into_iter().enumerate().map(entry).collect() }
         });
         let plan = prop::collection::vec(pattern(), 1..=3).prop_map(move |patterns| plan(day, &patterns));
         (plan, Just(zone), Just(now), settings(now), log, Just(hours))

@@ -19,10 +19,11 @@ pub struct Args {
     /// Take this moment for now, such as 2027-03-01T14:02:00+01:00
     #[cfg_attr(desktop, arg(long, value_name = "INSTANT", value_parser = Clock::set_to))]
     pub at: Option<Clock>,
-    /// Replay this recorded trial (CSV: t_s,ax,ay,az) as if it came from the motion sensor; its second 0 is the start tone.
+    /// For tests, so in no release: replay this recorded trial (CSV: t_s,ax,ay,az) as if it came from the motion sensor; its second 0 is the start tone.
     /// Several are replayed in turn
+    #[cfg(debug_assertions)]
     #[cfg_attr(desktop, arg(long, value_name = "FILE", value_parser = recorded))]
-    pub motion: Vec<Vec<Sample>>,
+    motion: Vec<Vec<Sample>>,
     /// Start without showing the window, for a start with the computer
     #[cfg_attr(desktop, arg(long))]
     pub hidden: bool,
@@ -40,6 +41,14 @@ impl Args {
         self.at.clone().unwrap_or_else(Clock::system)
     }
 
+    /// The recorded trials to replay; none in a release.
+    pub fn recorded_trials(&self) -> Vec<Vec<Sample>> {
+        #[cfg(debug_assertions)]
+        return self.motion.clone();
+        #[cfg(not(debug_assertions))]
+        Vec::new()
+    }
+
     /// A phone's system starts the program without arguments.
     #[cfg(mobile)]
     pub fn from_command_line() -> Self {
@@ -48,7 +57,7 @@ impl Args {
 }
 
 /// Reads a recorded trial; the error is a sentence that says why it is not one.
-#[cfg(desktop)]
+#[cfg(all(desktop, debug_assertions))]
 fn recorded(path: &str) -> Result<Vec<Sample>, String> {
     let words = words::Words::new(actions::platform::locale());
     actions::analysis::trial(std::path::Path::new(path), exercises::sway::Os::Other)
@@ -77,11 +86,18 @@ mod tests {
         assert!((0..60_000).contains(&(clock.now_ms() - 1_803_906_120_000)), "it continues from there");
     }
 
+    #[cfg(not(debug_assertions))]
+    #[test]
+    fn a_release_knows_no_recorded_trials() {
+        assert!(read("--motion a.csv").is_err());
+    }
+
+    #[cfg(debug_assertions)]
     #[test]
     fn a_recorded_trial_is_read_at_once_and_a_bad_one_refused() {
         let data = concat!(env!("CARGO_MANIFEST_DIR"), "/../exercises/tests/data/sway");
         let args = read(&format!("--motion {data}/a_stable_native100.csv --motion {data}/b_touchdowns_web60.csv")).unwrap();
-        assert_eq!(args.motion.iter().map(Vec::len).collect::<Vec<_>>(), [3001, 1799]);
+        assert_eq!(args.recorded_trials().iter().map(Vec::len).collect::<Vec<_>>(), [3001, 1799]);
         let refused = read(&format!("--motion {data}/reference.json")).unwrap_err().to_string();
         assert!(refused.contains("reference.json, line 1: "), "{refused}");
     }

@@ -5,6 +5,7 @@ mod args;
 mod at_login;
 mod background;
 mod commands;
+mod door;
 mod home;
 #[cfg(desktop)]
 mod reminders;
@@ -25,6 +26,7 @@ use session::{Replays, Session};
 /// Starts the program and returns when its last window has closed.
 #[cfg_attr(mobile, tauri::mobile_entry_point)]
 pub fn run() {
+    actions::platform::keep_out_of_core_dumps();
     let app = match start() {
         #[cfg(target_os = "linux")]
         Err(tauri::Error::PluginInitialization(..)) => start_again(),
@@ -75,7 +77,8 @@ fn set_up(app: &mut App, args: &Args) -> Result<(), Box<dyn std::error::Error>> 
     // If the data folder cannot be opened, the web view must not store its data there; the window can then still show the error.
     let kept = if session.is_open() { home::web_view_folder(&home) } else { home::passing_folder(&home) };
     app.manage(session);
-    app.manage(Replays(args.motion.clone()));
+    app.manage(door::Door::new());
+    app.manage(Replays(args.recorded_trials()));
     #[cfg(desktop)]
     app.manage(window::Moved::default());
     #[cfg(desktop)]

@@ -16,6 +16,7 @@ use time::OffsetDateTime;
 use wire::Failure;
 use words::{Key, Words};
 
+use crate::door;
 use crate::session::Session;
 
 /// How often the program checks while it runs.
@@ -35,6 +36,7 @@ pub fn start(app: AppHandle) {
                     Err(error) => eprintln!("the system was not told of reminders: {error}"),
                 }
             }
+            door::refresh(&app);
             thread::sleep(LOOK);
         }
     });

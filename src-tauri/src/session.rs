@@ -4,7 +4,7 @@ use std::path::Path;
 use std::sync::{Mutex, MutexGuard, PoisonError};
 
 use actions::patient::{refitting, sample};
-use actions::{Clock, DataFolder, Moment};
+use actions::{Clock, DataFolder, Moment, backup, platform};
 use exercises::sway::Sample;
 use wire::Failure;
 use wire::app::Role;
@@ -32,7 +32,7 @@ struct OpenSample {
 impl Session {
     /// Opens the data folder. A failure is kept, so that the window can show it.
     pub fn open(home: &Path, clock: Clock) -> Session {
-        let folder = DataFolder::open(home, true).map(|mut folder| {
+        let folder = DataFolder::open_remembering(home, true, platform::remembered().as_deref()).map(|mut folder| {
             folder.at_is_set = clock.is_set();
             // Removes a sample that a killed program left behind.
             drop(SampleFolder::within(home));
@@ -113,6 +113,8 @@ impl Session {
         match folder.as_mut() {
             Ok(folder) => {
                 let moment = self.clock.moment();
+                // One that could not be written now is written the next time.
+                let _ = backup::daily(folder, &moment);
                 if folder.role() == Some(Role::Patient) {
                     // Times that could not be written now are written the next time.
                     let _ = refitting::settle(folder, &moment);

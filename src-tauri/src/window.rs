@@ -1,6 +1,6 @@
 //! The only window: how it opens, which pages it may show, which permissions it may ask for.
 
-use tauri::webview::{PermissionKind, PermissionResponse, WebviewWindowBuilder};
+use tauri::webview::{NewWindowResponse, PermissionKind, PermissionResponse, WebviewWindowBuilder};
 use tauri::{AppHandle, Url, WebviewUrl};
 #[cfg(desktop)]
 use tauri::{CloseRequestApi, Emitter, LogicalSize, Manager, Monitor, WebviewWindow, WindowEvent, Wry};
@@ -37,7 +37,10 @@ pub fn open(app: &AppHandle, kept: &Path, hidden: bool) -> tauri::Result<()> {
         .data_directory(kept.to_path_buf())
         // If the data folder cannot be opened, this is the only source for the language of the error.
         .initialization_script(format!("window.systemLanguage = '{}'", actions::platform::locale().tag()))
-        .on_navigation(is_ours);
+        .on_navigation(is_ours)
+        .on_new_window(|_, _| NewWindowResponse::Deny)
+        // What a person saves is written by a command.
+        .on_download(|_, _| false);
     #[cfg(desktop)]
     let window = {
         let (least_width, least_height) = window_place::MIN;
@@ -205,9 +208,17 @@ pub fn bring_forward(app: &AppHandle) {
     }
 }
 
-/// Whether the address is one of the program's own pages; the window never leaves them.
+/// Scheme and host of the program's own pages; where the web view knows no schemes of a program's own, a host that is never looked up.
+const ORIGIN: (&str, &str) = match cfg!(any(windows, target_os = "android")) {
+    true => ("http", "tauri.localhost"),
+    false => ("tauri", "localhost"),
+};
+
+/// Whether the address is one of the program's own pages; the window never leaves them. Another port is another origin, which any
+/// program on the same computer may serve.
 fn is_ours(url: &Url) -> bool {
-    url.scheme() == "tauri" || url.host_str() == Some("tauri.localhost")
+    let no_person = url.username().is_empty() && url.password().is_none();
+    (url.scheme(), url.host_str()) == (ORIGIN.0, Some(ORIGIN.1)) && url.port().is_none() && no_person
 }
 
 /// Only the camera is permitted, for reading plan cards.
@@ -224,10 +235,24 @@ mod tests {
 
     #[test]
     fn only_the_programs_own_pages_are_opened() {
-        for ours in ["tauri://localhost/", "http://tauri.localhost/plan", "https://tauri.localhost/"] {
+        let (scheme, host) = ORIGIN;
+        for ours in ["", "/", "/plan", "/?day=3#top"] {
+            let ours = format!("{scheme}://{host}{ours}");
             assert!(is_ours(&ours.parse().unwrap()), "{ours}");
         }
-        for other in ["https://example.org/", "file:///etc/passwd", "about:blank"] {
+        for other in [
+            format!("{scheme}://{host}:8080/"),
+            format!("{scheme}://{host}.example.org/"),
+            format!("{scheme}://somebody@{host}/"),
+            format!("{scheme}://:word@{host}/"),
+            format!("ftp://{host}/"),
+            format!("https://{host}/"),
+            "http://tauri.localhost:1420/".into(),
+            "https://example.org/".into(),
+            "file:///etc/passwd".into(),
+            "about:blank".into(),
+            "data:text/html,x".into(),
+        ] {
             assert!(!is_ours(&other.parse().unwrap()), "{other}");
         }
     }

@@ -46,7 +46,7 @@ pub fn first_day(until: NaiveDate) -> NaiveDate {
 pub fn make(out: &Path, until: NaiveDate, place: Tz, seed: u64) -> ActionResult<()> {
     let scenario = Scenario { out, start: first_day(until), until, place };
     let mut clinic = DataFolder::open(&out.join("clinic"), true)?;
-    lock::start(&mut clinic, CLINIC, Some(CLINIC_PHONE), PASSPHRASE.to_owned())?;
+    lock::start(&mut clinic, CLINIC, Some(CLINIC_PHONE), PASSPHRASE.into())?;
     platform::write(&out.join("passphrase.txt"), format!("{PASSPHRASE}\n").as_bytes())?;
     for (number, person) in PEOPLE.iter().enumerate() {
         patients::add(&mut clinic, &AddPatientRequest { code: person.code.to_owned(), name: None })?;
@@ -148,7 +148,7 @@ impl Scenario<'_> {
             let path = self.out.join("summaries").join(format!("{name}-{until}.age"));
             platform::folder(&self.out.join("summaries"))?;
             sealing::seal(folder, &moment, &SealRequest { plan, from: None, until, note: None }, Some(&path))?;
-            receive(clinic, &path)?;
+            receive(clinic, &moment, &path)?;
         }
         Ok(())
     }
@@ -181,9 +181,9 @@ fn device(devices: usize, hour: u16) -> usize {
     if (8..18).contains(&hour) { 0 } else { devices - 1 }
 }
 
-fn receive(clinic: &mut DataFolder, path: &Path) -> ActionResult<()> {
+fn receive(clinic: &mut DataFolder, moment: &Moment, path: &Path) -> ActionResult<()> {
     let bytes = platform::read(path, platform::MAX_SUMMARY);
-    let receipts = receiving::receive(clinic, vec![(path.display().to_string(), bytes)])?;
+    let receipts = receiving::receive(clinic, moment, vec![(path.display().to_string(), bytes)])?;
     let refused = receipts.into_iter().find_map(|receipt| match receipt.outcome {
         wire::clinic::Outcome::Refused(failure) => Some(failure),
         _ => None,

@@ -60,7 +60,7 @@ fn is_whole(day: &str, zone: &str) {
     assert_eq!(matches!(head, Head::Due { .. }), !weekend, "{day}: {head:?}");
     let mut clinic = DataFolder::open(&out.join("clinic"), false).expect("the clinic's folder");
     let passphrase = std::fs::read_to_string(out.join("passphrase.txt")).expect("its passphrase");
-    lock::unlock(&mut clinic, passphrase.trim_end().to_owned()).expect("the clinic opens");
+    lock::unlock(&mut clinic, passphrase.trim_end().into()).expect("the clinic opens");
     for code in CODES {
         let page = reviewing::page(&clinic, &now, code).expect("a page");
         assert_eq!(page.today, date, "{day}, {code}");

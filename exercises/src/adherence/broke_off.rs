@@ -47,7 +47,8 @@ pub fn broke_off(slots: &[SlotOn]) -> Option<BreakOff> {
 }
 
 fn sum(days: &[(DayNumber, Shares)]) -> Option<Shares> {
-    Shares::of(days.iter().map(|(_, share)| share.thousandths).sum(), days.iter().map(|(_, share)| share.n).sum())
+    let sum = |of: fn(&Shares) -> u32| days.iter().map(|(_, share)| of(share)).fold(0, u32::saturating_add);
+    Shares::of(sum(|share| share.thousandths), sum(|share| share.n))
 }
 
 /// The index of the first day of the later part.

@@ -41,7 +41,7 @@ pub struct SlotCounts {
 impl SlotCounts {
     /// Slots done, whether timed or entered afterwards.
     pub fn all_done(&self) -> u32 {
-        self.done + self.written_in
+        self.done.saturating_add(self.written_in)
     }
 
     /// Counts one more slot. Slots that are due or still to come are not counted.
@@ -58,15 +58,15 @@ impl SlotCounts {
             Mark::NoSuchHour => &mut self.no_such_hour,
             Mark::Due | Mark::ToCome => return,
         };
-        *one += 1;
+        *one = one.saturating_add(1);
         if let Mark::Partly(_) = slot.mark {
-            self.partly_thousandths += slot.share_thousandths();
+            self.partly_thousandths = self.partly_thousandths.saturating_add(slot.share_thousandths());
         }
     }
 
     /// Slots that were owed.
     pub fn owed(&self) -> u32 {
-        self.all_done() + self.partly + self.skipped + self.not_done + self.unrecorded
+        [self.partly, self.skipped, self.not_done, self.unrecorded].into_iter().fold(self.all_done(), u32::saturating_add)
     }
 
     /// Slots done in full out of the slots owed.
@@ -76,7 +76,7 @@ impl SlotCounts {
 
     /// The shares of all owed slots, summed: what was done in part counts by its share.
     pub fn shares(&self) -> Option<Shares> {
-        Shares::of(self.all_done() * 1000 + self.partly_thousandths, self.owed())
+        Shares::of(self.all_done().saturating_mul(1000).saturating_add(self.partly_thousandths), self.owed())
     }
 
     /// Like [`SlotCounts::kept`], but only slots that were timed by the program count as done.
@@ -86,7 +86,7 @@ impl SlotCounts {
 
     /// Like [`SlotCounts::kept`], with slots on days off counted as not done.
     pub fn kept_with_days_off(&self) -> Option<KofN> {
-        KofN::of(self.all_done(), self.owed() + self.day_off)
+        KofN::of(self.all_done(), self.owed().saturating_add(self.day_off))
     }
 }
 

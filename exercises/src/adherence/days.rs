@@ -4,6 +4,7 @@
 //! owed slots were done in full. Days without any record are among them and are also counted apart, as are days off.
 
 use super::{AS_AGREED_PERCENT, KofN, SlotCounts, SlotOn};
+use crate::saturating::at_most;
 use crate::time::DayNumber;
 
 /// Days kept out of the days asked for, and the days that are counted separately.
@@ -47,9 +48,9 @@ pub fn day_counts(slots: &[SlotOn]) -> DayCounts {
     let unrecorded = |day: &&SlotCounts| day.unrecorded > 0 && day.unrecorded == day.owed();
     DayCounts {
         kept: KofN::of(kept as u32, asked.len() as u32),
-        nothing_done: asked.iter().filter(|(day, _)| day.all_done() + day.partly == 0).count() as u16,
-        unrecorded: counts().filter(unrecorded).count() as u16,
-        days_off: counts().filter(|day| day.owed() == 0 && day.day_off > 0).count() as u16,
+        nothing_done: at_most(asked.iter().filter(|(day, _)| day.all_done() == 0 && day.partly == 0).count()),
+        unrecorded: at_most(counts().filter(unrecorded).count()),
+        days_off: at_most(counts().filter(|day| day.owed() == 0 && day.day_off > 0).count()),
     }
 }
 

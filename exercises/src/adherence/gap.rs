@@ -32,8 +32,8 @@ pub fn longest_gap(slots: &[SlotOn]) -> Option<Gap> {
             continue;
         }
         let gap = open.get_or_insert(Gap { days: 0, unrecorded: 0, from: day, until: day });
-        gap.days += 1;
-        gap.unrecorded += u16::from(counts.unrecorded == counts.owed());
+        gap.days = gap.days.saturating_add(1);
+        gap.unrecorded = gap.unrecorded.saturating_add(u16::from(counts.unrecorded == counts.owed()));
         gap.until = day;
         if longest.is_none_or(|longest| gap.days >= longest.days) {
             longest = Some(*gap);
@@ -48,7 +48,7 @@ pub fn last_done(slots: &[SlotOn]) -> Option<DayNumber> {
 }
 
 fn any_done(counts: &SlotCounts) -> bool {
-    counts.all_done() + counts.partly > 0
+    counts.all_done() > 0 || counts.partly > 0
 }
 
 #[cfg(test)]

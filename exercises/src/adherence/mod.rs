@@ -73,10 +73,8 @@ impl SlotOn {
     pub fn share_thousandths(&self) -> u32 {
         match self.mark {
             Mark::Done => 1000,
-            Mark::Partly(_) if self.dose.of > 0 => {
-                (u64::from(self.dose.done.min(self.dose.of)) * 1000 / u64::from(self.dose.of)) as u32
-            }
-            Mark::Partly(share) if share.of > 0 => share.done.min(share.of) * 1000 / share.of,
+            Mark::Partly(_) if self.dose.of > 0 => thousandths(self.dose),
+            Mark::Partly(share) if share.of > 0 => thousandths(share),
             _ => 0,
         }
     }
@@ -85,6 +83,11 @@ impl SlotOn {
     pub fn is_owed(&self) -> bool {
         matches!(self.mark, Mark::Done | Mark::Partly(_) | Mark::Skipped(_) | Mark::NotDone)
     }
+}
+
+/// A share of at most the whole in thousandths, of amounts as large as a summary can name.
+fn thousandths(share: Share) -> u32 {
+    (u64::from(share.done.min(share.of)) * 1000 / u64::from(share.of)) as u32
 }
 
 /// How one item was followed, through all revisions of the plan.

@@ -41,12 +41,12 @@ pub struct Shares {
 impl Shares {
     /// `thousandths` of `n` slots; `None` if `n` is 0.
     pub fn of(thousandths: u32, n: u32) -> Option<Shares> {
-        (n > 0).then_some(Shares { thousandths: thousandths.min(1000 * n), n })
+        (n > 0).then_some(Shares { thousandths: thousandths.min(n.saturating_mul(1000)), n })
     }
 
     /// The level of the mean share.
     pub fn level(self) -> Level {
-        KofN::of(self.thousandths, 1000 * self.n).map_or(Level::Little, KofN::level)
+        KofN::of(self.thousandths, self.n.saturating_mul(1000)).map_or(Level::Little, KofN::level)
     }
 
     /// The mean share, 0 to 1.
@@ -56,7 +56,7 @@ impl Shares {
 
     /// The sum as a number of whole slots, rounded.
     pub fn slots(self) -> u32 {
-        (self.thousandths + 500) / 1000
+        self.thousandths.saturating_add(500) / 1000
     }
 
     /// Whether the mean share is `percent` or less, without rounding.

@@ -42,8 +42,9 @@ pub fn stops<'a>(runs: impl IntoIterator<Item = &'a RunOn>) -> Stops {
             RunEnd::Trouble => &mut stops.trouble,
             RunEnd::Going => &mut stops.cut_off,
         };
-        *of_its_end += 1;
-        *after.entry((run.parts.of, run.parts.done)).or_default() += 1;
+        *of_its_end = of_its_end.saturating_add(1);
+        let ended_there = after.entry((run.parts.of, run.parts.done)).or_default();
+        *ended_there = ended_there.saturating_add(1);
     }
     stops.after = after.into_iter().map(|((of, done), runs)| (Share { done, of }, runs)).collect();
     stops
@@ -51,7 +52,7 @@ pub fn stops<'a>(runs: impl IntoIterator<Item = &'a RunOn>) -> Stops {
 
 /// Adds up `runs`, none of which belongs to a slot.
 pub fn extra<'a>(runs: impl IntoIterator<Item = &'a RunOn>, unit: DoseUnit) -> Extra {
-    let add = |(runs, done): (u32, u64), run: &RunOn| (runs + 1, done + u64::from(run.dose.done));
+    let add = |(runs, done): (u32, u64), run: &RunOn| (runs.saturating_add(1), done + u64::from(run.dose.done));
     let (runs, done) = runs.into_iter().fold((0, 0), add);
     Extra { runs, done: u32::try_from(done / unit.divisor()).unwrap_or(u32::MAX), unit }
 }

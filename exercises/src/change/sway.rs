@@ -4,6 +4,7 @@
 //! both have at least three trials, by the repeatability within this person's sessions ([`crate::sway::session_change`]). Only the
 //! same kind of source as that of the newest trial is used; trials of other kinds are left out.
 
+use crate::saturating::at_most;
 use crate::summary::SwayOn;
 use crate::sway::{ReportedFigures, SESSION_MIN_TRIALS, SessionChange, SourceKind, session_change};
 use crate::time::DayNumber;
@@ -54,7 +55,9 @@ pub fn sway_series(days: &BTreeMap<DayNumber, Vec<&SwayOn>>) -> Option<SwaySerie
     };
     let measured: Vec<(DayNumber, Vec<ReportedFigures>, u16)> = days
         .iter()
-        .map(|(day, trials)| (*day, like(trials), trials.iter().map(|one| u16::from(one.touch_downs)).sum()))
+        .map(|(day, trials)| {
+            (*day, like(trials), trials.iter().map(|one| u16::from(one.touch_downs)).fold(0, u16::saturating_add))
+        })
         .filter(|(_, figures, _)| !figures.is_empty())
         .collect();
     let of = |figure: fn(&ReportedFigures) -> u32| -> Vec<Vec<f64>> {
@@ -66,8 +69,8 @@ pub fn sway_series(days: &BTreeMap<DayNumber, Vec<&SwayOn>>) -> Option<SwaySerie
         sessions: measured.iter().map(|(day, trials, touch_downs)| session(*day, trials, *touch_downs)).collect(),
         all_round: first_to_last(&of(|one| one.rms_planar)),
         path: first_to_last(&of(|one| one.path_per_s)),
-        to_confirm: all().filter(|one| one.to_confirm).count() as u16,
-        not_measured: all().filter(|one| one.figures.is_none()).count() as u16,
+        to_confirm: at_most(all().filter(|one| one.to_confirm).count()),
+        not_measured: at_most(all().filter(|one| one.figures.is_none()).count()),
     })
 }
 
@@ -76,7 +79,7 @@ fn session(day: DayNumber, trials: &[ReportedFigures], touch_downs: u16) -> Sway
     let ml: Option<Vec<f64>> = trials.iter().map(|one| one.rms_ml.map(whole)).collect();
     SwaySession {
         day,
-        trials: trials.len() as u16,
+        trials: at_most(trials.len()),
         rms_ml: ml.map(mean),
         rms_planar: mean(trials.iter().map(|one| whole(one.rms_planar)).collect()),
         path_per_s: mean(trials.iter().map(|one| whole(one.path_per_s)).collect()),

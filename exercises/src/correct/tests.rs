@@ -47,7 +47,7 @@ fn run(n: u32, begun: Stamp, slot: Option<SlotRef>, holds: usize) -> LogEvent {
 
 fn log(events: Vec<LogEvent>) -> Log {
     let entry = |(n, event): (u32, LogEvent)| Entry { n, plan: PLAN, at: at(1, 600 + i64::from(n)), event };
-    Log { id: PHONE, entries: (1..).zip(events).map(entry).collect() }
+    Log { id: PHONE, former: Vec::new(), entries: (1..).zip(events).map(entry).collect() }
 }
 
 fn fold(events: Vec<LogEvent>) -> History {

@@ -8,7 +8,7 @@ use crate::alarm::Alarm;
 use crate::catalogue::Catalogue;
 use crate::correct::Corrected;
 use crate::id::{ActivityId, AlarmId, ComplaintId, EntryRef, ItemId, LogId, PlanId, RunId};
-use crate::log::{Barrier, DayOffReason, Log, LogEvent};
+use crate::log::{Barrier, DayOffReason, Entry, FormerLog, Log, LogEvent};
 use crate::plan::{Item, Schedule};
 use crate::run::{Run, Share, Work};
 use crate::score::Score;
@@ -16,6 +16,7 @@ use crate::slots::{Slot, SlotRef};
 use crate::sway::Sensed;
 use crate::time::Stamp;
 use chrono::NaiveDate;
+use std::borrow::Cow;
 use std::collections::{BTreeMap, BTreeSet};
 
 pub use own::{OWN_DAYS, OwnMedian, own_median_ms};
@@ -71,6 +72,8 @@ pub struct History {
     naming: BTreeSet<(SlotRef, RunId)>,
     /// The runs that name no slot, by item and start (milliseconds since 1970 UTC).
     extra: BTreeSet<(ItemId, i64, RunId)>,
+    /// The last run of each item, so that an item that was never done is not looked for in a whole year.
+    last: BTreeMap<ItemId, RunId>,
     /// What the motion sensor measured, by run and by the trial's place in the run, from 0.
     pub sensed: BTreeMap<(RunId, u16), Sensed>,
     /// Skipped slots, with the last reason given.
@@ -105,8 +108,23 @@ pub struct History {
     pub seen: BTreeSet<NaiveDate>,
     /// The highest number that a summary of this log has had; 0 if there was none.
     pub counter: u32,
+    /// The ids that the log had before it was copied, moved or put back, the oldest first.
+    pub former: Vec<FormerHistory>,
     /// The corrections that have been applied to everything above.
     pub corrected: Corrected,
+}
+
+/// What was recorded under an id that the log had before it was copied, moved or put back.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct FormerHistory {
+    /// The id.
+    pub log: LogId,
+    /// The number of the last entry that was made under it.
+    pub entries: u32,
+    /// The number of the last run of this plan that was begun under it; 0 if there was none.
+    pub runs: u32,
+    /// When the first entry of this plan was made after it; `None` if there is none yet.
+    pub since: Option<Stamp>,
 }
 
 impl History {
@@ -114,13 +132,40 @@ impl History {
     /// was corrected later.
     pub fn fold(log: &Log, plan: PlanId) -> History {
         let mut history = History { corrected: Corrected::find(log, plan), ..History::default() };
+        let mut former = log.former.iter().peekable();
+        // Also of runs that were corrected to not have happened.
+        let mut runs = 0;
+        let ended = |of: &FormerLog, runs, since| FormerHistory { log: of.id, entries: of.entries, runs, since };
         for entry in log.entries.iter().filter(|entry| entry.plan == plan) {
-            history.seen.insert(entry.at.date());
-            if let Some(event) = history.corrected.of(entry) {
-                history.take(log.id, entry.n, entry.at, &event);
+            while let Some(of) = former.next_if(|former| former.entries < entry.n) {
+                history.former.push(ended(of, runs, Some(entry.at)));
             }
+            if let LogEvent::Run(run) = &entry.event {
+                runs = runs.max(run.id.0);
+            }
+            history.add(log.id_of(entry.n), entry);
         }
+        history.former.extend(former.map(|of| ended(of, runs, None)));
         history
+    }
+
+    /// Adds an entry of this plan that was made after all those that were folded. Returns `false`, and nothing changes, if it says how
+    /// others are to be read: then the log has to be folded anew.
+    pub fn extend(&mut self, log: &Log, entry: &Entry) -> bool {
+        if matches!(entry.event, LogEvent::Corrected { .. }) || entry.n <= log.former.last().map_or(0, |last| last.entries) {
+            return false;
+        }
+        self.former.iter_mut().filter(|part| part.since.is_none()).for_each(|part| part.since = Some(entry.at));
+        self.add(log.id, entry);
+        true
+    }
+
+    fn add(&mut self, log: LogId, entry: &Entry) {
+        self.seen.insert(entry.at.date());
+        let event = self.corrected.of(entry).map(Cow::into_owned);
+        if let Some(event) = event {
+            self.take(log, entry.n, entry.at, &event);
+        }
     }
 
     fn take(&mut self, log: LogId, n: u32, at: Stamp, event: &LogEvent) {
@@ -139,6 +184,8 @@ impl History {
                         self.extra.insert((run.item, run.started.utc_ms, run.id));
                     }
                 }
+                let last = self.last.entry(run.item).or_insert(run.id);
+                *last = (*last).max(run.id);
                 self.runs.insert(run.id, run.clone());
                 self.settle_trials(run.id);
             }
@@ -210,6 +257,11 @@ impl History {
     pub fn next_run(&self) -> RunId {
         let last = self.runs.keys().next_back().max(self.corrected.runs.last());
         RunId(last.map_or(1, |last| last.0 + 1))
+    }
+
+    /// The last run of an item.
+    pub fn last_run(&self, item: ItemId) -> Option<&Run> {
+        self.runs.get(self.last.get(&item)?)
     }
 
     /// The card in force at `at`: the last one taken until then.

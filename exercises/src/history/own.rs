@@ -31,10 +31,13 @@ impl History {
     /// The medians of the measured trials of the item's exercise, on the item's surface and with its eyes open or closed,
     /// over the [`OWN_DAYS`] days up to `today`. One for each place of the phone and leg that has a measured trial.
     pub fn own_medians(&self, item: &Item, catalogue: &Catalogue, today: NaiveDate) -> Vec<OwnMedian> {
+        // Looked at before each run, and most exercises are not of balance.
+        if !catalogue.get(&item.exercise).is_some_and(|exercise| exercise.kind.is_balance()) {
+            return Vec::new();
+        }
         let (surface, eyes) = item.conditions(catalogue);
-        let recent = self.balance_runs(catalogue).filter(|run| {
-            let ago = today.signed_duration_since(run.started.date()).num_days();
-            run.exercise == item.exercise && ago < OWN_DAYS
+        let recent = self.runs.values().filter(|run| {
+            run.exercise == item.exercise && today.signed_duration_since(run.started.date()).num_days() < OWN_DAYS
         });
         let like: Vec<&Balance> = recent
             .filter_map(|run| run.work.balance())

@@ -23,7 +23,7 @@ fn at(day: i64, minute: i64) -> Stamp {
 /// Folds these entries, in order.
 fn history(events: Vec<(Stamp, LogEvent)>) -> History {
     let entries = (1..).zip(events).map(|(n, (at, event))| Entry { n, plan: PLAN, at, event });
-    History::fold(&Log { id: PHONE, entries: entries.collect() }, PLAN)
+    History::fold(&Log { id: PHONE, former: Vec::new(), entries: entries.collect() }, PLAN)
 }
 
 fn taken(revision: u16) -> LogEvent {
@@ -215,7 +215,7 @@ fn the_first_reminder_stays_and_the_last_delay_counts() {
 #[test]
 fn every_entry_makes_its_day_seen_and_another_plans_none() {
     let entry = |n, day, plan| Entry { n, plan, at: at(day, 600), event: LogEvent::Opened };
-    let log = Log { id: PHONE, entries: vec![entry(1, 0, PLAN), entry(2, 3, PlanId([9; 8]))] };
+    let log = Log { id: PHONE, former: Vec::new(), entries: vec![entry(1, 0, PLAN), entry(2, 3, PlanId([9; 8]))] };
     assert_eq!(History::fold(&log, PLAN).seen, [start()].into());
 }
 

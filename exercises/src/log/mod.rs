@@ -37,8 +37,27 @@ pub struct Entry {
 pub struct Log {
     /// The installation that the log belongs to.
     pub id: LogId,
+    /// The ids that the log had before it was copied, moved or put back, the oldest first.
+    pub former: Vec<FormerLog>,
     /// The entries in the order in which they were made.
     pub entries: Vec<Entry>,
+}
+
+/// An id that a log had before it was copied, moved or put back.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct FormerLog {
+    /// The id.
+    pub id: LogId,
+    /// The number of the last entry that was made under it.
+    pub entries: u32,
+}
+
+impl Log {
+    /// The id under which entry `n` was made.
+    pub fn id_of(&self, n: u32) -> LogId {
+        self.former.iter().find(|former| n <= former.entries).map_or(self.id, |former| former.id)
+    }
 }
 
 /// What happened, as one entry of the log records it.

@@ -20,7 +20,7 @@ fn at(day: i64, hour: i64, minute: i64) -> Stamp {
 
 fn history(happened: &[(Stamp, LogEvent)]) -> History {
     let entries = (1..).zip(happened).map(|(n, (at, event))| Entry { n, plan: PLAN, at: *at, event: event.clone() });
-    History::fold(&Log { id: PHONE, entries: entries.collect() }, PLAN)
+    History::fold(&Log { id: PHONE, former: Vec::new(), entries: entries.collect() }, PLAN)
 }
 
 /// A run in full of an item of the sample plan, for this slot of its day.

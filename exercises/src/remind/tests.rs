@@ -26,7 +26,7 @@ fn followed(happened: &[(Stamp, LogEvent)]) -> Followed {
     let entries = happened.iter().enumerate();
     let entries =
         entries.map(|(n, (at, event))| Entry { n: n as u32 + 1, plan: plan().header.id, at: *at, event: event.clone() });
-    let log = Log { id: PHONE, entries: entries.collect() };
+    let log = Log { id: PHONE, former: Vec::new(), entries: entries.collect() };
     Followed { plan: plan(), taken: at(0, 8, 0), ahead: None, history: History::fold(&log, plan().header.id) }
 }
 

@@ -15,6 +15,7 @@ use crate::change::{ActivityChange, together};
 use crate::id::{AlarmId, ItemId, LogId};
 use crate::norms::Norms;
 use crate::plan::{Plan, StanceBaseline};
+use crate::saturating::at_most;
 use crate::statistics::Verdict;
 use crate::suggest::{self, PlanFacts};
 use crate::summary::union::{United, unite};
@@ -23,7 +24,7 @@ use crate::suspension::Suspends;
 use crate::time::DayNumber;
 use chrono::NaiveDate;
 use std::cmp::Reverse;
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use strings::Strings;
 
 /// The review of one plan, compared with the norms built into the program. `revisions` holds all revisions that were issued,
@@ -59,8 +60,9 @@ pub fn build_against(
         start,
         covered: united.seen.first().zip(united.seen.last()).map(|(first, last)| (date(*first), date(*last))),
         until,
-        logs: united.logs.len() as u16,
+        logs: at_most(united.logs.keys().map(|log| united.device(*log)).collect::<BTreeSet<_>>().len()),
         behind: behind(&united, date),
+        renewed: united.renewed.iter().copied().map(date).collect(),
         revision: in_force(&united, revisions).unwrap_or(newest.header.revision),
         alarms: alarms(&united, revisions, newest, catalogue, &suspended),
         adherence: adherence(&united, revisions, newest, &strings, until),
@@ -86,13 +88,13 @@ pub fn build_against(
         pain,
         during,
         notes: united.notes.clone(),
-        corrected: united.corrections.values().map(Corrections::count).sum(),
+        corrected: united.corrections.values().map(Corrections::count).fold(0, u32::saturating_add),
     })
 }
 
 fn behind(united: &United<'_>, date: impl Fn(DayNumber) -> NaiveDate) -> Vec<LaggingDevice> {
     let last = united.covered.last();
-    let late = united.logs.iter().filter(|(_, of)| of.covered.last() < last);
+    let late = united.logs.iter().filter(|(_, of)| !of.goes_on && of.covered.last() < last);
     late.filter_map(|(log, of)| Some(LaggingDevice { log: *log, until: date(*of.covered.last()?) })).collect()
 }
 
@@ -109,8 +111,9 @@ fn alarms(
     catalogue: &Catalogue,
     in_force: &[(AlarmId, Suspends)],
 ) -> Vec<ReviewAlarm> {
+    let by_alarm: BTreeMap<AlarmId, Suspends> = in_force.iter().copied().collect();
     let one = |(id, (log, alarm)): (&AlarmId, &(LogId, AlarmOn))| {
-        let suspends = in_force.iter().find(|(other, _)| other == id).map(|(_, suspends)| *suspends);
+        let suspends = by_alarm.get(id).copied();
         let suspended = newest
             .prescription
             .items

@@ -52,6 +52,8 @@ pub struct Review {
     pub logs: u16,
     /// The devices whose summaries end before the last day covered; what they recorded after that is missing.
     pub behind: Vec<LaggingDevice>,
+    /// When a device's log began to go on under another id, because it had been copied, moved or put back; oldest first.
+    pub renewed: Vec<NaiveDate>,
     /// The revision of the card in force.
     pub revision: u16,
     /// Did anything alarming happen? Newest first.

@@ -7,6 +7,7 @@ use crate::history::Mark;
 use crate::id::{ActivityId, ComplaintId, ItemId};
 use crate::log::Barrier;
 use crate::plan::Plan;
+use crate::saturating::at_most;
 use crate::score::Score;
 use crate::summary::morning_points;
 use crate::summary::union::United;
@@ -83,7 +84,7 @@ pub(super) fn during(united: &United<'_>, revisions: &BTreeMap<u16, Plan>) -> Ve
         DuringSeries {
             item,
             known: KofN::of(days.len() as u32, sessions.len() as u32),
-            above_limit: days.iter().filter(above).count() as u16,
+            above_limit: at_most(days.iter().filter(above).count()),
             points: days.into_iter().collect(),
         }
     };
@@ -139,7 +140,7 @@ pub(super) fn unique<T: PartialEq>(values: impl IntoIterator<Item = T>) -> Vec<T
 
 /// Reasons for skipping slots with their counts: first those that need attention, then the others, the most frequent first.
 pub(super) fn barriers(slots: &[SlotOn]) -> Vec<(Barrier, u16)> {
-    let count = |barrier: Barrier| slots.iter().filter(|slot| slot.mark == Mark::Skipped(barrier)).count() as u16;
+    let count = |barrier: Barrier| at_most(slots.iter().filter(|slot| slot.mark == Mark::Skipped(barrier)).count());
     let counted = Barrier::ALL.into_iter().map(|barrier| (barrier, count(barrier)));
     let mut named: Vec<(Barrier, u16)> = counted.filter(|(_, times)| *times > 0).collect();
     named.sort_by_key(|(barrier, times)| (!barrier.first(), std::cmp::Reverse(*times)));

@@ -177,6 +177,7 @@ pub fn summary(log: LogId, counter: u32, from: u16, until: u16) -> Summary {
     Summary {
         plan: PLAN,
         log,
+        former: Vec::new(),
         counter,
         from: DayNumber(from),
         until: DayNumber(until),

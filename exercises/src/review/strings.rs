@@ -41,14 +41,19 @@ pub(super) fn strings(united: &United<'_>, revisions: &BTreeMap<u16, Plan>, star
     let by_slot = runs_by_slot(united);
     let mut strings = Strings { slots: Vec::new(), filling: Vec::new() };
     for of_place in laid_over(united, revisions).chunk_by(|(one, _), (other, _)| one == other) {
-        let ((day, item, revision, number), first) = of_place[0];
+        let ((day, item, revision, number), earliest) = of_place[0];
         let told = || of_place.iter().map(|(_, told)| told);
         let Some(asked) = revisions.get(&revision).and_then(|plan| plan.item(item)) else { continue };
         let Some(best) = told().map(|told| told.mark).reduce(better) else { continue };
         let mut runs: Vec<&RunOn> = Vec::new();
-        for (slot, run) in told().flat_map(|told| by_slot.of((day, item, told.number, told.log))) {
-            strings.filling.push((slot.3, run.run));
-            runs.push(run);
+        let first = strings.filling.len();
+        let device = |log| united.device(log);
+        for (_, (log, run)) in told().flat_map(|told| by_slot.of((day, item, told.number, device(told.log)))) {
+            // A log that was moved is in summaries under several ids, which report the same runs.
+            if !strings.filling[first..].contains(&(*log, run.run)) {
+                strings.filling.push((*log, run.run));
+                runs.push(run);
+            }
         }
         let (unit, asked_for) = target(asked);
         let (dose, over) = dose(&runs, asked_for);
@@ -60,7 +65,7 @@ pub(super) fn strings(united: &United<'_>, revisions: &BTreeMap<u16, Plan>, star
             item,
             revision,
             number,
-            minute: first.minute,
+            minute: earliest.minute,
             mark: best,
             written_in: written_in(best, &runs),
             dose,
@@ -73,15 +78,15 @@ pub(super) fn strings(united: &United<'_>, revisions: &BTreeMap<u16, Plan>, star
     strings
 }
 
-/// Identifies a slot of one device: the day, the item, the slot's number, the device's log.
+/// Identifies a slot of one device: the day, the item, the slot's number, the device's first log.
 type SlotName = (DayNumber, ItemId, u8, LogId);
 
 /// The runs that were done for a slot, sorted by slot. A sorted list is used instead of a map, because two years have
 /// thousands of slots with one run each.
-struct BySlot<'a>(Vec<(SlotName, &'a RunOn)>);
+struct BySlot<'a>(Vec<(SlotName, (LogId, &'a RunOn))>);
 
 impl<'a> BySlot<'a> {
-    fn of(&self, slot: SlotName) -> &[(SlotName, &'a RunOn)] {
+    fn of(&self, slot: SlotName) -> &[(SlotName, (LogId, &'a RunOn))] {
         let from = self.0.partition_point(|(other, _)| *other < slot);
         let many = self.0[from..].iter().take_while(|(other, _)| *other == slot).count();
         &self.0[from..from + many]
@@ -90,8 +95,8 @@ impl<'a> BySlot<'a> {
 
 fn runs_by_slot<'a>(united: &United<'a>) -> BySlot<'a> {
     let all = united.runs.iter();
-    let named = all.filter_map(|((log, _), run)| Some(((run.day, run.item, run.slot?, *log), *run)));
-    let mut named: Vec<(SlotName, &RunOn)> = named.collect();
+    let named = all.filter_map(|((log, _), run)| Some(((run.day, run.item, run.slot?, united.device(*log)), (*log, *run))));
+    let mut named: Vec<(SlotName, (LogId, &RunOn))> = named.collect();
     named.sort_by_key(|(slot, _)| *slot);
     BySlot(named)
 }
@@ -101,10 +106,9 @@ fn runs_by_slot<'a>(united: &United<'a>) -> BySlot<'a> {
 fn laid_over(united: &United<'_>, revisions: &BTreeMap<u16, Plan>) -> Vec<(Place, Told)> {
     let mut all: Vec<(Place, Told)> = Vec::new();
     let mut late: Vec<(Place, Told)> = Vec::new();
-    for ((log, day, item), item_days) in &united.days {
+    for ((log, day, _), item_days) in &united.days {
         let list = if lags(united, *log, *day) { &mut late } else { &mut all };
         item_days.iter().for_each(|one| list.extend(told_of(united, revisions, *log, one)));
-        debug_assert!(list.last().is_none_or(|(place, _)| (place.0, place.1) == (*day, *item)));
     }
     all.sort_by_key(|(place, _)| *place);
     if !late.is_empty() {

@@ -146,16 +146,22 @@ fn suspending(known: &PlanFacts<'_>, planned: &Item) -> Option<(AlarmId, Trouble
 /// The last near fall in the item, or alarm that suspended it as it was raised, whether or not a card has cleared it.
 fn last_alarm(known: &PlanFacts<'_>, planned: &Item) -> Option<(Trouble, DayNumber)> {
     let all = || known.united.alarms.iter().map(|(id, (_, alarm))| (id, alarm));
-    let again = |id: &AlarmId, day: DayNumber| {
-        all().any(|(other, alarm)| {
-            other != id
-                && alarm.trouble == Trouble::NearlyFell
-                && alarm.day <= day
-                && i64::from(day.days_since(alarm.day)) < NEAR_FALLS_DAYS
-        })
+    let mut near_falls: BTreeMap<DayNumber, usize> = BTreeMap::new();
+    for (_, alarm) in all().filter(|(_, alarm)| alarm.trouble == Trouble::NearlyFell) {
+        *near_falls.entry(alarm.day).or_default() += 1;
+    }
+    // Of the near falls until that day, one is the alarm itself.
+    let again = |day: DayNumber| {
+        let lately = near_falls.range(..=day).rev();
+        lately
+            .take_while(|(other, _)| i64::from(day.days_since(**other)) < NEAR_FALLS_DAYS)
+            .map(|(_, falls)| falls)
+            .sum::<usize>()
+            > 1
     };
-    let reaching = all().filter(|(id, alarm)| {
-        let suspends = suspension::when_raised(alarm.trouble, alarm.item, again(id, alarm.day));
+    let reaching = all().filter(|(_, alarm)| {
+        let again = alarm.trouble == Trouble::NearlyFell && again(alarm.day);
+        let suspends = suspension::when_raised(alarm.trouble, alarm.item, again);
         // A first near fall suspends nothing, and is no reason for more either. A rating above the limit speaks for itself.
         (alarm.trouble, alarm.item) == (Trouble::NearlyFell, Some(planned.id))
             || suspends.is_some_and(|suspends| suspends.reaches(planned, known.plan, known.catalogue))

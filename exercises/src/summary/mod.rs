@@ -36,6 +36,8 @@ pub struct Summary {
     pub plan: PlanId,
     /// The installation that the log belongs to.
     pub log: LogId,
+    /// The ids that the log had before it was copied, moved or put back, the oldest first.
+    pub former: Vec<FormerPart>,
     /// The summary's number within its log, rising from 1. If two summaries differ about the same day or run, the one with
     /// the higher number counts.
     pub counter: u32,
@@ -69,6 +71,38 @@ pub struct Summary {
     pub note: Option<String>,
     /// What was corrected in the log until the summary was made. All other fields hold the corrected values.
     pub corrections: Corrections,
+}
+
+/// The part of a log that was made under an id that it had before it was copied, moved or put back. What happened in it is known by that
+/// id, so that it counts once, whichever summary it comes in.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct FormerPart {
+    /// The id.
+    pub log: LogId,
+    /// The number of the last entry that was made under it.
+    pub entries: u32,
+    /// The number of the last run that was begun under it; 0 if there was none.
+    pub runs: u32,
+    /// The day on which the first entry was made after it.
+    pub until: DayNumber,
+}
+
+impl Summary {
+    /// The id under which entry `n` was made.
+    pub fn log_of_entry(&self, n: u32) -> LogId {
+        self.former.iter().find(|part| n <= part.entries).map_or(self.log, |part| part.log)
+    }
+
+    /// The id under which a run was begun.
+    pub fn log_of_run(&self, run: RunId) -> LogId {
+        self.former.iter().find(|part| run.0 <= part.runs).map_or(self.log, |part| part.log)
+    }
+
+    /// The first id of the log, which stays the same however often it is moved.
+    pub fn first_log(&self) -> LogId {
+        self.former.first().map_or(self.log, |part| part.log)
+    }
 }
 
 /// What the patient corrected; summaries sent earlier may still contain the mistakes.

@@ -2,7 +2,8 @@
 //!
 //! Within one log, the summary with the higher number counts, for each item and day, each run and each entry. What it reports
 //! as a mistake is removed, and what only an older summary contains is kept. Records of different logs never collide, because
-//! log ids are random. An authentic summary is never refused for being old, because it may fill gaps. The order of arrival
+//! log ids are random. A log that was copied, moved or put back goes on under another id; runs and entries from before keep the
+//! id under which they were made, so that they count once, and what a device no longer has after it was put back is kept. An authentic summary is never refused for being old, because it may fill gaps. The order of arrival
 //! does not matter.
 
 use super::{
@@ -49,6 +50,10 @@ pub struct United<'a> {
     pub notes: Vec<String>,
     /// What was corrected on each device, according to its newest summary.
     pub corrections: BTreeMap<LogId, Corrections>,
+    /// Days on which a device's log began to go on under another id, because it had been copied, moved or put back.
+    pub renewed: BTreeSet<DayNumber>,
+    /// The first id of each log.
+    pub(crate) firsts: BTreeMap<LogId, LogId>,
 }
 
 /// What is known about one device.
@@ -58,6 +63,8 @@ pub struct DeviceRecord {
     pub covered: BTreeSet<DayNumber>,
     /// The cards that it took, according to its newest summary.
     pub taken: Vec<TakenOn>,
+    /// Whether the log goes on under another id.
+    pub goes_on: bool,
 }
 
 impl DeviceRecord {
@@ -72,12 +79,13 @@ pub fn unite<'a>(summaries: impl IntoIterator<Item = &'a Summary>) -> Option<Uni
     let mut all: Vec<&Summary> = summaries.into_iter().collect();
     let plan = all.first()?.plan;
     all.retain(|summary| summary.plan == plan);
-    all.sort_by_key(|summary| (summary.counter, summary.log, summary.until, summary.from));
+    // A log that goes on under another id is newer than it was before, whatever its number was then.
+    all.sort_by_key(|summary| (summary.former.len(), summary.counter, summary.log, summary.until, summary.from));
     let back = TakenBack::by(&all);
     let mut united = United {
         runs: told(&all, |place, summary| {
-            let stands = |run: &&RunOn| back.runs.get(&(summary.log, run.run)).is_none_or(|by| *by <= place);
-            summary.runs.iter().filter(stands).map(|run| ((summary.log, run.run), run)).collect()
+            let named = summary.runs.iter().map(|run| ((summary.log_of_run(run.run), run.run), run));
+            named.filter(|(name, _)| back.runs.get(name).is_none_or(|by| *by <= place)).collect()
         }),
         days: told(&all, |_, summary| by_item_day(summary)),
         mornings: told(&all, |place, summary| back.standing(place, summary, &summary.mornings, |rating| rating.n)),
@@ -86,7 +94,7 @@ pub fn unite<'a>(summaries: impl IntoIterator<Item = &'a Summary>) -> Option<Uni
         settled: told(&all, |place, summary| back.standing(place, summary, &summary.settled, |answer| answer.n)),
         rated: told(&all, |place, summary| back.standing(place, summary, &summary.rated, |rating| rating.n)),
         alarms: told(&all, |_, summary| {
-            summary.alarms.iter().map(|alarm| (alarm.id, (summary.log, alarm.clone()))).collect()
+            summary.alarms.iter().map(|alarm| (alarm.id, (summary.log_of_entry(alarm.n), alarm.clone()))).collect()
         }),
         ..United::of(plan)
     };
@@ -125,8 +133,9 @@ impl TakenBack {
     fn by(all: &[&Summary]) -> TakenBack {
         let mut back = TakenBack { runs: BTreeMap::new(), answers: BTreeMap::new() };
         for (place, summary) in all.iter().enumerate() {
-            back.runs.extend(summary.corrections.runs.iter().map(|run| ((summary.log, *run), place)));
-            let gone = summary.corrections.gone.iter().map(|n| (EntryRef { log: summary.log, n: *n }, place));
+            back.runs.extend(summary.corrections.runs.iter().map(|run| ((summary.log_of_run(*run), *run), place)));
+            let gone = summary.corrections.gone.iter();
+            let gone = gone.map(|n| (EntryRef { log: summary.log_of_entry(*n), n: *n }, place));
             back.answers.extend(gone);
         }
         back
@@ -134,7 +143,10 @@ impl TakenBack {
 
     /// The answers of the summary at `place`, by key, without those that a later summary withdraws.
     fn standing<T: Copy>(&self, place: usize, of: &Summary, answers: &[T], n: fn(&T) -> u32) -> Vec<(EntryRef, T)> {
-        let named = answers.iter().map(|answer| (EntryRef { log: of.log, n: n(answer) }, *answer));
+        let named = answers.iter().map(|answer| {
+            let n = n(answer);
+            (EntryRef { log: of.log_of_entry(n), n }, *answer)
+        });
         named.filter(|(name, _)| self.answers.get(name).is_none_or(|by| *by <= place)).collect()
     }
 }
@@ -157,6 +169,8 @@ impl<'a> United<'a> {
             delays: BTreeMap::new(),
             notes: Vec::new(),
             corrections: BTreeMap::new(),
+            renewed: BTreeSet::new(),
+            firsts: BTreeMap::new(),
         }
     }
 
@@ -170,9 +184,19 @@ impl<'a> United<'a> {
         of_log.taken.sort_by_key(|taken| (taken.day, taken.revision));
         self.covered.extend(summary.from.through(summary.until));
         self.seen.extend(&summary.seen);
-        self.corrections.insert(log, summary.corrections.clone());
+        for part in &summary.former {
+            let before = self.logs.entry(part.log).or_default();
+            before.goes_on = true;
+            if before.taken.is_empty() {
+                before.taken.clone_from(&summary.taken);
+            }
+            self.renewed.insert(part.until);
+            self.firsts.insert(part.log, summary.first_log());
+        }
+        self.firsts.insert(log, summary.first_log());
+        self.correct(summary);
         for delay in &summary.delays {
-            let known = self.delays.entry((log, delay.week)).or_insert(*delay);
+            let known = self.delays.entry((summary.first_log(), delay.week)).or_insert(*delay);
             if delay.runs >= known.runs {
                 *known = *delay;
             }
@@ -180,6 +204,38 @@ impl<'a> United<'a> {
         if let Some(note) = summary.note.as_ref().filter(|note| !self.notes.contains(note)) {
             self.notes.push(note.clone());
         }
+    }
+
+    /// Takes over what was corrected, by the ids under which it was made. Of an id that the log had before, older summaries may know
+    /// corrections that were lost when it was put back.
+    fn correct(&mut self, summary: &Summary) {
+        let Corrections { runs, gone, changed, days, alarms } = &summary.corrections;
+        self.corrections.insert(summary.log, Corrections { days: *days, ..Corrections::default() });
+        for part in &summary.former {
+            let before = self.corrections.entry(part.log).or_default();
+            before.days = before.days.saturating_sub(*days);
+        }
+        for run in runs {
+            self.corrections.entry(summary.log_of_run(*run)).or_default().runs.insert(*run);
+        }
+        for n in gone {
+            let of_log = self.corrections.entry(summary.log_of_entry(*n)).or_default();
+            of_log.changed.remove(n);
+            of_log.gone.insert(*n);
+        }
+        for n in changed {
+            let of_log = self.corrections.entry(summary.log_of_entry(*n)).or_default();
+            of_log.gone.remove(n);
+            of_log.changed.insert(*n);
+        }
+        for n in alarms {
+            self.corrections.entry(summary.log_of_entry(*n)).or_default().alarms.insert(*n);
+        }
+    }
+
+    /// The device that a log is of, named by the first id that its log had.
+    pub fn device(&self, log: LogId) -> LogId {
+        self.firsts.get(&log).copied().unwrap_or(log)
     }
 
     /// Everything known about one day that another summary could add to.

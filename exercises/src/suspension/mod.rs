@@ -75,10 +75,11 @@ pub struct InForce {
 /// What the `signs` suspend, in their order. They come ordered by time; alarms that a card has cleared are left out. `today` adds
 /// what is stopped for that day only.
 pub fn in_force(signs: &[Sign], today: Option<i64>) -> Vec<InForce> {
+    let last_well_again = signs.iter().rposition(|sign| sign.kind == SignKind::WellAgain);
     let all = signs.iter().enumerate().filter_map(|(number, sign)| {
         let SignKind::Alarm { place, trouble, circumstances } = &sign.kind else { return None };
-        let (before, after) = (&signs[..number], &signs[number + 1..]);
-        let lasting = suspends(sign, *trouble, circumstances, before, after);
+        let (before, well_again) = (&signs[..number], last_well_again > Some(number));
+        let lasting = suspends(sign, *trouble, circumstances, before, well_again);
         let of_today = || sign.item.filter(|_| *trouble == Trouble::PainAboveLimit && today == Some(sign.day));
         let suspends = lasting.or_else(|| of_today().map(Suspends::Exercise))?;
         Some(InForce { place: *place, trouble: *trouble, suspends })
@@ -91,7 +92,7 @@ fn suspends(
     trouble: Trouble,
     circumstances: &BTreeSet<Circumstance>,
     before: &[Sign],
-    after: &[Sign],
+    well_again: bool,
 ) -> Option<Suspends> {
     match trouble {
         Trouble::HeartOrBreath | Trouble::HeadOrNeck | Trouble::Nerve | Trouble::BladderOrBowel | Trouble::Limb => {
@@ -99,13 +100,13 @@ fn suspends(
         }
         Trouble::Unwell => {
             let lasting = circumstances.contains(&Circumstance::SweatsOrWeightLoss);
-            let well_again = after.iter().any(|sign| sign.kind == SignKind::WellAgain);
             (lasting || !well_again).then_some(Suspends::Everything)
         }
         Trouble::Fell | Trouble::Dizzy => Some(Suspends::Standing),
         Trouble::NearlyFell => {
             let other = |other: &Sign| other.is_alarm(Trouble::NearlyFell) && sign.day - other.day < NEAR_FALLS_DAYS;
-            before.iter().any(other).then_some(Suspends::Standing)
+            // The latest first: it is there that one is found, however many there are.
+            before.iter().rev().any(other).then_some(Suspends::Standing)
         }
         // Of one pain outside a run it is not known which exercise is meant: nothing is suspended, and the review shows it.
         Trouble::TooMuchPain | Trouble::Other => sign.item.map(Suspends::Exercise),

@@ -3,6 +3,7 @@
 use super::{Args, CommandResult};
 use crate::session::Session;
 use crate::window;
+use actions::backup;
 use tauri::{AppHandle, State};
 use wire::app;
 
@@ -48,6 +49,18 @@ pub async fn data_folder(
     _args: Args<app::ShowDataFolder>,
 ) -> CommandResult<app::ShowDataFolder> {
     session.with_own_folder(|folder, _| Ok(folder.dir().display().to_string()))
+}
+
+/// [`wire::app::ShowBackups`].
+#[tauri::command]
+pub async fn backups(session: State<'_, Session>, _args: Args<app::ShowBackups>) -> CommandResult<app::ShowBackups> {
+    session.outside_sample(|folder, _| backup::show(folder))
+}
+
+/// [`wire::app::SaveBackup`].
+#[tauri::command]
+pub async fn save_backup(session: State<'_, Session>, _args: Args<app::SaveBackup>) -> CommandResult<app::SaveBackup> {
+    session.outside_sample(|folder, moment| backup::save(folder, moment, None))
 }
 
 /// [`wire::app::ShowCatalogue`].

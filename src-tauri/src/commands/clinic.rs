@@ -1,9 +1,10 @@
 //! Commands of the clinician's window.
 
 use super::{Args, CommandResult};
+use crate::door::Door;
 use crate::session::Session;
 use crate::window;
-use actions::clinic::{drafting, issuing, lock, patients, receiving, reviewing};
+use actions::clinic::{drafting, idle, issuing, lock, passphrase, patients, receiving, reviewing, saved_keys};
 use tauri::{AppHandle, State};
 use wire::clinic;
 
@@ -12,12 +13,14 @@ use wire::clinic;
 pub async fn clinic_start(
     app: AppHandle,
     session: State<'_, Session>,
+    door: State<'_, Door>,
     args: Args<clinic::Start>,
 ) -> CommandResult<clinic::Start> {
     let state = session.with(|folder, moment| {
-        lock::start(folder, &args.name, args.phone.as_deref(), args.passphrase)?;
+        lock::start_from_window(folder, args)?;
         folder.app_state(moment)
     })?;
+    door.used();
     window::fit_to_side(&app);
     Ok(state)
 }
@@ -33,11 +36,74 @@ pub async fn clinic_phone(session: State<'_, Session>, args: Args<clinic::SetPho
 
 /// [`wire::clinic::Unlock`].
 #[tauri::command]
-pub async fn clinic_unlock(session: State<'_, Session>, args: Args<clinic::Unlock>) -> CommandResult<clinic::Unlock> {
+pub async fn clinic_unlock(
+    session: State<'_, Session>,
+    door: State<'_, Door>,
+    args: Args<clinic::Unlock>,
+) -> CommandResult<clinic::Unlock> {
+    door.used();
     session.with(|folder, moment| {
         lock::unlock(folder, args.passphrase)?;
         folder.app_state(moment)
     })
+}
+
+/// [`wire::clinic::Lock`].
+#[tauri::command]
+pub async fn clinic_lock(session: State<'_, Session>, _args: Args<clinic::Lock>) -> CommandResult<clinic::Lock> {
+    session.with(|folder, moment| {
+        lock::lock(folder);
+        folder.app_state(moment)
+    })
+}
+
+/// [`wire::clinic::InUse`].
+#[tauri::command]
+pub async fn clinic_in_use(door: State<'_, Door>, _args: Args<clinic::InUse>) -> CommandResult<clinic::InUse> {
+    door.used();
+    Ok(())
+}
+
+/// [`wire::clinic::SetIdle`].
+#[tauri::command]
+pub async fn clinic_idle(session: State<'_, Session>, args: Args<clinic::SetIdle>) -> CommandResult<clinic::SetIdle> {
+    session.with(|folder, moment| {
+        idle::choose(folder, args.minutes)?;
+        folder.app_state(moment)
+    })
+}
+
+/// [`wire::clinic::ShowStrength`].
+#[tauri::command]
+pub async fn passphrase_strength(
+    session: State<'_, Session>,
+    args: Args<clinic::ShowStrength>,
+) -> CommandResult<clinic::ShowStrength> {
+    session.with(|folder, _| passphrase::strength_here(folder, &args.passphrase, args.clinic.as_deref()))
+}
+
+/// [`wire::clinic::ChangePassphrase`].
+#[tauri::command]
+pub async fn change_passphrase(
+    session: State<'_, Session>,
+    args: Args<clinic::ChangePassphrase>,
+) -> CommandResult<clinic::ChangePassphrase> {
+    session.with(|folder, _| passphrase::change(folder, &args.old, &args.new))
+}
+
+/// [`wire::clinic::ShowIdentity`].
+#[tauri::command]
+pub async fn clinic_identity(
+    session: State<'_, Session>,
+    args: Args<clinic::ShowIdentity>,
+) -> CommandResult<clinic::ShowIdentity> {
+    session.with(|folder, _| saved_keys::confirmed_identity(folder, &args.passphrase))
+}
+
+/// [`wire::clinic::ExportKeys`].
+#[tauri::command]
+pub async fn export_keys(session: State<'_, Session>, args: Args<clinic::ExportKeys>) -> CommandResult<clinic::ExportKeys> {
+    session.with(|folder, moment| saved_keys::export(folder, moment, &args.passphrase, &args.new))
 }
 
 /// [`wire::clinic::ShowPatients`].
@@ -88,10 +154,35 @@ pub async fn issue(session: State<'_, Session>, args: Args<clinic::Issue>) -> Co
     session.with(|folder, moment| issuing::issue(folder, moment, &args, None))
 }
 
+/// [`wire::clinic::ShowCard`].
+#[tauri::command]
+pub async fn show_card(session: State<'_, Session>, args: Args<clinic::ShowCard>) -> CommandResult<clinic::ShowCard> {
+    session.with(|folder, moment| issuing::save_again(folder, moment, &args.code, None, None))
+}
+
+/// [`wire::clinic::SaveOtherForms`].
+#[tauri::command]
+pub async fn save_card_forms(
+    session: State<'_, Session>,
+    _args: Args<clinic::SaveOtherForms>,
+) -> CommandResult<clinic::SaveOtherForms> {
+    session.with(|folder, _| issuing::save_other_forms(folder))
+}
+
+/// [`wire::clinic::RemoveCardFiles`].
+#[tauri::command]
+pub async fn remove_card_files(
+    session: State<'_, Session>,
+    _args: Args<clinic::RemoveCardFiles>,
+) -> CommandResult<clinic::RemoveCardFiles> {
+    session.with(|folder, _| issuing::remove_files(folder))
+}
+
 /// [`wire::clinic::Receive`].
 #[tauri::command]
 pub async fn receive(session: State<'_, Session>, args: Args<clinic::Receive>) -> CommandResult<clinic::Receive> {
-    session.with(|folder, _| receiving::receive(folder, receiving::from_window(&args.files)))
+    let incoming = super::without_folder(move || Ok(receiving::find(receiving::from_window(args.files)))).await?;
+    session.with(|folder, moment| receiving::take_in(folder, moment, incoming))
 }
 
 /// [`wire::clinic::ShowReview`].

@@ -6,13 +6,26 @@ mod clinic;
 mod device;
 mod patient;
 
+use std::sync::{Mutex, PoisonError};
 use tauri::ipc::Invoke;
-use wire::Command;
+use wire::{Command, Failure};
 
 /// The argument of a command, as declared in `wire`.
 type Args<C> = <C as Command>::Args;
 /// The result of a command.
-type CommandResult<C> = Result<<C as Command>::Reply, wire::Failure>;
+type CommandResult<C> = Result<<C as Command>::Reply, Failure>;
+
+/// Does what takes its time, such as decoding pictures, on a thread for such work and before the data folder is locked: checkpoints of a
+/// run and reminders do not wait for it. One after the other, so that the pictures of several commands are never in memory together.
+async fn without_folder<T: Send + 'static>(act: impl FnOnce() -> Result<T, Failure> + Send + 'static) -> Result<T, Failure> {
+    static ONE: Mutex<()> = Mutex::new(());
+    let alone = move || {
+        let _one = ONE.lock().unwrap_or_else(PoisonError::into_inner);
+        act()
+    };
+    let done = tauri::async_runtime::spawn_blocking(alone).await;
+    done.unwrap_or_else(|error| Err(Failure::Internal { detail: error.to_string() }))
+}
 
 macro_rules! handlers {
     ($($area:ident { $($(#[$doc:meta])* $marker:ident = $command:ident($args:ty) -> $reply:ty;)* })*) => {

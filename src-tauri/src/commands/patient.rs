@@ -4,18 +4,25 @@ use super::{Args, CommandResult};
 use crate::session::{Replays, Session};
 use actions::patient::{answering, correcting, plans, record, refitting, running, sealing, taking, today};
 use tauri::State;
-use wire::patient;
+use wire::patient::{self, CardSource, TakeCardRequest};
 
 /// [`wire::patient::ReadCard`].
 #[tauri::command]
 pub async fn read_card(session: State<'_, Session>, args: Args<patient::ReadCard>) -> CommandResult<patient::ReadCard> {
-    session.outside_sample(|folder, _| taking::preview(folder, &args))
+    look_at(&session, args).await
+}
+
+async fn look_at(session: &Session, source: CardSource) -> CommandResult<patient::ReadCard> {
+    let source = super::without_folder(|| taking::find(source)).await?;
+    session.outside_sample(|folder, _| taking::preview(folder, &source))
 }
 
 /// [`wire::patient::TakeCard`].
 #[tauri::command]
 pub async fn take_card(session: State<'_, Session>, args: Args<patient::TakeCard>) -> CommandResult<patient::TakeCard> {
-    session.outside_sample(|folder, moment| taking::take(folder, moment, &args))
+    let source = super::without_folder(|| taking::find(args.source)).await?;
+    let request = TakeCardRequest { source, agreed: args.agreed };
+    session.outside_sample(|folder, moment| taking::take(folder, moment, &request))
 }
 
 /// [`wire::patient::ShowToday`].
@@ -169,4 +176,36 @@ pub async fn correctable(
 #[tauri::command]
 pub async fn correct(session: State<'_, Session>, args: Args<patient::Correct>) -> CommandResult<patient::Correct> {
     session.with(|folder, moment| correcting::correct(folder, moment, &args))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use actions::{Clock, platform};
+    use std::sync::{Arc, mpsc};
+    use std::time::Duration;
+    use wire::Failure;
+
+    /// A white pixel.
+    const PICTURE: &[u8] = &[
+        0x89, b'P', b'N', b'G', 13, 10, 26, 10, 0, 0, 0, 13, b'I', b'H', b'D', b'R', 0, 0, 0, 1, 0, 0, 0, 1, 8, 0, 0, 0, 0,
+        0x3A, 0x7E, 0x9B, 0x55, 0, 0, 0, 10, b'I', b'D', b'A', b'T', 0x78, 0x9C, 0x63, 0xF8, 0x0F, 0, 1, 1, 1, 0, 0xB1,
+        0x38, 0xF6, 0x14, 0, 0, 0, 0, b'I', b'E', b'N', b'D', 0xAE, 0x42, 0x60, 0x82,
+    ];
+
+    #[test]
+    fn a_picture_is_decoded_while_another_command_has_the_folder() {
+        let home = tempfile::tempdir().expect("a temporary folder");
+        let session = Arc::new(Session::open(home.path(), Clock::system()));
+        let (answer, answered) = mpsc::channel();
+        let other = session.clone();
+        let refused = session.with_own_folder(move |_, _| {
+            std::thread::spawn(move || {
+                let source = CardSource::File(platform::to_base64(PICTURE));
+                let _ = answer.send(tauri::async_runtime::block_on(look_at(&other, source)));
+            });
+            Ok(answered.recv_timeout(Duration::from_secs(60)).expect("an answer before the folder is free"))
+        });
+        assert_eq!(refused, Ok(Err(Failure::NoCode)));
+    }
 }

@@ -14,7 +14,7 @@ use tauri::{AppHandle, Emitter, Manager};
 use words::Words;
 
 use crate::session::Session;
-use crate::{tray, window};
+use crate::{door, tray, window};
 use notice::{Choice, Notice};
 
 /// Longest time between two checks, because a card may have been taken or the clock set.
@@ -67,6 +67,7 @@ fn check(app: &AppHandle) -> Duration {
     });
     tray::refresh(app);
     window::refresh(app);
+    door::refresh(app);
     // No plan yet, or the clinic's side: there is nothing to remind of.
     let Ok((due, wait, still_applies, words)) = looked else { return LONGEST_SLEEP };
     if !still_applies {

@@ -6,6 +6,7 @@ use tempfile::TempDir;
 
 use crate::bus::Bus;
 use crate::program::Unattended;
+use crate::sockets::Sockets;
 use crate::window::Opening;
 use crate::{tray, wait};
 
@@ -95,6 +96,11 @@ impl Desktop {
         Unattended::start(self, &self.path(home))
     }
 
+    /// Starts the program without a driver at this moment in this zone, so that its sockets are watched.
+    pub fn start_watched(&self, home: &str, at: &str, zone: &str, sockets: &Sockets) -> Unattended {
+        Unattended::watched(self, &self.path(home), (at, zone), sockets)
+    }
+
     /// The environment of a program that is started on this desktop.
     pub fn environment(&self) -> Vec<(String, String)> {
         let own = |name: &str| self.path(name).to_string_lossy().into_owned();
@@ -104,6 +110,7 @@ impl Desktop {
             ("XDG_DATA_HOME", own("data")),
             ("XDG_CONFIG_HOME", own("config")),
             ("XDG_CACHE_HOME", own("cache")),
+            ("XDG_STATE_HOME", own("state")),
             ("XDG_RUNTIME_DIR", own("run")),
             // The machine's language and its accessibility bus, which is not on our bus, must have no influence.
             ("LC_ALL", "C.UTF-8".to_owned()),

@@ -2,6 +2,7 @@
 
 use crate::desktop::Desktop;
 use crate::program::carryover;
+use std::path::Path;
 
 const PASSPHRASE: &str = "plumb line and lantern";
 
@@ -9,6 +10,14 @@ const PASSPHRASE: &str = "plumb line and lantern";
 pub struct Prescribed {
     clinic: Vec<String>,
     patient: Vec<String>,
+}
+
+/// Writes a file that only its owner can read, as the terminal demands of one with a passphrase.
+#[track_caller]
+pub fn write_secret(path: &Path, text: &str) {
+    std::fs::write(path, text).expect("the desktop's folder is writable");
+    #[cfg(unix)]
+    std::fs::set_permissions(path, std::os::unix::fs::PermissionsExt::from_mode(0o600)).expect("its owner may do that");
 }
 
 impl Desktop {
@@ -29,7 +38,7 @@ impl Desktop {
         let path = |name: &str| self.path(name).to_string_lossy().into_owned();
         let write =
             |name: &str, text: &str| std::fs::write(self.path(name), text).expect("the desktop's folder is writable");
-        write("passphrase", PASSPHRASE);
+        write_secret(&self.path("passphrase"), PASSPHRASE);
         write("plan.toml", plan);
         let clinic = ["--home", &path("clinic"), "--at", at, "clinic", "--passphrase-file", &path("passphrase")];
         let made = Prescribed {
@@ -49,7 +58,7 @@ impl Desktop {
     #[track_caller]
     pub fn with_a_clinic(&self) -> &'static str {
         let path = |name: &str| self.path(name).to_string_lossy().into_owned();
-        std::fs::write(self.path("passphrase"), PASSPHRASE).expect("the desktop's folder is writable");
+        write_secret(&self.path("passphrase"), PASSPHRASE);
         let (home, file) = (path("clinic"), path("passphrase"));
         let clinic = |arguments: &[&str]| {
             carryover(&[&["--home", &home, "clinic", "--passphrase-file", &file], arguments].concat());

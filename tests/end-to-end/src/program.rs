@@ -4,12 +4,15 @@ use std::path::{Path, PathBuf};
 use std::process::{Child, Command, ExitStatus, Stdio};
 
 use crate::desktop::Desktop;
+use crate::sockets::Sockets;
 use crate::wait;
 
 /// The output of the binary `carryover` for these arguments; the test fails if the program refuses.
 #[track_caller]
 pub fn carryover(arguments: &[&str]) -> String {
-    let done = Command::new(path().with_file_name("carryover")).args(arguments).output().expect("carryover is built");
+    let mut command = Command::new(path().with_file_name("carryover"));
+    // What is prepared is not remembered, or the window would take it for a copy.
+    let done = command.args(arguments).env("XDG_STATE_HOME", "/dev/null").output().expect("carryover is built");
     assert!(done.status.success(), "{arguments:?}: {}", String::from_utf8_lossy(&done.stderr));
     String::from_utf8(done.stdout).expect("it prints UTF-8")
 }
@@ -28,10 +31,21 @@ pub struct Unattended(Child);
 
 impl Unattended {
     pub(crate) fn start(desktop: &Desktop, home: &Path) -> Self {
-        let child = Command::new(path())
-            .arg("--home")
-            .arg(home)
+        Self::run(desktop, &path(), &["--home".into(), home.display().to_string()], None)
+    }
+
+    /// The same with its sockets watched, at a moment instead of the real time and in this zone.
+    pub(crate) fn watched(desktop: &Desktop, home: &Path, (at, zone): (&str, &str), sockets: &Sockets) -> Self {
+        let own = ["--home".into(), home.display().to_string(), "--at".into(), at.into()];
+        let (program, arguments) = sockets.around(&own);
+        Self::run(desktop, &program, &arguments, Some(zone))
+    }
+
+    fn run(desktop: &Desktop, program: &Path, arguments: &[String], zone: Option<&str>) -> Self {
+        let child = Command::new(program)
+            .args(arguments)
             .envs(desktop.environment())
+            .envs(zone.map(|zone| ("TZ", zone)))
             .stderr(Stdio::null())
             .spawn()
             .expect("the program can be started");

@@ -122,7 +122,7 @@ impl Story<'_> {
         window.press(say(Key::IssueCard));
         window.see(say(Key::IssuedWarning));
         (self.at_part)(&window, Part::PlanCard);
-        file_named(&desktop.path(""), "card", "card.png")
+        file_named(&desktop.path(""), "plan-card", "card.png")
     }
 
     /// Writes the part of the plan that the patient's pages show: exercises, complaint, and what balance at home requires.

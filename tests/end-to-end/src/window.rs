@@ -1,6 +1,6 @@
 //! A window of the program: how it is opened, and access to its page.
 
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 
 use fantoccini::elements::Element;
 use fantoccini::error::CmdError;
@@ -13,6 +13,7 @@ use tokio::runtime::Runtime;
 use crate::desktop::Desktop;
 use crate::driver::Driver;
 use crate::program;
+use crate::sockets::Sockets;
 use crate::wait::PATIENCE;
 
 /// The settings of a window that is about to be opened.
@@ -22,6 +23,7 @@ pub struct Opening<'a> {
     arguments: Vec<String>,
     environment: Vec<(String, String)>,
     size: Option<(u32, u32)>,
+    sockets: Option<Sockets>,
 }
 
 impl<'a> Opening<'a> {
@@ -30,7 +32,7 @@ impl<'a> Opening<'a> {
     }
 
     pub(crate) fn on(desktop: &'a Desktop, home: PathBuf) -> Self {
-        Self { desktop, home, arguments: Vec::new(), environment: Vec::new(), size: Some((390, 844)) }
+        Self { desktop, home, arguments: Vec::new(), environment: Vec::new(), size: Some((390, 844)), sockets: None }
     }
 
     /// Opens it at this moment, RFC 3339, instead of the real time.
@@ -80,13 +82,23 @@ impl<'a> Opening<'a> {
         self
     }
 
+    /// Opens it so that its sockets are watched, and those of every process that it starts.
+    pub fn watched(mut self, sockets: &Sockets) -> Self {
+        self.sockets = Some(sockets.clone());
+        self
+    }
+
     /// Opens it and waits for the page.
     pub fn start(self) -> Window {
         let home = self.home.to_string_lossy().into_owned();
-        let arguments = [vec!["--home".to_owned(), home], self.arguments].concat();
+        let own = [vec!["--home".to_owned(), home], self.arguments].concat();
+        let (program, arguments) = match &self.sockets {
+            Some(sockets) => sockets.around(&own),
+            None => (program::path(), own),
+        };
         let driver = Driver::start([self.desktop.environment(), self.environment].concat());
         let runtime = tokio::runtime::Builder::new_current_thread().enable_all().build().expect("this machine has threads");
-        let client = runtime.block_on(connect(&driver.url(), &arguments));
+        let client = runtime.block_on(connect(&driver.url(), &program, &arguments));
         let window = Window { client, runtime, _driver: driver, home: self.home };
         if let Some((width, height)) = self.size {
             window.resize(width, height);
@@ -95,8 +107,8 @@ impl<'a> Opening<'a> {
     }
 }
 
-async fn connect(url: &str, arguments: &[String]) -> Client {
-    let options = json!({ "binary": program::path(), "args": arguments });
+async fn connect(url: &str, program: &Path, arguments: &[String]) -> Client {
+    let options = json!({ "binary": program, "args": arguments });
     let capabilities = Capabilities::from_iter([("webkitgtk:browserOptions".to_owned(), options)]);
     let mut builder = ClientBuilder::new(HttpConnector::new());
     builder.capabilities(capabilities);

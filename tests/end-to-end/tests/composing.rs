@@ -37,7 +37,9 @@ fn stands_in(clinic: &Window, label: &str, text: &str) {
 
 /// The plan on the card that the program wrote.
 fn issued(card: &Path) -> Plan {
-    let bytes = std::fs::read(card.join("card.bin")).expect("the card is written");
+    let picture = std::fs::read(card.join("card.png")).expect("the card is written");
+    let text = pictures::qr::read(&picture).expect("its code is readable");
+    let bytes = format::card::from_text(&text).expect("the card's text");
     format::card::open(&bytes).expect("a card").into_card_after_checking_the_signature().plan
 }
 
@@ -67,7 +69,7 @@ fn the_times_on_the_card_are_the_times_on_the_screen() {
     clinic.type_into("Times", &format!("0800, 7 pm{ENTER}"));
     clinic.press("Issue plan card");
     clinic.see("Plan card for K17");
-    assert_eq!(times(&issued(&desktop.path("card-K17-1"))), [480, 1140]);
+    assert_eq!(times(&issued(&desktop.path("plan-card-2027-03-01"))), [480, 1140]);
 }
 
 /// Replaces the content of the field of times, and stays in the field.
@@ -95,7 +97,7 @@ fn issuing_reads_what_is_half_typed_first() {
     half_type(&clinic, "8am, 7pm");
     clinic.ask(issue, &[]);
     clinic.see("Plan card for K17");
-    assert_eq!(times(&issued(&desktop.path("card-K17-1"))), [480, 1140]);
+    assert_eq!(times(&issued(&desktop.path("plan-card-2027-03-01"))), [480, 1140]);
 }
 
 #[test]
@@ -254,7 +256,7 @@ fn a_number_of_the_dose_is_changed_in_place_and_is_on_the_card() {
     let before = exercise(HEEL);
     clinic.press("Issue plan card");
     clinic.see("Plan card for K17");
-    let item = &issued(&desktop.path("card-K17-1")).prescription.items[0];
+    let item = &issued(&desktop.path("plan-card-2027-03-01")).prescription.items[0];
     let (Dose::Reps { sets, repetitions, tempo, .. }, Dose::Reps { sets: s, repetitions: n, tempo: t, .. }) =
         (item.dose, before.dose)
     else {

@@ -1,7 +1,7 @@
 //! One patient through the whole loop, in the real windows of two copies: prescribe, take the card, be reminded, be
 //! guided, hand over the summary, read the review, issue the next card and take it.
 
-use end_to_end::{Desktop, Window, carryover};
+use end_to_end::{Desktop, Window, carryover, write_secret};
 use exercises::plan::Risk;
 use serde_json::Value;
 use std::path::{Path, PathBuf};
@@ -20,7 +20,7 @@ fn prescribe_do_hand_over_review_and_prescribe_again() {
     add_patient(&clinic, "K17");
     compose(&clinic);
     clinic.screenshot("loop-plan");
-    let first = issue(&clinic, &desktop, "card-K17-1");
+    let first = issue(&clinic, &desktop, "plan-card-2027-03-01");
     clinic.screenshot("loop-card");
     clinic.close();
     another_reader_agrees(&first);
@@ -49,7 +49,7 @@ fn prescribe_do_hand_over_review_and_prescribe_again() {
     clinic.screenshot("loop-review");
     clinic.press("Next plan");
     prescribe_again(&clinic);
-    let second = issue(&clinic, &desktop, "card-K17-2");
+    let second = issue(&clinic, &desktop, "plan-card-2027-03-01-2");
     clinic.close();
     the_review_shows_exactly_what_was_done(&desktop);
 
@@ -124,6 +124,9 @@ fn issue(clinic: &Window, desktop: &Desktop, folder: &str) -> PathBuf {
     clinic.press("Issue plan card");
     clinic.see("Plan card for K17");
     let folder = desktop.path(folder);
+    assert_eq!(std::fs::read_dir(&folder).expect("the card's folder").count(), 1, "only the picture");
+    clinic.press("Save as SVG, text and file too");
+    clinic.see("card.svg");
     for name in ["card.png", "card.svg", "card.txt", "card.bin"] {
         assert!(folder.join(name).is_file(), "{name} is written to {}", folder.display());
     }
@@ -219,7 +222,7 @@ fn prescribe_again(clinic: &Window) {
 fn the_review_shows_exactly_what_was_done(desktop: &Desktop) {
     let home = desktop.path("clinic");
     let file = desktop.path("passphrase");
-    std::fs::write(&file, PASSPHRASE).expect("the desktop's folder is writable");
+    write_secret(&file, PASSPHRASE);
     let home = home.to_str().expect("plain paths");
     let file = file.to_str().expect("plain paths");
     let at = "2027-03-01T18:10:00+01:00";

@@ -16,8 +16,13 @@ pub fn root() -> PathBuf {
 
 /// Runs cargo in the workspace, without network access and without changing the lock file; returns its output.
 pub fn cargo(arguments: &[&str]) -> String {
+    cargo_online(&[arguments, &["--frozen"]].concat())
+}
+
+/// Runs cargo in the workspace; returns its output.
+pub fn cargo_online(arguments: &[&str]) -> String {
     let cargo = std::env::var("CARGO").unwrap_or_else(|_| "cargo".into());
-    let output = Command::new(cargo).args(arguments).arg("--frozen").current_dir(root()).output().expect("cargo starts");
+    let output = Command::new(cargo).args(arguments).current_dir(root()).output().expect("cargo starts");
     assert!(output.status.success(), "cargo {arguments:?}: {}", String::from_utf8_lossy(&output.stderr));
     String::from_utf8(output.stdout).expect("text")
 }

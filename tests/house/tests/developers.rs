@@ -1,6 +1,7 @@
 //! DEVELOPERS.md only mentions things that exist.
 
 use house_rules::{packages, root, sources};
+use std::collections::BTreeSet;
 use std::fs;
 
 fn page() -> String {
@@ -93,4 +94,65 @@ fn every_library_is_used_and_explained() {
     }
     assert!(unused.is_empty(), "in the workspace's list but unused: {unused:?}");
     assert!(unexplained.is_empty(), "without a reason in DEVELOPERS.md: {unexplained:?}");
+}
+
+/// Also those that one package alone names, for one platform, for tests or for its build. The first column says them by their exact names.
+#[test]
+fn every_direct_dependency_has_a_line_with_its_reason() {
+    let rows = table("Libraries, and why");
+    let explained: Vec<&str> = rows
+        .iter()
+        .filter(|row| row[1].len() > 10)
+        .flat_map(|row| row[0].split(|sign: char| !(sign.is_alphanumeric() || sign == '-' || sign == '_')))
+        .collect();
+    let packages = packages();
+    let named: BTreeSet<&str> = packages.values().flatten().map(|dependency| dependency.name.as_str()).collect();
+    let others: Vec<&&str> = named.iter().filter(|name| !packages.contains_key(**name)).collect();
+    assert!(others.len() > 50, "{}", others.len());
+    let without: Vec<_> = others.into_iter().filter(|name| !explained.contains(*name)).collect();
+    assert!(without.is_empty(), "no reason in DEVELOPERS.md: {without:?}");
+}
+
+/// Exceptions from what is checked of the libraries are few, and each says why.
+#[test]
+fn every_exception_of_the_supply_chain_has_a_reason() {
+    let text = fs::read_to_string(root().join("deny.toml")).expect("deny.toml");
+    let settings: toml::Table = text.parse().expect("TOML");
+    let ignored = settings["advisories"]["ignore"].as_array().expect("a list");
+    for one in ignored.iter().chain(settings["bans"]["deny"].as_array().expect("a list")) {
+        let reason = one.get("reason").and_then(toml::Value::as_str).unwrap_or_default();
+        assert!(reason.len() > 10, "without a reason: {one}");
+    }
+    for line in text.lines().filter(|line| line.contains("{ crate") && line.contains("allow =")) {
+        assert!(line.split_once("# ").is_some_and(|(_, reason)| reason.len() > 10), "without a reason: {line}");
+    }
+}
+
+/// A limit's number as its constant has it: a product of whole numbers.
+fn value_of(source: &str, name: &str) -> Option<u64> {
+    let declared = source.lines().find_map(|line| line.split_once(&format!("const {name}: ")))?.1;
+    let (_, value) = declared.split_once("= ")?;
+    value.trim_end_matches(';').split(" * ").map(|factor| factor.replace('_', "").parse::<u64>().ok()).product()
+}
+
+/// The table of limits says what the code does, and who holds it.
+#[test]
+fn every_limit_is_that_of_the_code_and_has_a_test() {
+    let mut compared = 0;
+    for row in table("Limits") {
+        let [reader, place, limits, _, tests] = &row[..] else { panic!("five cells: {row:?}") };
+        let find = |path: &String| {
+            ["", "src-tauri/crates"].map(|folder| root().join(folder).join(path)).into_iter().find(|path| path.exists())
+        };
+        let source = quoted(place).first().and_then(find).unwrap_or_else(|| panic!("{place} is not there"));
+        let source = fs::read_to_string(source).expect("readable");
+        for name in quoted(limits) {
+            let value = value_of(&source, &name).unwrap_or_else(|| panic!("{reader}: no number {name} in {place}"));
+            assert!(limits.contains(&format!("`{name}` {value}")), "{reader}: {name} is {value}, not what the table says");
+            compared += 1;
+        }
+        let tests = quoted(tests);
+        assert!(!tests.is_empty() && tests.iter().all(|path| find(path).is_some()), "{reader}: {tests:?} are not all there");
+    }
+    assert!(compared > 25, "{compared}");
 }

@@ -194,7 +194,7 @@ struct Diary<'a> {
 
 impl Diary<'_> {
     fn of(revisions: &BTreeMap<u16, Plan>, zone: &Offsets) -> Log {
-        let mut diary = Diary { zone, log: Log { id: LOG, entries: Vec::new() }, runs: 0 };
+        let mut diary = Diary { zone, log: Log { id: LOG, former: Vec::new(), entries: Vec::new() }, runs: 0 };
         let taken = stamp(zone, 0, 8 * 60);
         for number in 0..DAYS {
             let plan =

@@ -1,7 +1,8 @@
 //! The state of the clinic's side: which page is shown.
 
 use leptos::prelude::*;
-use wire::clinic::{BeginPlan, IssuedCard, PatientCode, PlanDraft, ReviewPage, ShowReview};
+use wire::app::{AppState, LockState};
+use wire::clinic::{BeginPlan, IssuedCard, Lock, PatientCode, PlanDraft, ReviewPage, ShowReview};
 
 use super::keeper::Keeper;
 use crate::pages::InfoPage;
@@ -20,6 +21,18 @@ pub enum Page {
     Info(InfoPage),
     /// A card that was issued to a patient.
     Issued(String, Box<IssuedCard>),
+    /// The passphrase, the lock and the saved keys.
+    Keys,
+}
+
+/// Where to go back to after the lock: as little of a page as is needed to open it again.
+#[derive(Clone)]
+enum Left {
+    Patients,
+    Review(String),
+    Plan(String),
+    Info(InfoPage),
+    Keys,
 }
 
 /// The shared state of all pages of the clinic's side. It lives as long as the window.
@@ -31,12 +44,18 @@ pub struct ClinicContext {
     pub page: RwSignal<Page>,
     /// Stores drafts of plans.
     pub keeper: Keeper,
+    left: StoredValue<Left>,
 }
 
 impl ClinicContext {
     /// The state at the beginning, with the list of patients.
     pub fn new(app: AppContext) -> ClinicContext {
-        ClinicContext { app, page: RwSignal::new(Page::Patients), keeper: Keeper::new(app) }
+        ClinicContext {
+            app,
+            page: RwSignal::new(Page::Patients),
+            keeper: Keeper::new(app),
+            left: StoredValue::new(Left::Patients),
+        }
     }
 
     /// The context of this window.
@@ -48,6 +67,50 @@ impl ClinicContext {
     pub fn show(self, page: Page) {
         self.app.fault.set(None);
         self.page.set(page);
+    }
+
+    /// Whether the store is unlocked.
+    pub fn is_open(self) -> bool {
+        let is_open = |state: &AppState| matches!(state.lock, LockState::Open { .. });
+        self.app.state.with(|state| state.as_ref().is_some_and(is_open))
+    }
+
+    /// Locks the store, once the newest change of a draft is stored.
+    pub fn lock(self) {
+        if untrack(|| self.is_open()) {
+            self.keeper.when_kept(move || self.app.request::<Lock>((), move |state| self.locked(state)));
+        }
+    }
+
+    /// Drops everything that was decrypted for the window, and shows the page that asks for the passphrase.
+    pub fn locked(self, state: AppState) {
+        if !untrack(|| self.is_open()) {
+            return;
+        }
+        self.left.set_value(self.page.with_untracked(|page| match page {
+            Page::Patients => Left::Patients,
+            Page::Review(page) => Left::Review(page.code.clone()),
+            Page::Plan(code, _) => Left::Plan(code.clone()),
+            Page::Info(page) => Left::Info(*page),
+            Page::Issued(code, _) => Left::Review(code.clone()),
+            Page::Keys => Left::Keys,
+        }));
+        self.keeper.forget();
+        // First, so that the page that asks for the passphrase takes the place of all others before one of them asks for data.
+        self.app.state.set(Some(state));
+        self.show(Page::Patients);
+    }
+
+    /// Shows the page that was open before the lock.
+    pub fn unlocked(self, state: AppState) {
+        self.app.state.set(Some(state));
+        match self.left.try_update_value(|left| std::mem::replace(left, Left::Patients)) {
+            Some(Left::Review(code)) => self.review(code),
+            Some(Left::Plan(code)) => self.plan(code),
+            Some(Left::Info(page)) => self.show(Page::Info(page)),
+            Some(Left::Keys) => self.show(Page::Keys),
+            Some(Left::Patients) | None => {}
+        }
     }
 
     /// Opens a patient's review.

@@ -4,6 +4,7 @@ use leptos::prelude::*;
 use words::Key;
 
 use super::context::{ClinicContext, Page};
+use super::lock::LockButton;
 use crate::shared::Fault;
 use crate::shared::line::TimeIsSet;
 
@@ -18,7 +19,7 @@ pub fn Head(title: String, #[prop(optional, into)] line: String, children: Child
                 <h1>{title}</h1>
                 <p class="soft">{line}</p>
             </div>
-            <div class="actions">{children()}</div>
+            <div class="actions">{children()}<LockButton/></div>
         </header>
         <TimeIsSet/>
         <Fault/>

@@ -15,12 +15,17 @@ pub struct Keeper {
     newest: StoredValue<Option<AskKeep>>,
     /// Whether the shell is storing a state.
     busy: StoredValue<bool>,
+    /// What is done once everything is stored.
+    then: StoredValue<Option<Then>, LocalStorage>,
 }
+
+/// What is done once everything is stored.
+type Then = Box<dyn FnOnce()>;
 
 impl Keeper {
     /// A keeper without a state to store.
     pub fn new(app: AppContext) -> Keeper {
-        Keeper { app, newest: StoredValue::new(None), busy: StoredValue::new(false) }
+        Keeper { app, newest: StoredValue::new(None), busy: StoredValue::new(false), then: StoredValue::new_local(None) }
     }
 
     /// Stores a state. While the shell is still busy with an earlier one, only the newest state waits.
@@ -37,7 +42,19 @@ impl Keeper {
                 }
             }
             self.busy.set_value(false);
+            if let Some(then) = self.then.try_update_value(Option::take).flatten() {
+                then();
+            }
         });
+    }
+
+    /// Calls `then` once the newest state is stored: at once, if nothing waits.
+    pub fn when_kept(self, then: impl FnOnce() + 'static) {
+        if self.busy.get_value() {
+            self.then.set_value(Some(Box::new(then)));
+        } else {
+            then();
+        }
     }
 
     /// Drops the waiting state, because the plan was issued or discarded.

@@ -6,6 +6,7 @@ mod fields;
 mod head;
 mod issued;
 mod keeper;
+mod keys;
 mod lock;
 mod patients;
 mod plan;

@@ -23,12 +23,13 @@ const OF_PATIENTS: [Question; 8] = [
 ];
 
 /// Questions of clinicians.
-const OF_CLINICIANS: [Question; 5] = [
+const OF_CLINICIANS: [Question; 6] = [
     (Key::HelpAskCard, &[Key::HelpCard]),
     (Key::HelpAskDone, &[Key::HelpDone]),
     (Key::HelpAskAlarm, &[Key::HelpAlarm]),
     (Key::HelpAskAlone, &[Key::HelpAlone]),
     (Key::HelpAskDraft, &[Key::HelpDraft]),
+    (Key::HelpAskLost, &[Key::HelpLostPassphrase, Key::HelpLostComputer, Key::HelpLostBoth, Key::HelpLostStolen]),
 ];
 
 /// Questions with their answers, and what the program is for.

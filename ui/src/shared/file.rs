@@ -8,8 +8,8 @@ use wasm_bindgen_futures::JsFuture;
 use web_sys::{File, FileReader, HtmlInputElement};
 use wire::Failure;
 
-/// Largest file that is read into the window, in bytes: a phone's photo has about a quarter of that.
-const MAX_BYTES: u64 = 24 * 1024 * 1024;
+/// Largest file that is read into the window, in bytes: a phone's photo has about a quarter of that. A larger picture is not decoded.
+const MAX_BYTES: u64 = 20 * 1024 * 1024;
 
 /// The files that were chosen in a field.
 pub fn chosen(field: &HtmlInputElement) -> Vec<File> {

@@ -8,10 +8,14 @@ use leptos::ev;
 use leptos::prelude::*;
 use wasm_bindgen::closure::Closure;
 use wasm_bindgen::{JsCast, JsValue};
-use web_sys::{Element, FocusOptions, HtmlElement, MutationObserver, MutationObserverInit};
+use web_sys::{
+    Element, FocusOptions, HtmlElement, MutationObserver, MutationObserverInit, ScrollIntoViewOptions, ScrollLogicalPosition,
+};
 
 /// What can have the focus.
 const KINDS: &str = "button, a[href], summary, input, select, textarea, [tabindex]";
+/// What the keyboard goes to by itself.
+const REACHED: &str = "button, a[href], summary, input, select, textarea";
 /// The page that is shown.
 const PAGE: &str = "main:not([hidden])";
 
@@ -58,8 +62,9 @@ pub fn keep() {
     let keeper = FocusKeeper::default();
     let (taken, left, changed) = (keeper.clone(), keeper.clone(), keeper);
     let took = window_event_listener(ev::focusin, move |event| {
-        if let Some(element) = event.target().and_then(|target| target.dyn_into().ok()) {
-            taken.replace(Some(FocusTarget::of(element)));
+        if let Some(element) = event.target().and_then(|target| target.dyn_into::<HtmlElement>().ok()) {
+            taken.replace(Some(FocusTarget::of(element.clone())));
+            request_animation_frame(move || bring_into_sight(&element));
         }
     });
     let lost = window_event_listener(ev::focusout, move |_| {
@@ -72,6 +77,16 @@ pub fn keep() {
         took.remove();
         lost.remove();
     });
+}
+
+/// Scrolls as far as needed to show the whole of what the keyboard has reached: the web view leaves at the edge what it shows in part.
+fn bring_into_sight(element: &HtmlElement) {
+    let by_keyboard = element.matches(&format!(":is({REACHED}):focus-visible")).unwrap_or_default();
+    if by_keyboard {
+        let options = ScrollIntoViewOptions::new();
+        options.set_block(ScrollLogicalPosition::Nearest);
+        element.scroll_into_view_with_scroll_into_view_options(&options);
+    }
 }
 
 /// Calls `then` whenever something of the page goes, comes, is switched on or off, or begins or ceases to take the focus.

@@ -1,9 +1,11 @@
 //! Components and functions that both sides of the program use.
 
 pub mod app_context;
+pub mod backup;
 pub mod camera;
 pub mod chart;
 pub mod clock;
+pub mod copied;
 pub mod fault;
 pub mod figure;
 pub mod file;

@@ -1,8 +1,8 @@
 //! Reduces a log to a summary.
 
 use super::{
-    AlarmOn, Corrections, DuringOn, ItemDay, MAX_DAYS, MorningOn, RatedOn, RunOn, RunTiming, SettledOn, StanceOn, Summary,
-    SwayOn, TakenOn, WeekDelay, WellAgainOn,
+    AlarmOn, Corrections, DuringOn, FormerPart, ItemDay, MAX_DAYS, MorningOn, RatedOn, RunOn, RunTiming, SettledOn,
+    StanceOn, Summary, SwayOn, TakenOn, WeekDelay, WellAgainOn,
 };
 use crate::catalogue::{Catalogue, Quantity};
 use crate::correct::Corrected;
@@ -69,6 +69,14 @@ pub fn reduce(
     Some(Summary {
         plan: plan.header.id,
         log,
+        former: (history.former.iter())
+            .map(|part| FormerPart {
+                log: part.log,
+                entries: part.entries,
+                runs: part.runs,
+                until: days.nearest(part.since.unwrap_or(now)),
+            })
+            .collect(),
         counter,
         from,
         until,

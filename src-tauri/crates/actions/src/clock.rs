@@ -7,6 +7,7 @@ use crate::zone;
 use chrono::{DateTime, Datelike};
 use chrono_tz::Tz;
 use exercises::time::{Offsets, Stamp};
+use std::sync::LazyLock;
 use std::time::{Instant, SystemTime, UNIX_EPOCH};
 
 /// The earliest moment that an action can get: noon of 2020-01-01 UTC, which is in 2020 in every zone. Milliseconds since 1970 UTC.
@@ -83,6 +84,12 @@ impl Clock {
 fn ms_of(shown: SystemTime) -> i64 {
     let since = shown.duration_since(UNIX_EPOCH).map_or(0, |since| since.as_millis());
     i64::try_from(since).unwrap_or(i64::MAX).clamp(FIRST_MS, LAST_MS)
+}
+
+/// Milliseconds since the first call, by a clock that nobody can set. On most systems it stands still while the computer sleeps.
+pub fn awake_ms() -> i64 {
+    static SINCE: LazyLock<Instant> = LazyLock::new(Instant::now);
+    SINCE.elapsed().as_millis() as i64
 }
 
 /// The moment `utc_ms` in `place`.

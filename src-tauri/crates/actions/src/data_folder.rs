@@ -1,18 +1,21 @@
 //! An open data folder: the side it is on, its catalogue, and on the clinic's side the keys once the store is unlocked.
 
+use crate::clinic::issuing::LastCard;
 use crate::clinic::lock;
 use crate::clinic::rows::OpenedCard;
+use crate::clinic::upkeep::ChangedOutside;
 use crate::{ActionResult, Moment, patient, platform, refuse};
+use chrono::NaiveDate;
 use exercises::catalogue::Catalogue;
 use exercises::id::PlanId;
 use exercises::slots::SlotRef;
 use std::cell::RefCell;
 use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
-use store::Home;
 use store::table::setting;
+use store::{Home, Provenance};
 use wire::Failure;
-use wire::app::{AppState, LockState, Role};
+use wire::app::{AppState, Copied, LockState, Role};
 use words::Locale;
 
 const ROLE: &str = "role";
@@ -35,21 +38,43 @@ pub struct DataFolder {
     pub(crate) plan_holders: RefCell<BTreeMap<PlanId, i64>>,
     /// The clinic's cards that were opened so far, by row. They are asked for only with the keys.
     pub(crate) issued_cards: RefCell<BTreeMap<i64, OpenedCard>>,
+    /// What was found to be changed from outside when the clinic's store was unlocked.
+    pub(crate) changed_outside: ChangedOutside,
+    /// The files of the card that was issued last.
+    pub(crate) last_card: LastCard,
     /// Whether the time was set with `--at`.
     pub at_is_set: bool,
     /// Whether this is a sample for looking around: see [`crate::patient::sample`].
     pub is_sample: bool,
+    /// The day of the last automatic backup, as far as it is known.
+    pub(crate) backed_up: Option<NaiveDate>,
     /// The slot whose page a notification's action asked to open.
     pub open_slot: Option<SlotRef>,
 }
 
 impl DataFolder {
-    /// Opens the data folder, or creates it if `create` is true.
+    /// Opens the data folder, or creates it if `create` is true. A copy cannot be told from the original: a program that a person uses
+    /// opens it with [`DataFolder::open_remembering`].
     ///
     /// # Errors
     /// Any failure to use the folder, each kind reported separately.
     pub fn open(dir: &Path, create: bool) -> ActionResult<DataFolder> {
-        let home = Home::open(dir, create).map_err(refuse::store(dir))?;
+        DataFolder::open_remembering(dir, create, None)
+    }
+
+    /// Opens the data folder, or creates it if `create` is true. If it is a copy, or was put back to an earlier state, its log goes on
+    /// under another id: see [`DataFolder::copied`]. What was used on this machine is remembered in the folder `remembered`, usually
+    /// [`platform::remembered`].
+    ///
+    /// # Errors
+    /// As for [`DataFolder::open`].
+    pub fn open_remembering(dir: &Path, create: bool, remembered: Option<&Path>) -> ActionResult<DataFolder> {
+        DataFolder::of(Home::open_watched(dir, create, remembered).map_err(refuse::store(dir))?)
+    }
+
+    /// A folder whose database is open.
+    pub(crate) fn of(mut home: Home) -> ActionResult<DataFolder> {
+        settle_in(&mut home)?;
         let mut folder = DataFolder {
             home,
             role: None,
@@ -59,9 +84,12 @@ impl DataFolder {
             looked_at: RefCell::default(),
             plan_holders: RefCell::default(),
             issued_cards: RefCell::default(),
+            changed_outside: ChangedOutside::default(),
+            last_card: LastCard::default(),
             at_is_set: false,
             is_sample: false,
             open_slot: None,
+            backed_up: None,
         };
         folder.role = match folder.setting(ROLE)?.as_deref() {
             Some("patient") => Some(Role::Patient),
@@ -78,6 +106,15 @@ impl DataFolder {
     /// [`Failure::Internal`] if one of them has a fault, which a test rules out.
     pub fn shipped_catalogue() -> ActionResult<Catalogue> {
         format::catalogue::embedded().map_err(|faults| refuse::internal(format!("{:?}", faults.first())))
+    }
+
+    /// Whether the folder was a copy when it was opened: moved here from elsewhere, or put back to an earlier state.
+    pub fn copied(&self) -> Option<Copied> {
+        match self.home.provenance() {
+            Provenance::Moved => Some(Copied::Moved),
+            Provenance::PutBack => Some(Copied::PutBack),
+            Provenance::Same | Provenance::First | Provenance::Unknown => None,
+        }
     }
 
     /// The folder's path.
@@ -152,7 +189,11 @@ impl DataFolder {
     pub fn app_state(&mut self, moment: &Moment) -> ActionResult<AppState> {
         let has_plan = self.role == Some(Role::Patient) && patient::plans::any(self)?;
         if has_plan {
-            patient::today::opened(self, moment)?;
+            match patient::today::opened(self, moment) {
+                // What is there can still be looked at.
+                Err(failure) if is_no_room(&failure) => {}
+                opened => opened?,
+            }
         }
         let lock_state = if self.role == Some(Role::Clinic) { lock::state(self)? } else { LockState::NotStarted };
         Ok(AppState {
@@ -165,6 +206,7 @@ impl DataFolder {
             has_plan,
             sample: self.is_sample,
             lock: lock_state,
+            copied: self.copied(),
             open_slot: self.open_slot.take(),
         })
     }
@@ -198,6 +240,17 @@ impl DataFolder {
     pub(crate) fn setting(&self, name: &str) -> ActionResult<Option<String>> {
         self.home.store().read(|view| setting::get(view, name)).map_err(refuse::store(self.home.dir()))
     }
+}
+
+/// Whether the failure is that of a full disk. What only reads goes on.
+pub fn is_no_room(failure: &Failure) -> bool {
+    matches!(failure, Failure::HomeFull { .. } | Failure::HomeDisk { .. })
+}
+
+/// Gives a folder that is new here, or a copy, ids of its own.
+pub(crate) fn settle_in(home: &mut Home) -> ActionResult<()> {
+    let dir = home.dir().to_path_buf();
+    home.settle_in(&vault::random::store_id(), &vault::random::log_id().0).map_err(refuse::store(&dir))
 }
 
 #[cfg(test)]

@@ -5,6 +5,7 @@
 #![forbid(unsafe_code)]
 
 pub mod analysis;
+pub mod backup;
 pub mod catalogue;
 pub mod clinic;
 pub mod clock;

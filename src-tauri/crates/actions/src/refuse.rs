@@ -16,6 +16,7 @@ pub(crate) fn store(home: &Path) -> impl Fn(StoreError) -> Failure {
             StoreError::NotThere { .. } => Failure::HomeMissing { home },
             StoreError::NotAFolder { .. } => Failure::HomeIsFile { home },
             StoreError::ReadOnly { .. } | StoreError::WriteRefused => Failure::HomeReadOnly { home },
+            StoreError::OpenToOthers { .. } => Failure::HomeOpenToOthers { home },
             StoreError::InUse { .. } | StoreError::Busy => Failure::HomeInUse { home },
             StoreError::Foreign { .. } => Failure::HomeForeign { home },
             StoreError::Newer { .. } => Failure::HomeNewer { home },
@@ -34,6 +35,7 @@ pub(crate) fn reading(error: FileError) -> Failure {
     match error.fault {
         FileFault::NotFound => Failure::FileMissing { file },
         FileFault::TooBig { cap } => Failure::FileTooBig { file, most: cap },
+        FileFault::Exposed => Failure::FileExposed { file },
         _ => Failure::FileUnreadable { file },
     }
 }
@@ -63,11 +65,16 @@ pub(crate) fn card(fault: CardFault) -> Failure {
 pub(crate) fn picture(error: PictureError) -> Failure {
     match error {
         PictureError::NoCode | PictureError::SeveralCodes { .. } => Failure::NoCode,
-        PictureError::FileTooBig { .. } | PictureError::TooManyPixels { .. } | PictureError::TextTooBig { .. } => {
-            Failure::CardTooBig
-        }
+        PictureError::TooManyPixels { most, .. } => too_big(most),
+        PictureError::TooLong { .. } => too_big(pictures::qr::MAX_PIXELS),
+        PictureError::FileTooBig { .. } | PictureError::TextTooBig { .. } => Failure::CardTooBig,
         PictureError::NotAPicture { .. } => Failure::NotAPicture,
     }
+}
+
+/// The failure for a picture with more pixels than `most`.
+fn too_big(most: u64) -> Failure {
+    Failure::PictureTooBig { most: u16::try_from(most / 1_000_000).unwrap_or(u16::MAX) }
 }
 
 /// The failure for a fault of the program itself.

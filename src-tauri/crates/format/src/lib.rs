@@ -4,6 +4,7 @@
 pub mod calendar;
 pub mod card;
 pub mod catalogue;
+pub mod devices;
 pub mod draft;
 pub mod entry;
 pub mod frames;

@@ -66,7 +66,7 @@ fn schedule() -> impl Strategy<Value = Schedule> {
 fn followed(plan: &Plan, taken: Stamp, happened: Vec<LogEvent>) -> Followed {
     let entries = happened.into_iter().enumerate();
     let entries = entries.map(|(n, event)| Entry { n: n as u32 + 1, plan: PLAN, at: taken, event });
-    let log = Log { id: LogId([2; 8]), entries: entries.collect() };
+    let log = Log { id: LogId([2; 8]), former: Vec::new(), entries: entries.collect() };
     Followed { plan: plan.clone(), taken, ahead: None, history: History::fold(&log, PLAN) }
 }
 

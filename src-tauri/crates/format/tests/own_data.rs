@@ -129,7 +129,7 @@ fn sensed() -> Sensed {
 fn written(plan: Plan) -> BTreeMap<&'static str, Vec<u8>> {
     let entries = happened().into_iter().enumerate();
     let entries = entries.map(|(n, event)| Entry { n: n as u32 + 1, plan: plan.header.id, at: at(8, 40 + n as i64), event });
-    let log = Log { id: LOG, entries: entries.collect() };
+    let log = Log { id: LOG, former: Vec::new(), entries: entries.collect() };
     let history = History::fold(&log, plan.header.id);
     let agreed = history.taken[0].agreed.clone();
     let followed = Followed { plan: plan.with_schedules(&agreed), taken: at(8, 40), ahead: None, history };

@@ -48,6 +48,21 @@ fn contents_that_unpack_to_more_than_allowed_are_refused() {
 }
 
 #[test]
+fn lists_longer_than_a_summary_may_have_are_refused() {
+    let longer = |change: fn(&mut Summary)| {
+        let mut whole = support::frozen_summary_2();
+        change(&mut whole);
+        summary::write(&whole).err()
+    };
+    let refused = |field| Some(SummaryFault::Malformed { field });
+    assert_eq!(longer(|whole| whole.taken = vec![whole.taken[0].clone(); 401]), refused("taken"));
+    assert_eq!(longer(|whole| whole.delays = vec![whole.delays[0]; 65]), refused("delays"));
+    assert_eq!(longer(|whole| whole.days = vec![whole.days[0].clone(); 9_601]), refused("days"));
+    assert_eq!(longer(|whole| whole.runs = vec![whole.runs[0].clone(); 40_001]), refused("runs"));
+    assert_eq!(longer(|whole| whole.mornings = vec![whole.mornings[0]; 20_001]), refused("mornings"));
+}
+
+#[test]
 fn contents_about_another_plan_than_the_letter_are_refused() {
     let good = summary::write(&support::six_weeks()).expect("a summary");
     let changes: [fn(&mut Body); 3] = [|body| body.counter += 1, |body| body.plan.0[0] ^= 1, |body| body.log.0[7] ^= 1];

@@ -27,6 +27,14 @@ pub enum PictureError {
         /// The most that is taken.
         most: u64,
     },
+    /// One side of the picture is longer than the limit. Known from the header, before anything is decoded.
+    #[error("a side of the picture has {found} pixels, at most {most} are taken")]
+    TooLong {
+        /// The longest side, in pixels.
+        found: u32,
+        /// The most that is taken.
+        most: u32,
+    },
     /// Neither PNG nor JPEG, or damaged.
     #[error("not a PNG or JPEG picture: {detail}")]
     NotAPicture {

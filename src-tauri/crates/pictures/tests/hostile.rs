@@ -4,7 +4,7 @@ mod support;
 
 use image::{GrayImage, Luma};
 use pictures::PictureError;
-use pictures::qr::{MAX_BYTES, MAX_PIXELS, read};
+use pictures::qr::{MAX_BYTES, MAX_PIXELS, MAX_SIDE, read};
 use proptest::prelude::*;
 use std::sync::LazyLock;
 use support::{PLAIN, Shot, jpeg, next, of_version, photo, png};
@@ -77,22 +77,45 @@ fn crc(bytes: &[u8]) -> u32 {
     })
 }
 
+/// Second byte of the marker before a JPEG's size (ITU-T T.81, table B.1).
+const BASELINE: u8 = 0xC0;
+const PROGRESSIVE: u8 = 0xC2;
+
 #[test]
 fn a_huge_picture_is_refused_by_its_header() {
     let too_many = |found| Err(PictureError::TooManyPixels { found, most: MAX_PIXELS });
-    for (width, height) in [(60_000, 60_000), (6_325, 6_325), (1, 40_000_001)] {
+    for (width, height) in [(60_000, 60_000), (8_001, 8_000), (1, 64_000_001)] {
         let found = u64::from(width) * u64::from(height);
         assert_eq!(read(&claiming(width, height)), too_many(found), "{width} x {height}");
     }
-    not_a_picture(&claiming(6_000, 6_000));
+    for (width, height) in [(MAX_SIDE + 1, 1), (2, MAX_SIDE + 1), (60_000, 1_000)] {
+        let found = width.max(height);
+        assert_eq!(read(&claiming(width, height)), Err(PictureError::TooLong { found, most: MAX_SIDE }));
+    }
+    not_a_picture(&claiming(8_000, 8_000));
     not_a_picture(&claiming(0, 5));
-    not_a_picture(&claiming(0x7fff_ffff, 0x7fff_ffff));
+    assert_eq!(read(&claiming(0x7fff_ffff, 0x7fff_ffff)), too_many(0x7fff_ffff * 0x7fff_ffff));
 
-    let mut photo = jpeg(&GrayImage::new(8, 8), 70);
-    let frame = photo.windows(2).position(|two| two == [0xFF, 0xC0]).expect("a frame header");
+    let photo = jpeg(&GrayImage::new(8, 8), 70);
+    let frame = photo.windows(2).position(|two| two == [0xFF, BASELINE]).expect("a frame header");
     // After the marker there are two bytes of length and one of depth, then height and width.
-    photo[frame + 5..frame + 9].copy_from_slice(&[0xEA, 0x60, 0xEA, 0x60]);
-    assert_eq!(read(&photo), too_many(60_000 * 60_000));
+    let of_size = |mark, width: u16, height: u16| {
+        let mut photo = photo.clone();
+        photo[frame + 1] = mark;
+        photo[frame + 5..frame + 7].copy_from_slice(&height.to_be_bytes());
+        photo[frame + 7..frame + 9].copy_from_slice(&width.to_be_bytes());
+        photo
+    };
+    assert_eq!(read(&of_size(BASELINE, 60_000, 60_000)), too_many(60_000 * 60_000));
+    assert_eq!(read(&of_size(BASELINE, 60_000, 600)), Err(PictureError::TooLong { found: 60_000, most: MAX_SIDE }));
+    let few = Err(PictureError::TooManyPixels { found: 25_000_000, most: 24_000_000 });
+    assert_eq!(read(&of_size(PROGRESSIVE, 5_000, 5_000)), few, "all its coefficients would be in memory");
+    for between in [&[0xFF, 0x01][..], &[0xFF, 0xD1], &[0xFF], &[7, 7]] {
+        let mut hidden = of_size(PROGRESSIVE, 5_000, 5_000);
+        hidden.splice(frame..frame, between.iter().copied());
+        let refused = read(&hidden);
+        assert!(refused == few || matches!(refused, Err(PictureError::NotAPicture { .. })), "{between:x?}: {refused:?}");
+    }
 }
 
 #[test]
@@ -102,8 +125,8 @@ fn pictures_without_a_code() {
         GrayImage::new(1, 1),
         GrayImage::new(3, 2),
         GrayImage::from_pixel(900, 700, Luma([255])),
-        GrayImage::new(60_000, 2),
-        GrayImage::new(1, 100_000),
+        GrayImage::new(MAX_SIDE, 2),
+        GrayImage::new(1, MAX_SIDE),
         GrayImage::from_fn(700, 500, |x, y| Luma([(x * 255 / 700 + y / 9) as u8])),
         GrayImage::from_fn(700, 500, |_, _| {
             seed = next(seed);

@@ -101,6 +101,29 @@ fn in_other_kinds_of_pixels() {
     }
 }
 
+/// The same picture as other programs write it: coarser colours, several scans, inks instead of light, few colours, interlaced rows.
+#[test]
+fn in_other_kinds_of_files() {
+    let folder = concat!(env!("CARGO_MANIFEST_DIR"), "/tests/kinds");
+    let files: Vec<_> = std::fs::read_dir(folder).expect("the folder").map(|file| file.expect("a file").path()).collect();
+    assert_eq!(files.len(), 12);
+    for file in files {
+        let bytes = std::fs::read(&file).expect("readable");
+        assert_eq!(read(&bytes).as_deref(), Ok("CARRYOVER KINDS OF FILES"), "{}", file.display());
+    }
+}
+
+/// As many pixels as a telephone's camera makes at most in its usual settings.
+#[test]
+fn in_a_photo_of_fifty_megapixels() {
+    let (text, code) = of_version(18);
+    let (width, height) = (8160, 6144);
+    let mut desk = GrayImage::from_raw(width, height, vec![110; width as usize * height as usize]).expect("as many");
+    let card = photo(&code, Shot { scale: 16.0, turned: -6.0, ..PLAIN });
+    imageops::replace(&mut desk, &card, 3000, 1500);
+    assert_eq!(read(&png(&desk)), Ok(text));
+}
+
 #[test]
 fn black_ink_on_nothing() {
     let (text, code) = of_version(10);

@@ -3,19 +3,20 @@
 //!
 //! A marker file is written first and removed last. As long as it exists, the folder counts as erased, whatever is still in it.
 
+use crate::backups::{self, COMPANIONS, beside};
 use crate::files::{self, FileError, FileFault};
 use std::path::Path;
 
 /// The marker's file name in the data folder.
 const MARK: &str = ".carryover-erasing";
+/// The database's name in place of a marker, for which a full disk has no room.
+const RENAMED: &str = ".carryover-erasing.db";
 /// The marker's contents while anything may still be left. A file of that name with other contents is not ours.
 const EVERYTHING: &[u8] = b"everything in this folder that is Carryover's is being erased\n";
 /// The marker's contents when only the web view's folder is left.
 const WEB_VIEW_ONLY: &[u8] = b"the web view's folder is being erased\n";
 /// The folder in which the window's web view stores its data.
 pub const WEB_VIEW: &str = "web-view";
-/// The endings of the files that SQLite keeps next to a database.
-const COMPANIONS: [&str; 3] = ["-wal", "-shm", "-journal"];
 
 /// Whether the web view of this data folder is running.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -26,9 +27,19 @@ pub enum WebView {
     Open,
 }
 
+/// Whether this is the marker's name.
+pub(crate) fn is_mark(name: &str) -> bool {
+    name == MARK || name == RENAMED
+}
+
 /// Writes the marker: from now on the folder counts as erased.
-pub(crate) fn begin(dir: &Path) -> Result<(), FileError> {
-    files::write(&dir.join(MARK), EVERYTHING)
+///
+/// On a full disk there is no room for it; then the database at `path`, which must be closed, gets another name, which says the same.
+pub(crate) fn begin(dir: &Path, path: &Path) -> Result<(), FileError> {
+    match files::write(&dir.join(MARK), EVERYTHING) {
+        Err(FileError { fault: FileFault::NoRoom, .. }) => files::rename(path, &dir.join(RENAMED)),
+        written => written,
+    }
 }
 
 /// Whether erasing was begun and is not finished.
@@ -42,13 +53,17 @@ pub(crate) fn end(dir: &Path, database: &Path, web_view: WebView) -> Result<(), 
     match stage(dir)? {
         None => return Ok(()),
         Some(Stage::Everything) => {
-            files::remove(database)?;
+            // Overwritten before they are removed, because the bytes of a removed file stay on the disk.
+            files::wipe(database)?;
             for companion in COMPANIONS {
-                let mut name = database.as_os_str().to_owned();
-                name.push(companion);
-                files::remove(Path::new(&name))?;
+                files::wipe(&beside(database, companion))?;
             }
+            let (backups, folder) = backups::all(dir, database)?;
+            backups.iter().try_for_each(|path| files::wipe(path))?;
+            // What a person saved in it stays.
+            files::remove_if_empty(&folder);
             files::sweep(dir)?;
+            files::wipe(&dir.join(RENAMED))?;
             // The removals must be on the disk before the marker says so.
             files::settle(dir)?;
         }
@@ -56,7 +71,10 @@ pub(crate) fn end(dir: &Path, database: &Path, web_view: WebView) -> Result<(), 
     }
     let folder = dir.join(WEB_VIEW);
     if web_view == WebView::Open {
-        files::write(&dir.join(MARK), WEB_VIEW_ONLY)?;
+        match files::write(&dir.join(MARK), WEB_VIEW_ONLY) {
+            Err(FileError { fault: FileFault::NoRoom, .. }) => files::remove(&dir.join(MARK))?,
+            written => written?,
+        }
         // A file that the web view has open may be impossible to remove; it is removed at the next start.
         let _ = files::remove_tree(&folder);
         return Ok(());
@@ -72,6 +90,9 @@ enum Stage {
 }
 
 fn stage(dir: &Path) -> Result<Option<Stage>, FileError> {
+    if files::size(&dir.join(RENAMED))?.is_some() {
+        return Ok(Some(Stage::Everything));
+    }
     let mark = dir.join(MARK);
     match files::read(&mark, EVERYTHING.len() as u64) {
         Ok(bytes) if bytes == EVERYTHING => Ok(Some(Stage::Everything)),

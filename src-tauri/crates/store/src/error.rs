@@ -25,6 +25,12 @@ pub enum StoreError {
         /// The folder or file.
         path: PathBuf,
     },
+    /// Others can read or change what is in the folder, and it cannot be made private without shutting them out.
+    #[error("{} is open to others", path.display())]
+    OpenToOthers {
+        /// The folder.
+        path: PathBuf,
+    },
     /// Another copy of the program has this data folder open.
     #[error("{} is in use by another copy of the program", path.display())]
     InUse {
@@ -137,9 +143,12 @@ impl From<FileError> for StoreError {
             FileFault::ReadOnly => StoreError::ReadOnly { path },
             FileFault::InUse => StoreError::InUse { path },
             FileFault::NoRoom => StoreError::DiskFull,
-            fault @ (FileFault::NotAFile | FileFault::Occupied | FileFault::TooBig { .. } | FileFault::Other { .. }) => {
-                StoreError::File(FileError { path, fault })
-            }
+            FileFault::OpenToOthers => StoreError::OpenToOthers { path },
+            fault @ (FileFault::NotAFile
+            | FileFault::Occupied
+            | FileFault::Exposed
+            | FileFault::TooBig { .. }
+            | FileFault::Other { .. }) => StoreError::File(FileError { path, fault }),
         }
     }
 }

@@ -21,6 +21,8 @@ const STEPS: &[Step] = &[
     ],
     &[table::norms::SQL],
     &[table::draft::SQL],
+    &[table::origin::SQL, table::former_log::SQL],
+    &[table::manifest::SQL, table::device::SQL],
 ];
 
 /// The schema version that this program writes.

@@ -21,11 +21,16 @@ pub(crate) fn create(path: &Path) -> Result<(), StoreError> {
         return Err(StoreError::Damaged { path: path.into(), detail: format!("missing, but {} is there", left.display()) });
     }
     let new = files::beside(path)?;
-    let mut connection = connect(new.path())?;
+    close(empty(new.path())?)?;
+    Ok(files::put_in_place(new, path)?)
+}
+
+/// Makes the empty file at `path` an empty database.
+pub(crate) fn empty(path: &Path) -> Result<Connection, StoreError> {
+    let mut connection = connect(path)?;
     connection.pragma_update(None, "application_id", APPLICATION_ID)?;
     migration::migrate(&mut connection)?;
-    close(connection)?;
-    Ok(files::put_in_place(new, path)?)
+    Ok(connection)
 }
 
 /// Opens the database at `path`: checks that it is ours, undamaged and not newer than this program, then upgrades it.
@@ -42,17 +47,54 @@ pub(crate) fn open(path: &Path) -> Result<Store, StoreError> {
     Ok(Store::new(connection, path.into()))
 }
 
+/// Opens the database at `path` for reading alone, where there is no room for what writing needs. Nothing is created beside it but an empty
+/// log, and nothing is changed.
+pub(crate) fn open_for_reading(path: &Path) -> Result<Store, StoreError> {
+    // Alone with the file, SQLite keeps the index of its log in memory and not in a file. It must know that before it first reads.
+    let connection = connect_after(path, "PRAGMA locking_mode = EXCLUSIVE;")?;
+    connection.set_db_config(DbConfig::SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, true)?;
+    let version: u32 = connection.pragma_query_value(None, "user_version", |row| row.get(0))?;
+    // An older database must be upgraded before it can be read, which needs room.
+    if version != LATEST {
+        return Err(StoreError::DiskFull);
+    }
+    inspect(&connection, "quick_check").map_err(damaged(path))?;
+    Ok(Store::for_reading(connection, path.into()))
+}
+
+/// An empty database that is in no file, to go on with where there is no room for one.
+pub(crate) fn in_memory(path: &Path) -> Result<Store, StoreError> {
+    let mut connection = Connection::open_in_memory()?;
+    migration::migrate(&mut connection)?;
+    Ok(Store::new(connection, path.into()))
+}
+
+/// Whether the error is one of a disk that is full, or on which nothing may grow.
+pub(crate) fn is_no_room(error: &StoreError) -> bool {
+    matches!(error, StoreError::DiskFull | StoreError::DiskFault { .. })
+}
+
 /// Copies a backup's database `from` to `path`, and checks it before and after.
 pub(crate) fn copy(from: &Path, path: &Path) -> Result<(), StoreError> {
+    Ok(files::put_in_place(checked_copy(from, path)?, path)?)
+}
+
+/// Copies a backup's database `from` into a new file that is to replace `path`, and checks it before and after.
+pub(crate) fn checked_copy(from: &Path, path: &Path) -> Result<files::NewFile, StoreError> {
     if files::size(from)?.is_none() {
         return Err(StoreError::NotThere { path: from.into() });
     }
     let source = checked(from)?;
-    backup(&source, path)
+    copied(&source, path)
 }
 
 /// Writes all of `source` into a single file at `path`. The copy gets this name only after it was checked.
 pub(crate) fn backup(source: &Connection, path: &Path) -> Result<(), StoreError> {
+    Ok(files::put_in_place(copied(source, path)?, path)?)
+}
+
+/// Copies all of `source` into a new file that is to replace `path`, and checks the copy.
+fn copied(source: &Connection, path: &Path) -> Result<files::NewFile, StoreError> {
     let new = files::beside(path)?;
     source.backup("main", new.path(), None::<fn(rusqlite::backup::Progress)>)?;
     let copy = connect(new.path())?;
@@ -64,7 +106,7 @@ pub(crate) fn backup(source: &Connection, path: &Path) -> Result<(), StoreError>
         return Err(faults("the numbers of rows differ".into()));
     }
     close(copy)?;
-    Ok(files::put_in_place(new, path)?)
+    Ok(new)
 }
 
 /// Connects to the file after checking that it is ours, undamaged and not too new.
@@ -95,9 +137,14 @@ fn examined(path: &Path) -> Result<Connection, StoreError> {
 }
 
 /// A connection with our settings; creates no file and changes none.
-fn connect(path: &Path) -> Result<Connection, StoreError> {
+pub(crate) fn connect(path: &Path) -> Result<Connection, StoreError> {
+    connect_after(path, "")
+}
+
+fn connect_after(path: &Path, first: &str) -> Result<Connection, StoreError> {
     let connection = Connection::open_with_flags(path, OpenFlags::SQLITE_OPEN_READ_WRITE | OpenFlags::SQLITE_OPEN_NO_MUTEX)?;
     connection.busy_timeout(PATIENCE)?;
+    connection.execute_batch(first)?;
     connection.execute_batch(
         // A committed transaction survives a power cut; on Apple's systems this needs fullfsync.
         "PRAGMA synchronous = FULL; PRAGMA fullfsync = ON; PRAGMA checkpoint_fullfsync = ON;

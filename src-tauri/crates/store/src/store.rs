@@ -1,6 +1,9 @@
 //! The open database: transactions, backup, erasing.
 
+use crate::table::origin;
+use crate::witness::Witness;
 use crate::{StoreError, files, migration, opening};
+use rusqlite::config::DbConfig;
 use rusqlite::{Connection, Savepoint, Transaction, TransactionBehavior};
 use std::ops::Deref;
 use std::path::{Path, PathBuf};
@@ -10,6 +13,19 @@ use std::path::{Path, PathBuf};
 pub struct Store {
     connection: Connection,
     path: PathBuf,
+    /// Where the number of transactions is noted outside the data folder.
+    witness: Option<Witness>,
+    /// Why nothing can be written, if the disk had no room when the database was opened.
+    closed: Option<Closed>,
+}
+
+/// Why nothing can be written.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Closed {
+    /// It was opened for reading: opening it again may help.
+    NoRoom,
+    /// It is a copy that has no ids of its own yet; what is written now would pass for the original's.
+    Unsettled,
 }
 
 /// Access for reading: one unchanging view of all tables.
@@ -32,12 +48,44 @@ pub struct Tx<'s>(View<'s>);
 
 impl Store {
     pub(crate) fn new(connection: Connection, path: PathBuf) -> Store {
-        Store { connection, path }
+        Store { connection, path, witness: None, closed: None }
+    }
+
+    /// A database that is open for reading alone, because there was no room for what writing needs.
+    pub(crate) fn for_reading(connection: Connection, path: PathBuf) -> Store {
+        Store { connection, path, witness: None, closed: Some(Closed::NoRoom) }
+    }
+
+    /// From now on nothing can be written: the ids of a copy could not be written.
+    pub(crate) fn close_for_writing(&mut self) {
+        self.closed = Some(Closed::Unsettled);
+    }
+
+    /// Whether nothing can be written because the disk had no room when the database was opened.
+    pub fn is_closed_for_writing(&self) -> bool {
+        self.closed.is_some()
+    }
+
+    /// Makes sure that the database can be written; opens it again if there was no room before.
+    fn writable(&mut self) -> Result<(), StoreError> {
+        match self.closed {
+            None => Ok(()),
+            Some(Closed::Unsettled) => Err(StoreError::DiskFull),
+            Some(Closed::NoRoom) => {
+                // The other connection would keep this one out.
+                drop(std::mem::replace(&mut self.connection, Connection::open_in_memory()?));
+                let again = opening::open(&self.path).or_else(|_| opening::open_for_reading(&self.path))?;
+                self.connection = again.connection;
+                self.closed = again.closed;
+                if self.closed.is_some() { Err(StoreError::DiskFull) } else { Ok(()) }
+            }
+        }
     }
 
     /// Does `work` and commits it, or undoes all of it if it or the commit fails or panics. Once this has returned `Ok`, the changes
     /// survive a crash and a power cut.
     pub fn transaction<T, E: From<StoreError>>(&mut self, work: impl FnOnce(&Tx<'_>) -> Result<T, E>) -> Result<T, E> {
+        self.writable()?;
         let begun = if self.connection.is_autocommit() {
             // Immediate: takes the right to write now, so that waiting for it cannot fail halfway.
             Transaction::new(&mut self.connection, TransactionBehavior::Immediate).map(Handle::Whole)
@@ -46,18 +94,33 @@ impl Store {
         };
         let tx = Tx(View(begun.map_err(StoreError::from)?));
         let done = work(&tx)?;
-        match tx.0.0 {
-            Handle::Whole(whole) => whole.commit(),
-            Handle::Part(part) => part.commit(),
-            Handle::Look(_) => Ok(()),
+        let generation = match tx.0.0 {
+            Handle::Whole(whole) => {
+                let generation = origin::count(&whole)?;
+                whole.commit().map_err(StoreError::from)?;
+                generation
+            }
+            Handle::Part(part) => {
+                part.commit().map_err(StoreError::from)?;
+                None
+            }
+            Handle::Look(_) => None,
+        };
+        if let (Some(witness), Some(generation)) = (&self.witness, generation) {
+            witness.note(generation);
         }
-        .map_err(StoreError::from)?;
         Ok(done)
+    }
+
+    /// From now on the number of transactions is noted in `witness`.
+    pub(crate) fn watched_by(&mut self, witness: Option<Witness>) {
+        self.witness = witness;
     }
 
     /// Begins a larger transaction: the transactions within it are committed together by [`Store::keep`], or undone together by
     /// [`Store::undo`] or when the program ends.
     pub fn begin(&mut self) -> Result<(), StoreError> {
+        self.writable()?;
         Ok(self.connection.execute_batch("BEGIN IMMEDIATE")?)
     }
 
@@ -68,7 +131,12 @@ impl Store {
 
     /// Commits the larger transaction. If this fails, [`Store::undo`] must still be called.
     pub fn keep(&mut self) -> Result<(), StoreError> {
-        Ok(self.connection.execute_batch("COMMIT")?)
+        let generation = origin::count(&self.connection)?;
+        self.connection.execute_batch("COMMIT")?;
+        if let (Some(witness), Some(generation)) = (&self.witness, generation) {
+            witness.note(generation);
+        }
+        Ok(())
     }
 
     /// Undoes the larger transaction, if there is one.
@@ -88,13 +156,14 @@ impl Store {
     }
 
     /// Copies everything into one file at `to`, replacing an existing file once the copy was checked. What is unencrypted here is
-    /// unencrypted in the copy too.
-    pub fn backup(&self, to: &Path) -> Result<(), StoreError> {
+    /// unencrypted in the copy too. Returns the copy's size, in bytes.
+    pub fn backup(&self, to: &Path) -> Result<u64, StoreError> {
         let to = files::absolute(to)?;
         if files::same(&to, &self.path) {
             return Err(StoreError::Occupied { path: to });
         }
-        opening::backup(&self.connection, &to)
+        opening::backup(&self.connection, &to)?;
+        Ok(files::size(&to)?.unwrap_or_default())
     }
 
     /// Removes every row of every table, including the append-only log, and what the file and its write-ahead log still contain of
@@ -110,8 +179,11 @@ impl Store {
         &self.path
     }
 
-    /// Closes the file, so that it can be removed. Later calls on this store find no data.
+    /// Closes the file, so that it can be removed, and leaves its log as it is, to be overwritten as well. Later calls on this store find no
+    /// data.
     pub(crate) fn let_go(&mut self) -> Result<(), StoreError> {
+        self.witness = None;
+        self.connection.set_db_config(DbConfig::SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, true)?;
         let held = std::mem::replace(&mut self.connection, Connection::open_in_memory()?);
         held.close().map_err(|(_, error)| error.into())
     }

@@ -5,7 +5,7 @@ mod support;
 use std::fs;
 use std::path::Path;
 use store::table::{entry, keys, log, patient, setting};
-use store::{Home, LATEST, StoreError};
+use store::{Home, LATEST, Provenance, StoreError};
 use support::{append, database, place, sound, whole};
 
 #[test]
@@ -173,4 +173,79 @@ fn a_removed_patient_leaves_no_trace_once_settled() {
     open.store_mut().transaction(|tx| patient::remove(tx, id)).expect("there");
     open.store().settle().expect("free");
     assert!(!found_in(&home, b"sealed for nobody"));
+}
+
+#[test]
+fn a_restored_backup_keeps_what_it_replaces_and_begins_another_log() {
+    let (dir, home) = place();
+    let mut open = filled(&home, 5);
+    open.store_mut().transaction(|tx| log::begin(tx, b"log-one!")).expect("new");
+    let copy = dir.path().join("backup.db");
+    open.store().backup(&copy).expect("room");
+    append(&mut open).expect("room");
+    drop(open);
+    for (round, name) in [(1u8, "carryover.db.before-restore-a day"), (2, "carryover.db.before-restore-a day-2")] {
+        let (mut restored, before) = Home::restore_over(&home, &copy, "a day", None).expect("a sound copy");
+        assert_eq!(before, Some(home.join(name)));
+        restored.settle_in(&[round; 16], &[round; 8]).expect("room");
+        assert_eq!((whole(&restored), restored.provenance()), (5, Provenance::PutBack));
+        assert_eq!(restored.store().read(log::id), Ok::<_, StoreError>(Some(vec![round; 8])));
+        assert_eq!(append(&mut restored), Ok(6));
+    }
+    let (again, _) =
+        Home::restore_over(&home, &home.join("carryover.db.before-restore-a day"), "a day", None).expect("a copy");
+    assert_eq!(whole(&again), 6, "what was replaced first can be put back");
+}
+
+#[test]
+fn a_damaged_database_is_kept_with_its_log_when_a_backup_takes_its_place() {
+    let (dir, home) = place();
+    let copy = dir.path().join("backup.db");
+    filled(&home, 50).store().backup(&copy).expect("room");
+    let mut bytes = fs::read(database(&home)).expect("closed in order");
+    bytes[5_000..9_000].fill(0xA5);
+    fs::write(database(&home), &bytes).expect("the test owns it");
+    fs::write(home.join("carryover.db-wal"), "what a killed program left").expect("the test owns it");
+    let (restored, before) = Home::restore_over(&home, &copy, "a day", None).expect("a sound copy");
+    assert_eq!(whole(&restored), 50);
+    let before = before.expect("there was one");
+    assert_eq!(fs::read(&before).expect("kept"), bytes);
+    assert_eq!(
+        fs::read(before.with_file_name("carryover.db.before-restore-a day-wal")).expect("kept"),
+        b"what a killed program left"
+    );
+}
+
+#[test]
+fn a_backup_that_cannot_be_restored_changes_nothing() {
+    let (dir, home) = place();
+    drop(filled(&home, 5));
+    let copy = dir.path().join("backup.db");
+    fs::write(&copy, "a shopping list".repeat(1000)).expect("the test owns it");
+    let before = fs::read(database(&home)).expect("there");
+    Home::restore_over(&home, &copy, "a day", None).expect_err("no backup");
+    assert_eq!(fs::read(database(&home)).expect("there"), before);
+    assert!(!home.join("carryover.db.before-restore-a day").exists());
+}
+
+#[test]
+fn automatic_backups_are_checked_copies_for_their_owner_alone() {
+    let (_dir, home) = place();
+    let open = filled(&home, 30);
+    assert_eq!(open.backup_days(), Ok(vec![]));
+    for day in ["2026-11-26", "2026-11-25", "2026-11-26"] {
+        open.back_up(day).expect("room");
+    }
+    assert_eq!(open.backup_days(), Ok(vec!["2026-11-25".into(), "2026-11-26".into()]));
+    open.remove_backup("2026-11-25").and_then(|()| open.remove_backup("2026-11-25")).expect("also twice");
+    assert_eq!(open.backup_days(), Ok(vec!["2026-11-26".into()]));
+    drop(open);
+    let file = home.join("backups/carryover-2026-11-26.db");
+    #[cfg(unix)]
+    {
+        use std::os::unix::fs::PermissionsExt;
+        let mode = |path: &Path| fs::metadata(path).expect("there").permissions().mode() & 0o777;
+        assert_eq!((mode(&home.join("backups")), mode(&file)), (0o700, 0o600));
+    }
+    assert_eq!(whole(&Home::restore(&home.join("elsewhere"), &file).expect("a copy")), 30);
 }

@@ -183,3 +183,44 @@ fn a_killed_program_has_erased_nothing_or_everything_by_the_next_start() {
     assert_eq!(kept + erased, 20);
     assert!(erased > 0, "it was not always too late or too early");
 }
+
+/// Every file below the folder that contains the words.
+fn with_words(dir: &Path, words: &[u8]) -> Vec<std::path::PathBuf> {
+    let mut found = Vec::new();
+    for file in fs::read_dir(dir).expect("a folder").flatten().map(|entry| entry.path()) {
+        if file.is_dir() {
+            found.extend(with_words(&file, words));
+        } else if fs::read(&file).expect("readable").windows(words.len()).any(|part| part == words) {
+            found.push(file);
+        }
+    }
+    found
+}
+
+/// The former bytes of a removed file are still on the disk. Another name for the same file shows what they are.
+#[test]
+fn what_is_removed_was_overwritten_in_all_files_backups_and_the_log_included() {
+    let (dir, home) = place();
+    lived_in(&home, 60);
+    let mut open = Home::open(&home, false).expect("there");
+    open.back_up("2026-11-25").expect("room");
+    append(&mut open).expect("room");
+    drop(open);
+    let backup = home.join("backups/carryover-2026-11-25.db");
+    drop(Home::restore_over(&home, &backup, "2026-11-26", None).expect("a backup"));
+    let mut open = Home::open(&home, false).expect("there");
+    append(&mut open).expect("room");
+    fs::write(home.join(".carryover-new-left"), "knot of an unfinished file").expect("the test owns it");
+    fs::write(home.join("backups/mine.txt"), "saved by the person").expect("the test owns it");
+    let ours = with_words(&home, b"knot ");
+    assert_eq!(ours.len(), 5, "database, its log, a backup, what was replaced, an unfinished file: {ours:?}");
+    let other_names: Vec<_> = (0..ours.len()).map(|n| dir.path().join(format!("other-name-{n}"))).collect();
+    for (file, other) in ours.iter().zip(&other_names) {
+        fs::hard_link(file, other).expect("the test owns it");
+    }
+    open.erase(WebView::Closed).expect("erased");
+    drop(open);
+    assert_eq!(with_words(dir.path(), b"knot "), [] as [std::path::PathBuf; 0]);
+    assert!(other_names.iter().all(|name| fs::metadata(name).expect("there").len() > 0), "overwritten, not cut");
+    assert_eq!(fs::read(home.join("backups/mine.txt")).expect("there"), b"saved by the person");
+}

@@ -117,3 +117,49 @@ fn a_folder_of_files_is_complete_or_not_there() {
         fs::read_dir(dir.path()).expect("the test owns it").flatten().map(|entry| entry.file_name()).collect();
     assert_eq!(names.len(), 3, "{names:?}");
 }
+
+#[cfg(unix)]
+#[test]
+fn a_data_folder_that_is_open_to_others_is_made_private_or_refused() {
+    use std::os::unix::fs::PermissionsExt;
+    let dir = tempfile::tempdir().expect("a temporary folder");
+    let home = dir.path().join("home");
+    let set = |path: &Path, mode| fs::set_permissions(path, PermissionsExt::from_mode(mode)).expect("the test owns it");
+    let mode = |path: &Path| fs::metadata(path).expect("there").permissions().mode() & 0o7777;
+    fs::create_dir(&home).expect("the test owns it");
+    for open in [0o777, 0o755, 0o770, 0o701] {
+        set(&home, open);
+        drop(store::Home::open(&home, true).expect("empty, and then ours"));
+        assert_eq!(mode(&home), 0o700);
+    }
+    // Others may have files of their own in it.
+    let shared = dir.path().join("shared");
+    fs::create_dir(&shared).expect("the test owns it");
+    fs::write(shared.join("somebody's"), "file").expect("the test owns it");
+    let refused = store::Home::open(&shared, true).expect_err("open to others");
+    assert_eq!(refused, store::StoreError::OpenToOthers { path: shared.clone() });
+    assert!(!shared.join("carryover.db").exists() && mode(&shared) != 0o700);
+    let sticky = dir.path().join("sticky");
+    fs::create_dir(&sticky).expect("the test owns it");
+    set(&sticky, 0o1777);
+    assert!(matches!(store::Home::open(&sticky, true), Err(store::StoreError::OpenToOthers { .. })));
+}
+
+#[test]
+fn what_a_killed_program_left_in_a_persons_folder_is_removed_at_the_next_save() {
+    use std::time::Duration;
+    let dir = tempfile::tempdir().expect("a temporary folder");
+    let left = |name: &str, minutes: u64| {
+        let file = fs::File::create(dir.path().join(name)).expect("room");
+        let now = file.metadata().and_then(|facts| facts.modified()).expect("a time");
+        file.set_modified(now - Duration::from_secs(minutes * 60)).expect("the test owns it");
+    };
+    left(".carryover-new-old", 90);
+    left(".carryover-new-being-written", 10);
+    left("carryover-new-mine", 90);
+    left(".carryover", 90);
+    files::write(&dir.path().join("summary.age"), b"sealed").expect("room");
+    let mut names: Vec<_> = fs::read_dir(dir.path()).expect("a folder").flatten().map(|file| file.file_name()).collect();
+    names.sort();
+    assert_eq!(names, [".carryover", ".carryover-new-being-written", "carryover-new-mine", "summary.age"]);
+}

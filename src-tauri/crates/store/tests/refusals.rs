@@ -264,9 +264,10 @@ mod permissions {
 
     #[test]
     fn a_read_only_database_in_a_folder_that_takes_files() {
-        let said = opened_by_nobody(0o777, |home| {
+        let said = opened_by_nobody(0o700, |home| {
             filled(home);
             all_may_write_files(home);
+            give_away(home);
             fs::set_permissions(database(home), PermissionsExt::from_mode(0o444)).expect("the test owns it");
         });
         assert!(said.starts_with("Err(ReadOnly"), "{said}");
@@ -278,13 +279,32 @@ mod permissions {
         assert!(said.starts_with("Err(ReadOnly"), "{said}");
     }
 
+    /// Makes the folder that of the user without privileges. Without privileges of its own, the test is that user.
+    fn give_away(home: &Path) {
+        let _ = std::os::unix::fs::chown(home, Some(65534), None);
+    }
+
     #[test]
     fn with_all_permissions_the_same_folder_opens() {
         let said = opened_by_nobody(0o777, |home| {
             filled(home);
             all_may_write_files(home);
+            give_away(home);
         });
         assert_eq!(said, "Ok(\"well\")");
+    }
+
+    /// Only its owner can make a folder private.
+    #[test]
+    fn a_folder_of_somebody_else_in_which_all_may_write() {
+        use std::os::unix::fs::MetadataExt;
+        let mut is_root = false;
+        let said = opened_by_nobody(0o777, |home| {
+            filled(home);
+            all_may_write_files(home);
+            is_root = fs::metadata(home).expect("the test owns it").uid() == 0;
+        });
+        assert_eq!(said.starts_with("Err(OpenToOthers"), is_root, "{said}");
     }
 }
 

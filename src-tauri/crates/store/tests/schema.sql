@@ -1,5 +1,5 @@
 PRAGMA application_id = 0x43796f76;
-PRAGMA user_version = 3;
+PRAGMA user_version = 5;
 
 CREATE TABLE card (
     plan BLOB NOT NULL,
@@ -17,6 +17,11 @@ BEGIN SELECT RAISE(ABORT, 'the plan belongs to another clinic'); END;
 
 CREATE TRIGGER card_stays_as_signed BEFORE UPDATE ON card
 BEGIN SELECT RAISE(ABORT, 'a card is not changed'); END;
+
+CREATE TABLE device (
+    patient INTEGER NOT NULL PRIMARY KEY REFERENCES patient (id) ON DELETE CASCADE,
+    sealed BLOB NOT NULL CHECK (length(sealed) > 0)
+) STRICT;
 
 CREATE TABLE draft (
     patient INTEGER NOT NULL PRIMARY KEY REFERENCES patient (id) ON DELETE CASCADE,
@@ -39,6 +44,17 @@ BEGIN SELECT RAISE(ABORT, 'the log is append-only'); END;
 CREATE TRIGGER entry_is_not_removed BEFORE DELETE ON entry
 BEGIN SELECT RAISE(ABORT, 'the log is append-only'); END;
 
+CREATE TABLE former_log (
+    id BLOB NOT NULL PRIMARY KEY CHECK (length(id) > 0),
+    entries INTEGER NOT NULL CHECK (entries >= 0)
+) STRICT;
+
+CREATE TRIGGER former_log_is_not_changed BEFORE UPDATE ON former_log
+BEGIN SELECT RAISE(ABORT, 'a former id stays'); END;
+
+CREATE TRIGGER former_log_is_not_removed BEFORE DELETE ON former_log
+BEGIN SELECT RAISE(ABORT, 'a former id stays'); END;
+
 CREATE TABLE issued (
     id INTEGER NOT NULL PRIMARY KEY AUTOINCREMENT,
     patient INTEGER NOT NULL REFERENCES patient (id) ON DELETE CASCADE,
@@ -58,15 +74,30 @@ CREATE TABLE log (
     exports INTEGER NOT NULL DEFAULT 0 CHECK (exports >= 0)
 ) STRICT;
 
-CREATE TRIGGER log_keeps_its_id BEFORE UPDATE ON log WHEN NEW.id <> OLD.id OR NEW.exports <= OLD.exports
-BEGIN SELECT RAISE(ABORT, 'a log keeps its id and counts its exports upwards'); END;
+CREATE TRIGGER log_keeps_its_id BEFORE UPDATE ON log
+WHEN NEW.exports < OLD.exports
+  OR (NEW.id = OLD.id AND NEW.exports = OLD.exports)
+  OR (NEW.id <> OLD.id AND NOT EXISTS (SELECT 1 FROM former_log WHERE id = OLD.id))
+  OR EXISTS (SELECT 1 FROM former_log WHERE id = NEW.id)
+BEGIN SELECT RAISE(ABORT, 'a log keeps its id until that is a former one, and counts its exports upwards'); END;
 
 CREATE TRIGGER log_stays BEFORE DELETE ON log
 BEGIN SELECT RAISE(ABORT, 'a log is not removed'); END;
 
+CREATE TABLE manifest (
+    one INTEGER NOT NULL PRIMARY KEY CHECK (one = 1),
+    sealed BLOB NOT NULL CHECK (length(sealed) > 0)
+) STRICT;
+
 CREATE TABLE norms (
     one INTEGER NOT NULL PRIMARY KEY CHECK (one = 1),
     sealed BLOB NOT NULL CHECK (length(sealed) > 0)
+) STRICT;
+
+CREATE TABLE origin (
+    one INTEGER NOT NULL PRIMARY KEY CHECK (one = 1),
+    id BLOB NOT NULL CHECK (length(id) = 16),
+    generation INTEGER NOT NULL CHECK (generation >= 0)
 ) STRICT;
 
 CREATE TABLE patient (

@@ -7,7 +7,7 @@ use std::fs;
 use std::path::Path;
 use store::table::card::{self, Card};
 use store::table::entry::{self, NewEntry};
-use store::table::{draft, issued, keys, log, norms, patient, received, setting};
+use store::table::{device, draft, issued, keys, log, manifest, norms, patient, received, setting};
 use store::{Home, LATEST, StoreError, Tx};
 use support::{database, place};
 
@@ -308,6 +308,44 @@ fn no_sql_changes_permanent_rows() {
     }
 }
 
+#[test]
+fn devices_and_the_manifest_are_replaced_as_a_whole_and_devices_go_with_the_patient() {
+    within(|tx| {
+        let one = patient::insert(tx, |_| Ok::<_, StoreError>(b"one".to_vec()))?;
+        for bytes in [&b"first"[..], b"second"] {
+            device::put(tx, one, bytes)?;
+            manifest::put(tx, bytes)?;
+        }
+        assert_eq!(device::get(tx, one)?.as_deref(), Some(&b"second"[..]));
+        assert_eq!(manifest::get(tx)?.as_deref(), Some(&b"second"[..]));
+        assert_eq!(device::all(tx)?, [(one, b"second".to_vec())]);
+        patient::remove(tx, one)?;
+        assert_eq!((device::get(tx, one)?, device::all(tx)?), (None, Vec::new()));
+        Ok(())
+    })
+    .expect("allowed");
+    conflict(within(|tx| device::put(tx, 1, b"of nobody")), "FOREIGN KEY");
+}
+
+#[test]
+fn rows_that_are_sealed_anew_keep_their_place() {
+    within(|tx| {
+        let one = patient::insert(tx, |_| Ok::<_, StoreError>(b"one".to_vec()))?;
+        let card = issued::insert(tx, one, 1, |_| Ok::<_, StoreError>(b"card".to_vec()))?;
+        let summary = received::insert(tx, one, b"log", 1, |_| Ok::<_, StoreError>(b"summary".to_vec()))?;
+        issued::update(tx, card, b"card anew")?;
+        received::update(tx, summary, b"summary anew")?;
+        assert_eq!(issued::all(tx)?, issued::of_patient(tx, one)?);
+        assert_eq!(received::all(tx)?, received::of_patient(tx, one)?);
+        assert_eq!((issued::all(tx)?[0].sealed.as_slice(), issued::all(tx)?[0].id), (&b"card anew"[..], card));
+        assert_eq!((received::all(tx)?[0].sealed.as_slice(), received::all(tx)?[0].id), (&b"summary anew"[..], summary));
+        assert_eq!(issued::update(tx, 99, b"x"), Err(StoreError::NoRow { table: "issued", id: 99 }));
+        assert_eq!(received::update(tx, 99, b"x"), Err(StoreError::NoRow { table: "received", id: 99 }));
+        Ok(())
+    })
+    .expect("allowed");
+}
+
 /// Compares the whole schema, as SQLite stores it, with `schema.sql` next to this file, so that a change of the schema is seen as a
 /// whole.
 #[test]
@@ -361,6 +399,8 @@ fn databases_of_all_versions_open() {
                 assert_eq!(patients.len(), 1);
                 assert_eq!(issued::of_patient(view, patients[0].id)?.len(), 1);
                 assert_eq!(received::of_patient(view, patients[0].id)?.len(), 1);
+                let since_5 = |kept: Option<Vec<u8>>| kept.is_some() == (version >= 5);
+                assert!(since_5(manifest::get(view)?) && since_5(device::get(view, patients[0].id)?), "version {version}");
                 Ok::<_, StoreError>(())
             })
             .expect("readable");

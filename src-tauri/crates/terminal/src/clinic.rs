@@ -2,42 +2,81 @@
 
 use crate::Done;
 use crate::args::{Args, Clinic, Form};
+use crate::home;
 use crate::out::Out;
-use actions::clinic::{issuing, lock, norms, patients, receiving, reviewing};
+use crate::secrets;
+use actions::clinic::{devices, issuing, lock, norms, passphrase, patients, receiving, reviewing, saved_keys};
 use actions::{ActionResult, Clock, DataFolder, Moment, platform};
 use exercises::norms::ClinicTable;
 use serde_json::json;
 use std::path::Path;
-use wire::Failure;
+use wire::Secret;
 use wire::app::LockState;
-use wire::clinic::{AddPatientRequest, IssueRequest, Outcome, ReviewPage};
+use wire::clinic::{AddPatientRequest, DeviceLine, IssueRequest, IssuedCard, Outcome, PatientList, ReviewPage, StoreNotice};
 use words::{Key, Words};
 
 pub fn run(args: &Args, passphrase_file: Option<&Path>, what: &Clinic, clock: &Clock, out: &mut Out) -> Done {
     let moment = clock.moment();
-    if let Clinic::Start { name, phone } = what {
-        return start(args, name, phone.as_deref(), passphrase(passphrase_file, out.words)?, out);
+    if let Clinic::Start { name, phone, from_keys } = what {
+        let saved = from_keys.as_deref().map(|file| platform::read(file, saved_keys::MAX_BYTES)).transpose()?;
+        let typed = match saved {
+            Some(_) => secrets::passphrase(passphrase_file, out.words)?,
+            None => secrets::new_passphrase(passphrase_file, out.words)?,
+        };
+        return start(args, name, phone.as_deref(), typed, saved.as_deref(), out);
     }
-    let mut folder = DataFolder::open(&args.home(), false)?;
-    lock::unlock(&mut folder, passphrase(passphrase_file, out.words)?)?;
+    let mut folder = home::open(args, out)?;
+    let typed = secrets::passphrase(passphrase_file, out.words)?;
+    if let Clinic::Passphrase { from_keys: Some(file), .. } = what {
+        let saved = platform::read(file, saved_keys::MAX_BYTES)?;
+        saved_keys::recover(&mut folder, &saved, &typed)?;
+        warn_of_all(&folder, out)?;
+        return changed(out);
+    }
+    lock::unlock(&mut folder, typed.clone())?;
+    warn_of_all(&folder, out)?;
     match what {
         Clinic::Start { .. } => Ok(true),
-        Clinic::Add { code, name } => {
-            patients::add(&mut folder, &AddPatientRequest { code: code.clone(), name: name.clone() })?;
+        Clinic::Passphrase { new_passphrase_file, .. } => {
+            let new = secrets::new_passphrase(new_passphrase_file.as_deref(), out.words)?;
+            passphrase::change(&mut folder, &typed, &new)?;
+            changed(out)
+        }
+        Clinic::Keys { out: file, sheet, new_passphrase_file } => {
+            let new = secrets::new_passphrase(new_passphrase_file.as_deref(), out.words)?;
+            save_keys(&folder, &moment, &new, file, sheet.as_deref(), out)
+        }
+        Clinic::Add { code, name, name_file } => {
+            let typed = name_file.as_deref().map(secrets::name).transpose()?;
+            let name = name.clone().or_else(|| typed.map(|name| name.expose().to_owned()));
+            patients::add(&mut folder, &AddPatientRequest { code: code.clone(), name })?;
             out.say(|_| code.clone(), || json!({ "added": code }));
             Ok(true)
         }
         Clinic::Issue { code, plan, out: out_folder } => issue(&mut folder, &moment, code, plan, out_folder, out),
         Clinic::Receive { files } => {
+            // Each is read when its turn comes, so that pictures are never in memory all at once.
             let read = files.iter().map(|file| (file.display().to_string(), platform::read_received(file)));
-            let read = read.collect();
-            receive(&mut folder, read, out)
+            receive(&mut folder, &moment, read, out)
         }
         Clinic::Review { code, form } => review(&folder, &moment, code, *form, out),
-        Clinic::Patients => {
-            for line in patients::list(&folder)? {
-                out.say(|_| format!("{}\t{}", line.code, line.alarms), || json!(line));
-            }
+        Clinic::Patients => list(&folder, out),
+        Clinic::Card { code, revision, out: out_folder } => {
+            let saved = issuing::save_again(&mut folder, &moment, code, *revision, Some(out_folder))?;
+            show_card(&saved, out)
+        }
+        Clinic::Devices { code, exclude, include } => {
+            let change = exclude.map(|log| (log, true)).or(include.map(|log| (log, false)));
+            let lines = match change {
+                Some((log, left_out)) => devices::leave_out(&mut folder, code, log, left_out)?,
+                None => devices::list(&folder, code)?,
+            };
+            lines.iter().for_each(|line| out.say(|words| device(words, line), || json!(line)));
+            Ok(true)
+        }
+        Clinic::Remove { code, yes } => {
+            patients::remove(&mut folder, code, if *yes { code } else { "" })?;
+            out.say(|words| words.patient_removed(code), || json!({ "removed": code }));
             Ok(true)
         }
         Clinic::Norms { file: Some(file), .. } => {
@@ -60,8 +99,45 @@ pub fn run(args: &Args, passphrase_file: Option<&Path>, what: &Clinic, clock: &C
             }
             Ok(true)
         }
-        Clinic::Identity => identity(&folder, out),
+        Clinic::Identity { show, sheet } => identity(&folder, &moment, *show, sheet.as_deref(), out),
     }
+}
+
+/// Prints everything that was found wrong when the store was unlocked.
+fn warn_of_all(folder: &DataFolder, out: &Out) -> ActionResult<()> {
+    patients::notices(folder)?.iter().for_each(|notice| warn(notice, out));
+    Ok(())
+}
+
+/// Prints what is wrong with the store to stderr; the command goes on.
+fn warn(notice: &StoreNotice, out: &Out) {
+    let said = out.words.store_notice(notice);
+    out.say_to_stderr(&if out.json() { json!({ "warning": said, "notice": notice }).to_string() } else { said });
+}
+
+/// Prints a line for each patient.
+fn list(folder: &DataFolder, out: &mut Out) -> Done {
+    let PatientList { lines, notices } = patients::list(folder)?;
+    for line in lines {
+        let text = |words: Words| match line.damaged {
+            true => format!("{}\t{}", line.code, words.text(Key::RecordDamaged)),
+            false => format!("{}\t{}", line.code, line.alarms),
+        };
+        out.say(text, || json!(line));
+    }
+    // The others were printed when the store was unlocked.
+    notices
+        .iter()
+        .filter(|notice| matches!(notice, StoreNotice::DamagedRecords { .. }))
+        .for_each(|notice| warn(notice, out));
+    Ok(true)
+}
+
+/// A device's name, the days of its first summary and of its last record, and whether it counts.
+fn device(words: Words, line: &DeviceLine) -> String {
+    let day = |day: Option<chrono::NaiveDate>| day.map_or_else(|| "-".to_owned(), |day| day.to_string());
+    let counts = words.text(if line.left_out { Key::DeviceLeftOut } else { Key::DeviceCounted });
+    format!("{}\t{}\t{}\t{counts}", line.device, day(line.first_seen), day(line.until))
 }
 
 /// The lines that a plan file needs to clear the open alarms, ready to be copied.
@@ -71,24 +147,17 @@ fn to_clear(page: &ReviewPage) -> String {
     if names.is_empty() { String::new() } else { format!("\nclear = [{}]\n", names.join(", ")) }
 }
 
-/// The passphrase: the first line of the file, or typed at the terminal without being shown.
-fn passphrase(file: Option<&Path>, words: Words) -> ActionResult<String> {
-    match file {
-        Some(path) => {
-            let bytes = platform::read(path, 4096)?;
-            let text = String::from_utf8(bytes).map_err(|_| Failure::FileUnreadable { file: path.display().to_string() })?;
-            Ok(text.lines().next().unwrap_or_default().to_owned())
-        }
-        None => rpassword::prompt_password(format!("{} ", words.text(Key::PassphrasePrompt)))
-            .map_err(|_| Failure::PassphraseMissing),
-    }
-}
-
 /// An unsuitable name or passphrase is refused before a folder is created.
-fn start(args: &Args, name: &str, phone: Option<&str>, passphrase: String, out: &mut Out) -> Done {
-    lock::could_start(name, phone, &passphrase)?;
-    let mut folder = DataFolder::open(&args.home(), true)?;
-    lock::start(&mut folder, name, phone, passphrase)?;
+fn start(args: &Args, name: &str, phone: Option<&str>, typed: Secret, saved: Option<&[u8]>, out: &mut Out) -> Done {
+    match saved {
+        Some(saved) => saved_keys::could_open(saved, &typed)?,
+        None => lock::could_start(name, phone, &typed)?,
+    }
+    let mut folder = home::open_at(&args.home()?, true, out)?;
+    match saved {
+        Some(saved) => lock::start_with_saved_keys(&mut folder, name, phone, typed, saved)?,
+        None => lock::start(&mut folder, name, phone, typed)?,
+    }
     if let LockState::Open { clinic, fingerprint, .. } = lock::state(&folder)? {
         out.say(|_| format!("{clinic}: {fingerprint}"), || json!({ "clinic": clinic, "fingerprint": fingerprint }));
     }
@@ -101,6 +170,11 @@ fn issue(folder: &mut DataFolder, moment: &Moment, code: &str, plan: &Path, out_
     let read = format::text(&bytes).and_then(|text| format::plan_file::read(text, moment.now.date()));
     let prescription = read.map_err(platform::not_understood(&name))?;
     let issued = issuing::issue(folder, moment, &IssueRequest { code: code.to_owned(), prescription }, Some(out_folder))?;
+    show_card(&issued, out)
+}
+
+/// Prints the files of a card.
+fn show_card(issued: &IssuedCard, out: &mut Out) -> Done {
     out.say(
         |_| issued.files.join("\n"),
         || {
@@ -111,17 +185,22 @@ fn issue(folder: &mut DataFolder, moment: &Moment, code: &str, plan: &Path, out_
     Ok(true)
 }
 
-fn receive(folder: &mut DataFolder, files: Vec<(String, ActionResult<Vec<u8>>)>, out: &mut Out) -> Done {
-    let receipts = receiving::receive(folder, files)?;
+fn receive(
+    folder: &mut DataFolder,
+    moment: &Moment,
+    files: impl Iterator<Item = (String, ActionResult<Vec<u8>>)>,
+    out: &mut Out,
+) -> Done {
+    let receipts = receiving::receive(folder, moment, files)?;
     for receipt in &receipts {
         if let Outcome::Refused(failure) = &receipt.outcome {
             if out.json() {
                 let refusal = out.words.failure(failure);
                 let line =
                     json!({ "file": receipt.file, "refused": failure, "fault": refusal.fault, "advice": refusal.advice });
-                eprintln!("{line}");
+                out.say_to_stderr(&line.to_string());
             } else {
-                eprintln!("{}", out.words.receipt(receipt));
+                out.say_to_stderr(&out.words.receipt(receipt));
             }
             continue;
         }
@@ -148,15 +227,41 @@ fn show_norms(table: Option<&ClinicTable>, out: &mut Out) -> Done {
     Ok(true)
 }
 
-fn identity(folder: &DataFolder, out: &mut Out) -> Done {
-    let identity = lock::identity(folder)?;
-    let warning = out.words.text(words::Key::IdentityWarning);
+fn changed(out: &mut Out) -> Done {
+    let said = [Key::PassphraseChanged, Key::PassphraseOlderCopies];
+    out.say(|words| said.map(|key| words.text(key)).join(" "), || json!({ "changed": true }));
+    Ok(true)
+}
+
+fn save_keys(folder: &DataFolder, moment: &Moment, new: &Secret, file: &Path, sheet: Option<&Path>, out: &mut Out) -> Done {
+    let saved = saved_keys::make(folder, moment, new)?;
+    platform::write(file, &saved.file)?;
+    sheet.map_or(Ok(()), |sheet| platform::write(sheet, saved.sheet.as_bytes()))?;
+    let files: Vec<String> = [Some(file), sheet].into_iter().flatten().map(|path| path.display().to_string()).collect();
+    out.say(|_| files.join("\n"), || json!({ "files": files }));
+    Ok(true)
+}
+
+/// The secret key: masked, shown, or on a sheet for paper.
+fn identity(folder: &DataFolder, moment: &Moment, show: bool, sheet: Option<&Path>, out: &mut Out) -> Done {
+    let identity = saved_keys::identity(folder)?;
+    if !show && sheet.is_none() {
+        out.say(|words| words.text(Key::IdentityMasked).to_owned(), || json!({ "identity": null }));
+        return Ok(true);
+    }
+    let warning = out.words.text(Key::IdentityWarning);
     if out.json() {
         eprintln!("{}", json!({ "warning": warning }));
     } else {
         eprintln!("{warning}");
     }
-    let identity = identity.expose_the_identity_for_printing();
-    out.say(|_| identity.to_owned(), || json!({ "identity": identity }));
+    if let Some(sheet) = sheet {
+        platform::write(sheet, saved_keys::plain_sheet(folder, moment)?.as_bytes())?;
+        out.say(|_| sheet.display().to_string(), || json!({ "files": [sheet] }));
+    }
+    if show {
+        let identity = identity.expose_the_identity_for_printing();
+        out.say(|_| identity.to_owned(), || json!({ "identity": identity }));
+    }
     Ok(true)
 }

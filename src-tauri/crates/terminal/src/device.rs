@@ -53,7 +53,7 @@ pub enum DeviceCommand {
 }
 
 pub fn run(args: &Args, which: Option<PlanId>, what: &DeviceCommand, moment: &Moment, out: &mut Out) -> Done {
-    let mut folder = crate::patient::open(args, moment)?;
+    let mut folder = crate::patient::open(args, moment, out)?;
     match what {
         DeviceCommand::Export { out: dir } => export(&folder, dir, moment, out),
         DeviceCommand::Calendar { out: path } => {

@@ -5,12 +5,15 @@
 
 mod analysis;
 mod args;
+mod backup;
 mod catalogue;
 mod clinic;
 mod device;
 mod example;
+mod home;
 mod out;
 mod patient;
+mod secrets;
 
 use args::{Area, Args};
 use clap::Parser;
@@ -21,6 +24,7 @@ use std::process::ExitCode;
 type Done = Result<bool, wire::Failure>;
 
 fn main() -> ExitCode {
+    actions::platform::keep_out_of_core_dumps();
     let args = Args::parse();
     let clock = args.clock();
     let mut out = Out::new(args.json);
@@ -30,11 +34,19 @@ fn main() -> ExitCode {
         Area::Sway(what) => analysis::sway(what, &mut out),
         Area::Trend(what) => analysis::trend(what, &mut out),
         Area::Proportion(what) => analysis::proportion(what, &mut out),
+        Area::Backup { to } => backup::save(&args, to.as_deref(), &clock, &mut out),
+        Area::Restore { file } => backup::restore(&args, file, &clock, &mut out),
+        Area::Salvage => backup::salvage(&args, &clock, &mut out),
         Area::Clinic { what, passphrase_file } => clinic::run(&args, passphrase_file.as_deref(), what, &clock, &mut out),
         Area::Patient { plan, what } => patient::run(&args, *plan, what, &clock, &mut out),
     };
     match done {
-        Ok(true) => ExitCode::SUCCESS,
+        Ok(true) => {
+            if matches!(args.area, Area::Clinic { .. } | Area::Patient { .. }) {
+                backup::daily(&args, &clock);
+            }
+            ExitCode::SUCCESS
+        }
         Ok(false) => ExitCode::FAILURE,
         Err(failure) => {
             out.refuse(&failure);

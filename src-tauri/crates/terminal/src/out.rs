@@ -1,6 +1,7 @@
 //! Prints results, as text or as JSON lines.
 
 use actions::platform;
+use exercises::plain_text::shown;
 use serde_json::Value;
 use std::io::Write;
 use wire::Failure;
@@ -27,21 +28,29 @@ impl Out {
     /// Prints one result: the text, or the object on a line of its own.
     pub fn say(&mut self, text: impl FnOnce(Words) -> String, object: impl FnOnce() -> Value) {
         let line = if self.json { object().to_string() } else { text(self.words) };
+        let line = shown(&line);
         // A reader that has gone away (a closed pipe) is not an error.
         let _ = writeln!(std::io::stdout(), "{line}");
     }
 
     /// Prints text unchanged.
     pub fn print(&mut self, text: &str) {
-        let _ = write!(std::io::stdout(), "{text}");
+        let _ = write!(std::io::stdout(), "{}", shown(text));
     }
 
     /// One of several faults: what is wrong, on stderr.
     pub fn fault(&mut self, failure: &Failure) {
         let fault = self.words.failure(failure).fault;
         let line = if self.json { serde_json::json!({ "refused": failure, "fault": fault }).to_string() } else { fault };
+        self.say_to_stderr(&line);
+    }
+
+    /// Prints a sentence that is not about what was asked for: on stderr.
+    pub fn note(&mut self, said: &str) {
+        let line = if self.json { serde_json::json!({ "note": said }).to_string() } else { said.to_owned() };
         let _ = writeln!(std::io::stderr(), "{line}");
     }
+
     /// Prints a failure to stderr: what is wrong and what to do.
     pub fn refuse(&mut self, failure: &Failure) {
         let refusal = self.words.failure(failure);
@@ -50,6 +59,11 @@ impl Out {
         } else {
             format!("{} {}", refusal.fault, refusal.advice)
         };
-        let _ = writeln!(std::io::stderr(), "{line}");
+        self.say_to_stderr(&line);
+    }
+
+    /// Prints a line to stderr. Like everything that is printed, it holds no character that a terminal would obey.
+    pub fn say_to_stderr(&self, line: &str) {
+        let _ = writeln!(std::io::stderr(), "{}", shown(line));
     }
 }

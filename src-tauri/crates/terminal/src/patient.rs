@@ -2,6 +2,7 @@
 
 use crate::Done;
 use crate::args::{Args, Correct, Patient};
+use crate::home;
 use crate::out::Out;
 use actions::patient::taking::{self, CheckedCard};
 use actions::patient::{correcting, import_runs, refitting, sealing, today};
@@ -20,12 +21,12 @@ use words::review::Names;
 pub fn run(args: &Args, which: Option<PlanId>, what: &Patient, clock: &Clock, out: &mut Out) -> Done {
     let moment = clock.moment();
     match what {
-        Patient::Accept { card } => accept(args, card, &moment, out),
+        Patient::Accept { card, yes } => accept(args, card, *yes, &moment, out),
         Patient::Slots { from, days, zone } => slots(args, which, *from, *days, *zone, out),
         Patient::Record { runs } => record(args, which, runs, &moment, out),
         Patient::Now => now(args, &moment, out),
         Patient::Summary { from, until, note, out: path, frames } => {
-            let mut folder = open(args, &moment)?;
+            let mut folder = open(args, &moment, out)?;
             let plan = actions::patient::plans::one(&folder, which)?.plan().header.id;
             let request = SealRequest { plan, from: *from, until: *until, note: note.clone() };
             let saved = match frames {
@@ -41,18 +42,26 @@ pub fn run(args: &Args, which: Option<PlanId>, what: &Patient, clock: &Clock, ou
 }
 
 /// Opens the data folder. Times that were agreed to for today or before apply from now on.
-pub(crate) fn open(args: &Args, moment: &Moment) -> ActionResult<DataFolder> {
-    let mut folder = DataFolder::open(&args.home(), false)?;
+pub(crate) fn open(args: &Args, moment: &Moment, out: &mut Out) -> ActionResult<DataFolder> {
+    let mut folder = home::open(args, out)?;
     if folder.role() == Some(Role::Patient) {
-        refitting::settle(&mut folder, moment)?;
+        match refitting::settle(&mut folder, moment) {
+            // What is there can still be shown and exported.
+            Err(failure) if actions::data_folder::is_no_room(&failure) => {}
+            settled => settled?,
+        }
     }
     Ok(folder)
 }
 
-fn accept(args: &Args, card: &Path, moment: &Moment, out: &mut Out) -> Done {
+fn accept(args: &Args, card: &Path, yes: bool, moment: &Moment, out: &mut Out) -> Done {
     let bytes = platform::read(card, platform::MAX_PICTURE)?;
-    let (mut folder, card) = folder_for(&args.home(), &bytes)?;
+    let (mut folder, card) = folder_for(&args.home()?, &bytes, out)?;
     let preview = card.preview(&folder)?;
+    if preview.other_keys && !yes {
+        let (clinic, fingerprint) = (preview.plan.header.clinic, preview.fingerprint);
+        return Err(Failure::ClinicNameKnown { clinic, fingerprint });
+    }
     card.take(&mut folder, moment, &[])?;
     let plan = &preview.plan;
     out.say(
@@ -74,7 +83,7 @@ fn accept(args: &Args, card: &Path, moment: &Moment, out: &mut Out) -> Done {
 }
 
 fn correct(args: &Args, which: Option<PlanId>, what: &Correct, moment: &Moment, out: &mut Out) -> Done {
-    let mut folder = DataFolder::open(&args.home(), false)?;
+    let mut folder = home::open(args, out)?;
     let (plan, days) = (actions::patient::plans::one(&folder, which)?.plan().header.id, what.days);
     let page = match what.entry.zip(what.to.correction()?) {
         Some((entry, to)) => correcting::correct(&mut folder, moment, &CorrectRequest { plan, entry, to, days })?,
@@ -98,12 +107,12 @@ fn correct(args: &Args, which: Option<PlanId>, what: &Correct, moment: &Moment, 
 
 /// The data folder that takes the card, and the card. A first card is checked before a folder is created and a side is chosen, so
 /// that a refused card leaves nothing behind.
-fn folder_for(home: &Path, file: &[u8]) -> ActionResult<(DataFolder, CheckedCard)> {
-    let mut folder = match DataFolder::open(home, false) {
+fn folder_for(home: &Path, file: &[u8], out: &mut Out) -> ActionResult<(DataFolder, CheckedCard)> {
+    let mut folder = match home::open_at(home, false, out) {
         Err(Failure::HomeMissing { .. }) => {
             let card = taking::check(file, &DataFolder::shipped_catalogue()?)?;
             card.can_be_followed()?;
-            let mut folder = DataFolder::open(home, true)?;
+            let mut folder = home::open_at(home, true, out)?;
             folder.choose_role(Role::Patient)?;
             return Ok((folder, card));
         }
@@ -122,7 +131,7 @@ fn folder_for(home: &Path, file: &[u8]) -> ActionResult<(DataFolder, CheckedCard
 }
 
 fn slots(args: &Args, which: Option<PlanId>, from: NaiveDate, days: u16, place: Tz, out: &mut Out) -> Done {
-    let folder = DataFolder::open(&args.home(), false)?;
+    let folder = home::open(args, out)?;
     let one = actions::patient::plans::one(&folder, which)?;
     let around = from.and_hms_opt(12, 0, 0).unwrap_or_default().and_utc().timestamp();
     let offsets = zone::offsets(place, around);
@@ -155,14 +164,14 @@ fn record(args: &Args, which: Option<PlanId>, runs: &Path, moment: &Moment, out:
     let name = runs.display().to_string();
     let bytes = platform::read(runs, format::runs_file::MAX_BYTES)?;
     let entries = format::text(&bytes).and_then(format::runs_file::read).map_err(platform::not_understood(&name))?;
-    let mut folder = open(args, moment)?;
+    let mut folder = open(args, moment, out)?;
     let recorded = import_runs::record(&mut folder, which, &moment.zone, &name, &entries)?;
     out.say(|_| format!("{recorded}"), || json!({ "recorded": recorded }));
     Ok(true)
 }
 
 fn now(args: &Args, moment: &Moment, out: &mut Out) -> Done {
-    let folder = open(args, moment)?;
+    let folder = open(args, moment, out)?;
     let page = today::page(&folder, moment)?;
     out.say(
         |words| {

@@ -1,7 +1,8 @@
 //! Signs a plan card, and checks a card's signature.
 
-use crate::{Keys, recipient};
+use crate::{Keys, labels, recipient};
 use ed25519_dalek::{Signature, Signer, VerifyingKey};
+use exercises::id::PlanId;
 use exercises::plan::Plan;
 use format::card::{Card, CardFault, PairingSecret, Unverified, payload, seal};
 
@@ -33,6 +34,12 @@ pub enum VerifyFault {
 /// A card of this clinic.
 pub fn of_clinic(keys: &Keys, plan: Plan, pairing_secret: PairingSecret, own: Vec<String>) -> Card {
     Card { plan, verify_key: keys.verify_key(), recipient: keys.recipient(), pairing_secret, own }
+}
+
+/// The secret on the card of this revision of a plan. Each revision has its own, so that an old card cannot speak for a new plan; they
+/// are derived, so that a clinic whose store was put back to an older copy still knows those of the cards that it issued since.
+pub fn pairing_secret(keys: &Keys, plan: PlanId, revision: u16) -> PairingSecret {
+    labels::pairing_secret(keys, plan, revision)
 }
 
 /// Signs `card` and returns the bytes that are handed over as a file, as text or as a QR code.

@@ -10,7 +10,10 @@
 
 use crate::labels::checksum;
 use crate::{Cost, Passphrase, random, recipient};
+use age::secrecy::SecretString;
 use age::x25519::Identity;
+use base64::Engine;
+use base64::engine::general_purpose::STANDARD;
 use ed25519_dalek::SigningKey;
 use std::fmt;
 use std::io::{Read, Write};
@@ -147,7 +150,7 @@ pub fn seal(keys: &Keys, passphrase: &Passphrase, cost: Cost) -> Vec<u8> {
 
 /// Encrypts bytes as an age file under a passphrase.
 fn seal_bytes(plain: &[u8], passphrase: &Passphrase, cost: Cost) -> Vec<u8> {
-    let mut recipient = age::scrypt::Recipient::new(passphrase.for_age());
+    let mut recipient = age::scrypt::Recipient::new(passphrase.for_sealing());
     recipient.set_work_factor(cost.log_n());
     let encryptor = age::Encryptor::with_recipients(once(&recipient as &dyn age::Recipient))
         .expect("a single scrypt recipient is allowed");
@@ -184,9 +187,43 @@ pub fn age_file(file: &[u8]) -> Result<&[u8], KeysFault> {
 /// # Errors
 /// [`KeysFault`], which distinguishes a wrong passphrase, a damaged file, and a file that would need too much work.
 pub fn open(file: &[u8], passphrase: &Passphrase) -> Result<Keys, KeysFault> {
+    open_and_renew(file, passphrase).map(|(keys, _)| keys)
+}
+
+/// Opens a key file. If trying a passphrase costs less than it does for new files, or the file was sealed under another form of the
+/// passphrase than the composed one, the second result is a file to replace it.
+///
+/// # Errors
+/// As for [`open`].
+pub fn open_and_renew(file: &[u8], passphrase: &Passphrase) -> Result<(Keys, Option<Vec<u8>>), KeysFault> {
     let sealed = age_file(file)?;
+    let mut fault = KeysFault::WrongPassphrase;
+    for (nth, form) in passphrase.for_opening().into_iter().enumerate() {
+        match open_with(sealed, form) {
+            Ok(keys) => {
+                let old = nth > 0 || cost(sealed).is_none_or(|cost| cost < Cost::WRITTEN.log_n());
+                let renewed = old.then(|| seal(&keys, passphrase, Cost::WRITTEN));
+                return Ok((keys, renewed));
+            }
+            Err(KeysFault::WrongPassphrase) => {}
+            Err(other) => {
+                fault = other;
+                break;
+            }
+        }
+    }
+    Err(fault)
+}
+
+/// The exponent of the work that an age file under a passphrase demands, as its second line says.
+fn cost(sealed: &[u8]) -> Option<u8> {
+    let stanza = sealed.split(|byte| *byte == b'\n').nth(1)?;
+    std::str::from_utf8(stanza).ok()?.strip_prefix("-> scrypt ")?.rsplit(' ').next()?.parse().ok()
+}
+
+fn open_with(sealed: &[u8], passphrase: SecretString) -> Result<Keys, KeysFault> {
     let decryptor = age::Decryptor::new_buffered(sealed).map_err(|_| KeysFault::Damaged)?;
-    let mut identity = age::scrypt::Identity::new(passphrase.for_age());
+    let mut identity = age::scrypt::Identity::new(passphrase);
     identity.set_max_work_factor(Cost::MAX_READ.log_n());
     let reader = decryptor.decrypt(once(&identity as &dyn age::Identity)).map_err(|fault| match fault {
         age::DecryptError::DecryptionFailed => KeysFault::WrongPassphrase,
@@ -204,4 +241,41 @@ pub fn open(file: &[u8], passphrase: &Passphrase) -> Result<Keys, KeysFault> {
         Some((found, _)) if *found > VERSION => Err(KeysFault::NewerVersion { found: *found }),
         _ => Err(KeysFault::Damaged),
     }
+}
+
+const ARMOR: [&str; 2] = ["-----BEGIN AGE ENCRYPTED FILE-----", "-----END AGE ENCRYPTED FILE-----"];
+/// Characters of Base64 in a line of the armor.
+const LINE: usize = 64;
+
+/// The key file as text for paper, in the armor of the age format: any age tool can decrypt it with the passphrase.
+///
+/// # Errors
+/// As for [`age_file`].
+pub fn to_text(file: &[u8]) -> Result<String, KeysFault> {
+    let body = STANDARD.encode(age_file(file)?);
+    let mut lines = vec![ARMOR[0]];
+    let mut rest = body.as_str();
+    while !rest.is_empty() {
+        let (line, after) = rest.split_at(rest.len().min(LINE));
+        lines.push(line);
+        rest = after;
+    }
+    lines.push(ARMOR[1]);
+    Ok(lines.join("\n") + "\n")
+}
+
+/// The key file of what a clinic has kept: the file itself, or its text from paper, in which spaces and line breaks do not matter.
+///
+/// # Errors
+/// [`KeysFault`], except those that need the passphrase.
+pub fn of_kept(bytes: &[u8]) -> Result<Vec<u8>, KeysFault> {
+    let text = std::str::from_utf8(bytes).ok().map(str::trim).filter(|text| text.starts_with(ARMOR[0]));
+    let Some(text) = text else { return age_file(bytes).map(|_| bytes.to_vec()) };
+    if text.len() > 2 * MAX_BYTES {
+        return Err(KeysFault::NotKeys);
+    }
+    let inner = text.strip_prefix(ARMOR[0]).and_then(|rest| rest.strip_suffix(ARMOR[1])).ok_or(KeysFault::Damaged)?;
+    let body: String = inner.split_whitespace().collect();
+    let file = frame(&STANDARD.decode(body).map_err(|_| KeysFault::Damaged)?);
+    age_file(&file).map(|_| file.clone())
 }

@@ -8,6 +8,7 @@
 
 pub mod card;
 pub mod keys;
+pub mod manifest;
 pub mod random;
 pub mod rows;
 pub mod summary;
@@ -20,4 +21,4 @@ mod recipient;
 pub use fingerprint::fingerprint;
 pub use format::card::PairingSecret;
 pub use keys::{IdentityText, Keys, KeysFault};
-pub use passphrase::{Cost, Passphrase};
+pub use passphrase::{Cost, Passphrase, Strength};

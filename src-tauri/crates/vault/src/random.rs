@@ -24,12 +24,17 @@ pub fn log_id() -> LogId {
     LogId(*bytes())
 }
 
+/// An id for a database, by which it is told from a copy.
+pub fn store_id() -> [u8; 16] {
+    *bytes()
+}
+
 /// A name for a new alarm.
 pub fn alarm_id() -> AlarmId {
     AlarmId(*bytes())
 }
 
-/// The secret that is on all cards of a new plan.
+/// A secret for a card that no clinic issued, such as that of a sample. Those of a clinic are derived: [`crate::card::pairing_secret`].
 pub fn pairing_secret() -> PairingSecret {
     PairingSecret::new(*bytes())
 }

@@ -78,24 +78,32 @@ pub fn seal(summary: &Summary, secret: &PairingSecret, to: &[u8; 32]) -> Result<
     Ok(age::encrypt(&recipient, &letter.to_bytes()).expect("a vector takes every byte"))
 }
 
-/// Opens a sealed summary: decrypts it completely, then checks the tag, and only then reads the contents.
+/// Opens a sealed summary: decrypts it completely, then checks the tag, and only then reads the contents. Returns the summary with
+/// the place in the list of the secret under which its tag holds.
 ///
-/// `secret_of` returns the secret on a plan's cards.
+/// `secrets_of` returns the secrets on a plan's cards, in the order in which they are tried; none for a plan that is not known.
 ///
 /// # Errors
 /// [`OpenFault`].
 pub fn open(
     sealed: &[u8],
     keys: &Keys,
-    secret_of: impl FnOnce(PlanId) -> Option<PairingSecret>,
-) -> Result<Summary, OpenFault> {
+    secrets_of: impl FnOnce(PlanId) -> Vec<PairingSecret>,
+) -> Result<(Summary, usize), OpenFault> {
     let letter = Letter::parse(&decrypt(sealed, &keys.identity())?)?;
     let plan = letter.body.plan;
-    let secret = secret_of(plan).ok_or(OpenFault::UnknownPlan { plan })?;
-    let mut tag = labels::summary_tag(&secret, plan);
-    tag.update(&Letter::authenticated(&letter.body, &keys.recipient()));
-    tag.verify_slice(&letter.tag).map_err(|_| OpenFault::NotFromTheCard { plan })?;
-    Ok(read(&letter.body)?)
+    let secrets = secrets_of(plan);
+    if secrets.is_empty() {
+        return Err(OpenFault::UnknownPlan { plan });
+    }
+    let authenticated = Letter::authenticated(&letter.body, &keys.recipient());
+    let holds = |secret: &PairingSecret| {
+        let mut tag = labels::summary_tag(secret, plan);
+        tag.update(&authenticated);
+        tag.verify_slice(&letter.tag).is_ok()
+    };
+    let place = secrets.iter().position(holds).ok_or(OpenFault::NotFromTheCard { plan })?;
+    Ok((read(&letter.body)?, place))
 }
 
 /// Decrypts the whole age file for `identity`.

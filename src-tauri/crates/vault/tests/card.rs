@@ -128,3 +128,16 @@ fn the_frozen_card_of_version_2_is_still_accepted() {
     let read = card::read(include_bytes!("../../format/tests/frozen/card-2.bin")).expect("well formed");
     assert_eq!(verify(read, Some(keys.verify_key())), Ok(expected));
 }
+
+#[test]
+fn each_revision_of_each_plan_has_its_own_secret_which_the_same_clinic_derives_again() {
+    let keys = keys::create_at(&Passphrase::new("x".to_owned()), Cost::new(1).expect("a cost")).0;
+    let other = keys::create_at(&Passphrase::new("x".to_owned()), Cost::new(1).expect("a cost")).0;
+    let secret = |keys: &Keys, plan: u8, revision: u16| {
+        *vault::card::pairing_secret(keys, exercises::id::PlanId([plan; 8]), revision).expose_the_secret_bytes()
+    };
+    assert_eq!(secret(&keys, 1, 2), secret(&keys, 1, 2));
+    for another in [secret(&keys, 1, 3), secret(&keys, 2, 2), secret(&other, 1, 2)] {
+        assert_ne!(secret(&keys, 1, 2), another);
+    }
+}

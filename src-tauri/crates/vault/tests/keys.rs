@@ -29,8 +29,9 @@ fn the_passphrase_opens_the_same_keys() {
     assert_eq!(opened.verify_key(), keys.verify_key());
     assert_eq!(opened.recipient(), keys.recipient());
     assert_eq!(opened.fingerprint(), keys.fingerprint());
-    let sealed = vault::rows::seal(&keys, "table", b"row", b"payload");
-    assert_eq!(vault::rows::open(&opened, "table", b"row", &sealed).as_deref(), Ok(&b"payload"[..]));
+    let place = vault::rows::RowPlace::new("table", &[b"row"]);
+    let sealed = vault::rows::seal(&keys, &place, b"payload");
+    assert_eq!(vault::rows::open(&opened, &place, &sealed).as_deref(), Ok(&b"payload"[..]));
 }
 
 #[test]
@@ -83,6 +84,8 @@ fn other_files_are_not_key_files() {
         assert_eq!(fault(other, "x"), Some(KeysFault::NotKeys), "{:?}", &other[..other.len().min(20)]);
     }
     assert_eq!(fault(&framed(1, b"no age file"), "x"), Some(KeysFault::Damaged));
+    assert_eq!(fault(&framed(1, &[b'x'; 4096 - 13]), "x"), Some(KeysFault::Damaged), "as large as a key file may be");
+    assert_eq!(fault(&framed(1, &[b'x'; 4096 - 12]), "x"), Some(KeysFault::NotKeys), "larger");
     let newer = framed(2, b"who knows");
     assert_eq!(fault(&newer, "x"), Some(KeysFault::NewerVersion { found: 2 }));
 }
@@ -93,7 +96,7 @@ fn new_files_have_the_usual_cost() {
     let age_file = keys::age_file(&file).expect("whole");
     let header = String::from_utf8_lossy(&age_file[..80]).into_owned();
     let stanza = header.lines().nth(1).expect("a second line");
-    assert!(stanza.starts_with("-> scrypt ") && stanza.ends_with(" 16"), "{stanza}");
+    assert!(stanza.starts_with("-> scrypt ") && stanza.ends_with(" 17"), "{stanza}");
     assert!(fault(&file, "seven grey herons").is_none());
 }
 
@@ -123,4 +126,61 @@ fn debug_output_shows_no_secret() {
     let (keys, _) = sealed();
     assert_eq!(format!("{keys:?}"), "Keys(..)");
     assert_eq!(format!("{:?}", keys.identity_string()), "IdentityText(..)");
+}
+
+#[test]
+fn a_passphrase_opens_however_the_keyboard_writes_its_letters() {
+    let cost = Cost::new(1).expect("a cost");
+    let [composed, decomposed] = ["siete garzas peque\u{f1}as", "siete garzas pequen\u{303}as"];
+    let (_, file) = keys::create_at(&passphrase(decomposed), cost);
+    for typed in [composed, decomposed] {
+        assert!(fault(&file, typed).is_none(), "{typed:?}");
+    }
+    assert_eq!(fault(&file, "siete garzas pequenas"), Some(KeysFault::WrongPassphrase));
+}
+
+/// The file of keys under a passphrase that was not brought into the composed form, as earlier programs wrote it.
+fn sealed_as_typed(typed: &str, cost: u8) -> Vec<u8> {
+    let mut recipient = age::scrypt::Recipient::new(typed.to_owned().into());
+    recipient.set_work_factor(cost);
+    let plain = [&[1_u8][..], &[7; 96]].concat();
+    framed(1, &age::encrypt(&recipient, &plain).expect("a vector takes every byte"))
+}
+
+#[test]
+fn an_older_file_opens_and_is_renewed_with_the_form_and_the_cost_of_new_ones() {
+    let [composed, decomposed] = ["siete garzas peque\u{f1}as", "siete garzas pequen\u{303}as"];
+    for typed in [composed, decomposed] {
+        let (old, renewed) =
+            keys::open_and_renew(&sealed_as_typed(decomposed, 1), &passphrase(typed)).expect("the passphrase");
+        let renewed = renewed.expect("it is renewed");
+        let (new, again) = keys::open_and_renew(&renewed, &passphrase(composed)).expect("the passphrase");
+        assert_eq!(new.fingerprint(), old.fingerprint());
+        assert!(again.is_none(), "once is enough");
+        let header = String::from_utf8_lossy(&keys::age_file(&renewed).expect("whole")[..80]).into_owned();
+        assert!(header.lines().nth(1).expect("a second line").ends_with(" 17"), "{header}");
+    }
+    let (_, renewed) = keys::open_and_renew(include_bytes!("frozen/keys-1.bin"), &passphrase("seven grey herons"))
+        .expect("the frozen passphrase");
+    assert!(renewed.is_some(), "the frozen file has a lower cost");
+}
+
+#[test]
+fn the_text_for_paper_is_the_key_file_and_any_age_tool_opens_it() {
+    let (keys, file) = sealed();
+    let text = keys::to_text(&file).expect("whole");
+    assert!(text.lines().all(|line| line.len() <= 64), "{text}");
+    let squeezed = text.replace('\n', " \r\n  ");
+    for kept in [file.as_slice(), text.as_bytes(), squeezed.as_bytes()] {
+        let back = keys::of_kept(kept).expect("whole");
+        assert_eq!(back, file);
+        assert_eq!(fault(&back, "seven grey herons"), None);
+    }
+    let opened = keys::open(&keys::of_kept(text.as_bytes()).expect("whole"), &passphrase("seven grey herons"));
+    assert_eq!(opened.expect("the passphrase").fingerprint(), keys.fingerprint());
+    let cut = &text[..text.len() - 10];
+    assert_eq!(keys::of_kept(cut.as_bytes()), Err(KeysFault::Damaged));
+    assert_eq!(keys::of_kept(b"a shopping list"), Err(KeysFault::NotKeys));
+    let changed = text.replacen("IEFHRSB", "*", 1);
+    assert_eq!(keys::of_kept(changed.replacen('\n', "\n*", 1).as_bytes()), Err(KeysFault::Damaged));
 }

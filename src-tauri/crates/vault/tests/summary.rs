@@ -33,7 +33,7 @@ fn sealed(summary: &Summary) -> Vec<u8> {
 
 /// Opens a file as a clinic that knows the secret of every plan.
 fn opened(sealed: &[u8]) -> Result<Summary, OpenFault> {
-    open(sealed, &KEYS, |_| Some(secret()))
+    open(sealed, &KEYS, |_| vec![secret()]).map(|(summary, _)| summary)
 }
 
 fn identity(keys: &Keys) -> Identity {
@@ -67,8 +67,8 @@ proptest! {
 
     #[test]
     fn any_summary_comes_back(summary in support::any::summary()) {
-        let found = open(&sealed(&summary), &KEYS, |plan| (plan == summary.plan).then(secret));
-        prop_assert_eq!(found, Ok(summary));
+        let found = open(&sealed(&summary), &KEYS, |plan| if plan == summary.plan { vec![secret()] } else { Vec::new() });
+        prop_assert_eq!(found, Ok((summary, 0)));
     }
 
     #[test]
@@ -110,13 +110,13 @@ fn a_truncation_at_any_length_is_reported_as_damage() {
 #[test]
 fn it_does_not_open_at_another_clinic() {
     let sealed = sealed(&support::six_weeks());
-    assert_eq!(open(&sealed, &new_keys(), |_| Some(secret())), Err(OpenFault::ForAnotherClinic));
+    assert_eq!(open(&sealed, &new_keys(), |_| vec![secret()]), Err(OpenFault::ForAnotherClinic));
 }
 
 #[test]
 fn a_plan_that_is_not_known_is_named() {
     let summary = support::six_weeks();
-    let found = open(&sealed(&summary), &KEYS, |_| None);
+    let found = open(&sealed(&summary), &KEYS, |_| Vec::new());
     assert_eq!(found, Err(OpenFault::UnknownPlan { plan: summary.plan }));
 }
 
@@ -128,11 +128,20 @@ fn a_sender_without_the_card_is_not_believed() {
 }
 
 #[test]
+fn the_secret_of_any_card_of_the_plan_is_enough_and_it_is_said_which() {
+    let summary = support::six_weeks();
+    let others: Vec<PairingSecret> = (0..2).map(|_| vault::random::pairing_secret()).collect();
+    let secrets = [others.as_slice(), &[secret(), secret()]].concat();
+    assert_eq!(open(&sealed(&summary), &KEYS, |_| secrets), Ok((summary.clone(), 2)));
+    assert_eq!(open(&sealed(&summary), &KEYS, |_| others), Err(OpenFault::NotFromTheCard { plan: summary.plan }));
+}
+
+#[test]
 fn one_clinic_cannot_pass_a_patients_letter_on_to_another() {
     let (summary, second) = (support::six_weeks(), new_keys());
     let letter = age::decrypt(&identity(&KEYS), &sealed(&summary)).expect("the first clinic reads it");
     let passed_on = age::encrypt(&to(&second), &letter).expect("and encrypts it again");
-    let found = open(&passed_on, &second, |_| Some(secret()));
+    let found = open(&passed_on, &second, |_| vec![secret()]);
     assert_eq!(found, Err(OpenFault::NotFromTheCard { plan: summary.plan }));
 }
 
@@ -208,16 +217,16 @@ fn nothing_is_sealed_to_a_point_of_low_order() {
 fn the_frozen_summary_of_version_1_still_opens() {
     let keys = keys::open(include_bytes!("frozen/keys-1.bin"), &Passphrase::new("seven grey herons".to_owned()));
     let keys = keys.expect("the frozen passphrase");
-    let known = |plan: PlanId| (plan == support::frozen_summary().plan).then(secret);
-    assert_eq!(open(include_bytes!("frozen/summary-1.age"), &keys, known), Ok(support::frozen_summary()));
+    let known = |plan: PlanId| if plan == support::frozen_summary().plan { vec![secret()] } else { Vec::new() };
+    assert_eq!(open(include_bytes!("frozen/summary-1.age"), &keys, known), Ok((support::frozen_summary(), 0)));
 }
 
 #[test]
 fn the_frozen_summary_of_version_2_still_opens() {
     let keys = keys::open(include_bytes!("frozen/keys-1.bin"), &Passphrase::new("seven grey herons".to_owned()));
     let keys = keys.expect("the frozen passphrase");
-    let known = |plan: PlanId| (plan == support::frozen_summary_2().plan).then(secret);
-    assert_eq!(open(include_bytes!("frozen/summary-2.age"), &keys, known), Ok(support::frozen_summary_2()));
+    let known = |plan: PlanId| if plan == support::frozen_summary_2().plan { vec![secret()] } else { Vec::new() };
+    assert_eq!(open(include_bytes!("frozen/summary-2.age"), &keys, known), Ok((support::frozen_summary_2(), 0)));
 }
 
 /// Runs the age program with these arguments and this input; returns its output.

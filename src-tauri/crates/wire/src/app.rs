@@ -2,6 +2,7 @@
 
 pub use crate::markers::app::*;
 
+use chrono::NaiveDate;
 use exercises::slots::SlotRef;
 use exercises::time::Stamp;
 use serde::{Deserialize, Serialize};
@@ -57,8 +58,32 @@ pub struct AppState {
     pub sample: bool,
     /// On the clinic's side: whether its store is unlocked.
     pub lock: LockState,
+    /// Whether the data folder was a copy when it was opened.
+    pub copied: Option<Copied>,
     /// The slot whose page a notification asked to open; given only once.
     pub open_slot: Option<SlotRef>,
+}
+
+/// How a data folder came to be another one than was used on this machine last.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+pub enum Copied {
+    /// It was moved or copied here.
+    Moved,
+    /// A copy of an earlier state was put in its place.
+    PutBack,
+}
+
+/// The backups of a data folder.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Backups {
+    /// The day of the last automatic backup.
+    pub last: Option<NaiveDate>,
+    /// The folder of the automatic backups.
+    pub folder: String,
+    /// The data folder.
+    pub home: String,
+    /// Whether anyone who has a backup can read it.
+    pub readable: bool,
 }
 
 /// Whether the clinic's store is set up and unlocked.
@@ -76,5 +101,7 @@ pub enum LockState {
         phone: Option<String>,
         /// The fingerprint of its keys, as shown on the patient's screen.
         fingerprint: String,
+        /// After how many idle minutes it locks.
+        idle_minutes: u8,
     },
 }

@@ -5,45 +5,86 @@ pub use crate::markers::clinic::*;
 use chrono::NaiveDate;
 use exercises::catalogue::Exercise;
 use exercises::draft::Unread;
+use exercises::id::LogId;
 use exercises::plan::{Plan, Prescription};
 use exercises::review::{Review, ReviewAlarm};
 use exercises::suggest::Suggestion;
 use serde::{Deserialize, Serialize};
 
-use crate::Failure;
+use crate::{Failure, Secret};
 
 /// Largest length of a patient's code, in characters.
 pub const MAX_CODE: usize = 12;
 
 /// A new clinic. The passphrase is never stored.
-#[derive(Clone, Serialize, Deserialize)]
+#[derive(Debug, Clone, Serialize, Deserialize)]
 pub struct StartClinicRequest {
     /// The clinic's name, as patients will see it.
     pub name: String,
     /// The clinic's telephone number, which its cards carry; `None` if it gives none.
     pub phone: Option<String>,
-    /// The passphrase.
-    pub passphrase: String,
+    /// The passphrase: a new one, or that of the saved keys.
+    pub passphrase: Secret,
+    /// Saved keys of this clinic in Base64, from another computer; `None` to create new ones.
+    pub saved_keys: Option<Secret>,
 }
 
 /// A passphrase.
-#[derive(Clone, Serialize, Deserialize)]
+#[derive(Debug, Clone, Serialize, Deserialize)]
 pub struct Passphrase {
     /// Its text.
-    pub passphrase: String,
+    pub passphrase: Secret,
 }
 
-impl std::fmt::Debug for StartClinicRequest {
-    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-        f.debug_struct("ClinicName").field("name", &self.name).finish_non_exhaustive()
-    }
+/// A passphrase that somebody is about to choose.
+#[derive(Debug, Clone, Serialize, Deserialize)]
+pub struct StrengthRequest {
+    /// As far as it was typed.
+    pub passphrase: Secret,
+    /// The clinic's name before there is a clinic, because a passphrase like it is easy to guess.
+    pub clinic: Option<String>,
 }
 
-impl std::fmt::Debug for Passphrase {
-    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-        f.write_str("Passphrase(..)")
-    }
+/// How hard a passphrase is to guess, as an estimate.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+pub enum PassphraseStrength {
+    /// Fewer than the least number of characters; refused.
+    TooShort,
+    /// Long enough, but easy to guess; refused.
+    Guessable,
+    /// Hard to guess.
+    Good,
+    /// Very hard to guess.
+    Strong,
 }
+
+/// Another passphrase.
+#[derive(Debug, Clone, Serialize, Deserialize)]
+pub struct ChangePassphraseRequest {
+    /// The present one.
+    pub old: Secret,
+    /// The new one.
+    pub new: Secret,
+}
+
+/// A request to save the clinic's keys.
+#[derive(Debug, Clone, Serialize, Deserialize)]
+pub struct ExportKeysRequest {
+    /// The clinic's passphrase, to confirm the request.
+    pub passphrase: Secret,
+    /// The passphrase that is to protect the saved keys.
+    pub new: Secret,
+}
+
+/// After how many idle minutes the store locks.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct IdleRequest {
+    /// One of [`IDLE_MINUTES`].
+    pub minutes: u8,
+}
+
+/// The choices of idle minutes; there is none without a limit.
+pub const IDLE_MINUTES: [u8; 4] = [2, 5, 10, 30];
 
 /// The clinic's telephone number, which its next cards carry.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
@@ -81,6 +122,65 @@ pub struct PatientLine {
     pub covered_until: Option<NaiveDate>,
     /// Alarms that no card has cleared.
     pub alarms: u16,
+    /// Whether the record is damaged, so that only the code is known.
+    pub damaged: bool,
+}
+
+/// All patients.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct PatientList {
+    /// A line for each.
+    pub lines: Vec<PatientLine>,
+    /// What is wrong with the store.
+    pub notices: Vec<StoreNotice>,
+}
+
+/// Something that is wrong with the clinic's store as a whole.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub enum StoreNotice {
+    /// The records of some patients are damaged so that not even their codes are known.
+    DamagedRecords {
+        /// Number of patients.
+        n: u16,
+    },
+    /// Rows were changed, exchanged, removed or put back from outside the program.
+    ChangedOutside {
+        /// The least number of rows.
+        rows: u32,
+        /// The codes of the patients concerned, as far as they are known.
+        codes: Vec<String>,
+    },
+    /// The list of the rows was removed or changed, so rows may be missing without being noticed.
+    ManifestChanged,
+}
+
+/// A device that summaries of a patient came from.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct DeviceLine {
+    /// Its log.
+    pub device: LogId,
+    /// The day on which its first summary was received; `None` if that was before devices were noted.
+    pub first_seen: Option<NaiveDate>,
+    /// The last day that its summaries cover.
+    pub until: Option<NaiveDate>,
+    /// Number of summaries.
+    pub summaries: u16,
+    /// Whether the clinic leaves it out of the review.
+    pub left_out: bool,
+}
+
+/// What the review says about the store that it is made from.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub enum ReviewNotice {
+    /// Rows of this patient were changed from outside the program.
+    ChangedOutside,
+    /// The patient's device follows a revision that the store does not have.
+    StoreBehind {
+        /// That revision.
+        revision: u16,
+        /// The revision that the next card will have.
+        next: u16,
+    },
 }
 
 /// What the next plan starts from.
@@ -95,6 +195,8 @@ pub struct PlanDraft {
     pub left_on: Option<NaiveDate>,
     /// The revision that it will replace; `None` for a first plan.
     pub replaces: Option<u16>,
+    /// The revision that it will have.
+    pub revision: u16,
     /// The first revision's day of issue: day 0 of the suggestions' day numbers.
     pub start: NaiveDate,
     /// The catalogue.
@@ -140,14 +242,17 @@ pub struct IssuedCard {
     pub text: String,
     /// The clinic's fingerprint.
     pub fingerprint: String,
-    /// The files written: PNG, SVG, text, bytes.
+    /// The files written: in the window the PNG, or the bytes if there is no code; in the terminal also SVG, text and bytes.
     pub files: Vec<String>,
 }
+
+/// The most files that the window sends in one go, because it has all of them in memory at once: four summaries that are shown as the most codes, a picture each.
+pub const MAX_FILES: usize = 32;
 
 /// Summaries to receive.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 pub struct ReceiveRequest {
-    /// File names with their bytes in Base64.
+    /// File names with their bytes in Base64, at most [`MAX_FILES`].
     pub files: Vec<(String, String)>,
 }
 
@@ -158,6 +263,26 @@ pub struct Receipt {
     pub file: String,
     /// The outcome.
     pub outcome: Outcome,
+    /// What else there is to say about it.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub notices: Vec<ReceiptNotice>,
+}
+
+/// What a summary shows besides its contents.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub enum ReceiptNotice {
+    /// It comes from a device of which nothing was received before, while others of the patient are known.
+    NewDevice {
+        /// The device's log.
+        device: LogId,
+    },
+    /// The device follows a revision that the store does not have.
+    StoreBehind {
+        /// That revision.
+        revision: u16,
+        /// The revision that the next card will have.
+        next: u16,
+    },
 }
 
 /// The result for one summary.
@@ -203,4 +328,8 @@ pub struct ReviewPage {
     pub exercises: Vec<Exercise>,
     /// The review; `None` before any summary was received.
     pub review: Option<Review>,
+    /// The devices that summaries came from.
+    pub devices: Vec<DeviceLine>,
+    /// What there is to say about the store itself.
+    pub notices: Vec<ReviewNotice>,
 }

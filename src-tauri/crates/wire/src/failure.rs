@@ -38,6 +38,16 @@ pub enum Failure {
     NoCode,
     /// The file is not a readable picture.
     NotAPicture,
+    /// The picture has more pixels than are decoded.
+    PictureTooBig {
+        /// The limit, in millions of pixels.
+        most: u16,
+    },
+    /// More files were given at once than are received in one go.
+    TooManyFiles {
+        /// The limit.
+        most: u8,
+    },
     /// The file is larger than allowed.
     FileTooBig {
         /// Its path or name.
@@ -106,6 +116,8 @@ pub enum Failure {
         /// Its path.
         file: String,
     },
+    /// No data folder was named, and the system names none.
+    HomeUnnamed,
     /// There is no data folder at this path, and none is to be created.
     HomeMissing {
         /// Its path.
@@ -125,6 +137,16 @@ pub enum Failure {
     HomeDisk {
         /// The folder's path.
         home: String,
+    },
+    /// Others can read or change what is in the data folder.
+    HomeOpenToOthers {
+        /// Its path.
+        home: String,
+    },
+    /// The file is not a backup of this program, or it is damaged.
+    NotABackup {
+        /// Its path.
+        file: String,
     },
     /// There is a file in the place of the data folder.
     HomeIsFile {
@@ -171,6 +193,19 @@ pub enum Failure {
         /// The least number of characters.
         least: u8,
     },
+    /// The passphrase is long enough, but easy to guess.
+    GuessablePassphrase,
+    /// A new passphrase was typed twice, and not in the same way.
+    PassphrasesDiffer,
+    /// Other users of this computer can read the file, which contains a secret.
+    FileExposed {
+        /// Its path.
+        file: String,
+    },
+    /// The file or picture does not contain a clinic's saved keys.
+    NotSavedKeys,
+    /// The saved keys belong to another clinic than this data folder.
+    OtherClinicsKeys,
     /// The clinic's key file is damaged.
     KeysDamaged,
     /// There are no keys yet.
@@ -205,6 +240,56 @@ pub enum Failure {
     CodeBad,
     /// The plan cannot be issued.
     PlanRefused(Vec<Problem>),
+    /// The card is issued, but its files could not be written.
+    CardNotSaved {
+        /// The patient's code.
+        code: String,
+        /// The card's revision.
+        revision: u16,
+        /// The folder in which they were to be written.
+        folder: String,
+    },
+    /// No card was issued to the patient yet.
+    NoCardIssued {
+        /// The patient's code.
+        code: String,
+    },
+    /// No card of this revision was issued to the patient.
+    NoSuchRevision {
+        /// The patient's code.
+        code: String,
+        /// The revision.
+        revision: u16,
+    },
+    /// A patient's record is damaged.
+    RecordDamaged {
+        /// The patient's code.
+        code: String,
+    },
+    /// What was asked for was not found, but some records are damaged, and it may be in one of them.
+    RecordsDamaged {
+        /// Number of damaged records.
+        n: u16,
+    },
+    /// Removing a patient was not confirmed.
+    RemovalNotConfirmed {
+        /// The patient's code.
+        code: String,
+    },
+    /// No summary of the patient came from this device.
+    NoSuchDevice {
+        /// The patient's code.
+        code: String,
+        /// The device's log.
+        device: String,
+    },
+    /// A card has the name of a clinic that is known, but is signed with another key.
+    ClinicNameKnown {
+        /// The clinic's name.
+        clinic: String,
+        /// The card's fingerprint.
+        fingerprint: String,
+    },
     /// There is no plan yet.
     NoPlan,
     /// There are several plans; one has to be named.

@@ -12,8 +12,10 @@ pub mod clinic;
 pub mod device;
 pub mod failure;
 pub mod patient;
+mod secret;
 
 pub use failure::Failure;
+pub use secret::Secret;
 
 use app::*;
 use clinic::*;

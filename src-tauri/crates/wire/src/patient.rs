@@ -37,6 +37,8 @@ pub struct CardPreview {
     pub fingerprint: String,
     /// Whether this clinic's keys are known from an earlier card.
     pub known_clinic: bool,
+    /// Whether an earlier card names a clinic of this name but was signed with other keys.
+    pub other_keys: bool,
     /// The revision that it replaces; `None` for a first card.
     pub replaces: Option<u16>,
     /// The exercises of its items, including the clinic's own.

@@ -20,6 +20,10 @@ macro_rules! commands {
                 ChooseLocale = choose_locale(LocaleRequest) -> AppState;
                 /// Show the data folder's path.
                 ShowDataFolder = data_folder(()) -> String;
+                /// Show when the last backup was made.
+                ShowBackups = backups(()) -> Backups;
+                /// Save a backup.
+                SaveBackup = save_backup(()) -> Saved;
                 /// All exercises.
                 ShowCatalogue = catalogue(()) -> Vec<Exercise>;
             }
@@ -99,12 +103,26 @@ macro_rules! commands {
                 Start = clinic_start(StartClinicRequest) -> AppState;
                 /// Unlock the encrypted store.
                 Unlock = clinic_unlock(Passphrase) -> AppState;
+                /// Lock the encrypted store again.
+                Lock = clinic_lock(()) -> AppState;
+                /// Say that somebody is using the window, which puts off the lock.
+                InUse = clinic_in_use(()) -> ();
+                /// Choose after how many idle minutes the store locks.
+                SetIdle = clinic_idle(IdleRequest) -> AppState;
+                /// Estimate how hard a new passphrase is to guess.
+                ShowStrength = passphrase_strength(StrengthRequest) -> PassphraseStrength;
+                /// Change the passphrase.
+                ChangePassphrase = change_passphrase(ChangePassphraseRequest) -> ();
+                /// Show the clinic's age identity, after the passphrase was entered again.
+                ShowIdentity = clinic_identity(Passphrase) -> Secret;
+                /// Save the clinic's keys as a file and as a sheet for paper, after the passphrase was entered again.
+                ExportKeys = export_keys(ExportKeysRequest) -> Vec<Saved>;
                 /// Replace the clinic's telephone number.
                 SetPhone = clinic_phone(PhoneRequest) -> AppState;
                 /// All patients.
-                ShowPatients = patients(()) -> Vec<PatientLine>;
+                ShowPatients = patients(()) -> PatientList;
                 /// Add a patient.
-                Add = add_patient(AddPatientRequest) -> Vec<PatientLine>;
+                Add = add_patient(AddPatientRequest) -> PatientList;
                 /// Open the draft of the next plan.
                 BeginPlan = draft(PatientCode) -> PlanDraft;
                 /// Store the draft until its card is issued.
@@ -115,6 +133,12 @@ macro_rules! commands {
                 CheckPlan = check_plan(IssueRequest) -> Vec<Problem>;
                 /// Issue a plan card.
                 Issue = issue(IssueRequest) -> IssuedCard;
+                /// Save the files of the newest card again, and show it.
+                ShowCard = show_card(PatientCode) -> IssuedCard;
+                /// Save the card that was issued last as SVG, text and bytes too; returns the paths of all its files.
+                SaveOtherForms = save_card_forms(()) -> Vec<String>;
+                /// Remove the files of the card that was issued last.
+                RemoveCardFiles = remove_card_files(()) -> ();
                 /// Receive summaries.
                 Receive = receive(ReceiveRequest) -> Vec<Receipt>;
                 /// One patient's review.

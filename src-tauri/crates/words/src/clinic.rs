@@ -9,6 +9,7 @@ use exercises::id::ItemId;
 use exercises::plan::check::Problem;
 use exercises::plan::{AgeBand, Pattern, Prescription, Side};
 use std::cmp::Ordering;
+use wire::clinic::PassphraseStrength;
 
 impl Words {
     /// "Neck and upper back".
@@ -21,6 +22,16 @@ impl Words {
             Region::Hip => Key::RegionHip,
             Region::Knee => Key::RegionKnee,
             Region::Ankle => Key::RegionAnkle,
+        })
+    }
+
+    /// "Easy to guess".
+    pub fn passphrase_strength(self, strength: PassphraseStrength) -> &'static str {
+        self.text(match strength {
+            PassphraseStrength::TooShort => Key::StrengthTooShort,
+            PassphraseStrength::Guessable => Key::StrengthGuessable,
+            PassphraseStrength::Good => Key::StrengthGood,
+            PassphraseStrength::Strong => Key::StrengthStrong,
         })
     }
 

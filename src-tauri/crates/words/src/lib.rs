@@ -6,6 +6,7 @@
 #![forbid(unsafe_code)]
 
 pub mod clinic;
+mod copied;
 mod date;
 pub mod failure;
 pub mod kind;
@@ -16,6 +17,7 @@ pub mod phrase;
 mod plural;
 mod pseudo;
 pub mod review;
+mod salvage;
 mod texts;
 
 pub use date::upper;

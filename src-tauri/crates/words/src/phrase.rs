@@ -8,7 +8,7 @@ use exercises::history::Mark;
 use exercises::log::{Barrier, DayOffReason};
 use exercises::plan::{Aftercare, BodySide, Pattern, Schedule, Side, Weekdays};
 use wire::Failure;
-use wire::clinic::{Outcome, Receipt};
+use wire::clinic::{Outcome, Receipt, ReceiptNotice};
 
 impl Words {
     /// The exercise's name; empty if it has no texts at all.
@@ -197,6 +197,14 @@ impl Words {
 
     /// What was done with a received file.
     pub fn receipt(self, receipt: &Receipt) -> String {
+        let notices = receipt.notices.iter().map(|notice| match notice {
+            ReceiptNotice::NewDevice { device } => self.receipt_new_device(&device.to_string()),
+            ReceiptNotice::StoreBehind { revision, next } => self.review_store_behind(revision, next),
+        });
+        notices.fold(self.outcome(receipt), |said, notice| self.two_sentences(&said, &notice))
+    }
+
+    fn outcome(self, receipt: &Receipt) -> String {
         let file = &receipt.file;
         match &receipt.outcome {
             Outcome::New { code, days } => self.receipt_new(days, file, code),
@@ -258,7 +266,7 @@ mod tests {
     fn no_receipt_counts_zero_days() {
         for locale in Locale::ALL {
             let outcome = Outcome::Filled { code: "K17".into(), days: 0 };
-            let said = Words::new(*locale).receipt(&Receipt { file: "a.age".into(), outcome });
+            let said = Words::new(*locale).receipt(&Receipt { file: "a.age".into(), outcome, notices: Vec::new() });
             assert!(!said.contains('0') && said.contains("K17"), "{said}");
         }
     }

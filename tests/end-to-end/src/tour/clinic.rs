@@ -17,6 +17,11 @@ impl Tour<'_> {
         window.see("E58");
         keep("patients");
         self.pages(&window, "clinic", "E58");
+        window.press("Passphrase and keys");
+        window.see("Secret key for other programs");
+        keep("keys");
+        window.press("Patients");
+        window.see("E58");
         for code in ["B24", "E58", "F63"] {
             window.press_part(code);
             window.see("What got in the way");

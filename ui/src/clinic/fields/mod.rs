@@ -4,6 +4,7 @@ mod choice;
 mod fold;
 mod passphrase;
 mod press_number;
+mod strength;
 mod text;
 mod typed;
 
@@ -12,5 +13,6 @@ pub use choice::Choice;
 pub use fold::Fold;
 pub use passphrase::Passphrase;
 pub use press_number::PressNumber;
+pub use strength::Strength;
 pub use text::Text;
 pub use typed::Typed;

@@ -14,6 +14,13 @@ pub fn CardText(text: String) -> impl IntoView {
     let app = AppContext::current();
     let field = NodeRef::<Textarea>::new();
     let copied = RwSignal::new(false);
+    on_cleanup(move || {
+        if copied.try_get_untracked().unwrap_or(false) {
+            // A web view may refuse it; the text then stays in the clipboard, as after any other copying.
+            let cleared = window().navigator().clipboard().write_text("");
+            spawn_local(async move { drop(JsFuture::from(cleared).await) });
+        }
+    });
     let stored = StoredValue::new(text.clone());
     let copy = move |_| {
         if let Some(field) = field.get() {
@@ -29,7 +36,7 @@ pub fn CardText(text: String) -> impl IntoView {
             <label class="text"><span>{app.text(Key::IssuedText)}</span><textarea readonly rows="4" class="code" node_ref=field prop:value=text></textarea></label>
             <div class="row-start">
                 <button type="button" on:click=copy>{app.text(Key::IssuedCopy)}</button>
-                <p class="small soft" role="status">{move || copied.get().then(|| app.text(Key::IssuedCopied))}</p>
+                <p class="small soft" role="status">{move || copied.get().then(|| app.text(Key::CardCopiedReadable))}</p>
             </div>
         </div>
     }

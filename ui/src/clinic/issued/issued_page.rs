@@ -4,6 +4,7 @@ use leptos::prelude::*;
 use wire::clinic::IssuedCard;
 use words::Key;
 
+use super::card_files::CardFiles;
 use super::card_text::CardText;
 use crate::clinic::context::{ClinicContext, Page};
 use crate::clinic::head::Head;
@@ -40,10 +41,7 @@ pub fn Issued(code: String, card: IssuedCard) -> impl IntoView {
                         <p class="small soft">{words.text(Key::SecurityCodeWhat)}</p>
                     </div>
                     <CardText text=card.text/>
-                    <div>
-                        <h2>{words.text(Key::IssuedFiles)}</h2>
-                        <ul class="small files">{card.files.into_iter().map(|file| view! { <li>{file}</li> }).collect_view()}</ul>
-                    </div>
+                    <CardFiles files=card.files/>
                 </div>
             </div>
         </main>

@@ -1,10 +1,13 @@
 //! Setting up and unlocking the clinic's encrypted store.
 
+mod lock_button;
+mod saved_keys;
 mod set_up;
 mod unlock;
 
 use leptos::prelude::*;
 
+pub use lock_button::LockButton;
 pub use set_up::SetUp;
 use unlock::Unlock;
 

@@ -4,7 +4,8 @@ use leptos::prelude::*;
 use wire::clinic::{self, StartClinicRequest};
 use words::Key;
 
-use crate::clinic::fields::{Passphrase, Text, Tick};
+use super::saved_keys::{SavedKeys, SavedKeysField};
+use crate::clinic::fields::{Passphrase, Strength, Text, Tick};
 use crate::shared::line::TimeIsSet;
 use crate::shared::{AppContext, Fault};
 
@@ -23,7 +24,12 @@ pub fn SetUp(back: impl Fn() + Copy + Send + 'static) -> impl IntoView {
     let [name, phone, passphrase, again] = [(); 4].map(|()| RwSignal::new(String::new()));
     let shown = RwSignal::new(false);
     let differs = move || !again.with(String::is_empty) && passphrase.get() != again.get();
-    let ready = move || !name.with(|name| name.trim().is_empty()) && !again.with(String::is_empty) && !differs();
+    let saved = RwSignal::new(None::<SavedKeys>);
+    let typed = move || match saved.with(Option::is_some) {
+        true => !passphrase.with(String::is_empty),
+        false => !again.with(String::is_empty) && !differs(),
+    };
+    let ready = move || !name.with(|name| name.trim().is_empty()) && typed();
     let start = move |event: leptos::ev::SubmitEvent| {
         event.prevent_default();
         if ready() {
@@ -31,7 +37,8 @@ pub fn SetUp(back: impl Fn() + Copy + Send + 'static) -> impl IntoView {
             let asked = StartClinicRequest {
                 name: name.get_untracked(),
                 phone: (!phone.is_empty()).then_some(phone),
-                passphrase: passphrase.get_untracked(),
+                passphrase: passphrase.get_untracked().into(),
+                saved_keys: saved.with_untracked(|saved| saved.as_ref().map(|saved| saved.bytes.as_str().into())),
             };
             app.request::<clinic::Start>(asked, move |state| app.state.set(Some(state)));
         }
@@ -46,9 +53,13 @@ pub fn SetUp(back: impl Fn() + Copy + Send + 'static) -> impl IntoView {
                 hint=app.text(Key::ClinicNameHint).to_owned() most=exercises::plan::MAX_NAME/>
             <Text label=app.text(Key::ClinicPhone) value=phone put=move |text| phone.set(text)
                 hint=app.text(Key::ClinicPhoneHint).to_owned() most=exercises::plan::MAX_PHONE/>
+            <SavedKeysField saved/>
             <Passphrase label=app.text(Key::Passphrase) value=passphrase shown hint=app.text(Key::PassphraseHint)/>
-            <Passphrase label=app.text(Key::PassphraseAgain) value=again shown/>
-            <p class="warning" role="status">{move || differs().then(|| app.text(Key::PassphraseDiffers))}</p>
+            <Show when=move || saved.with(Option::is_none)>
+                <Strength passphrase clinic=name/>
+                <Passphrase label=app.text(Key::PassphraseAgain) value=again shown/>
+                <p class="warning" role="status">{move || differs().then(|| app.text(Key::PassphraseDiffers))}</p>
+            </Show>
             <Tick label=app.text(Key::PassphraseShow) value=shown put=move |on| shown.set(on)/>
             <p class="note">{app.text(Key::PassphraseLost)}</p>
             <button type="submit" class="main" disabled=move || !ready() || app.busy.get()>{app.text(Key::ClinicStart)}</button>

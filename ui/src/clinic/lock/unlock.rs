@@ -4,6 +4,7 @@ use leptos::prelude::*;
 use wire::clinic;
 use words::Key;
 
+use crate::clinic::context::ClinicContext;
 use crate::clinic::fields::{Passphrase, Tick};
 use crate::shared::line::TimeIsSet;
 use crate::shared::{AppContext, Fault};
@@ -11,12 +12,12 @@ use crate::shared::{AppContext, Fault};
 /// The passphrase, and a button.
 #[component]
 pub fn Unlock() -> impl IntoView {
-    let app = AppContext::current();
+    let (app, context) = (AppContext::current(), ClinicContext::current());
     let (passphrase, shown) = (RwSignal::new(String::new()), RwSignal::new(false));
     let open = move |event: leptos::ev::SubmitEvent| {
         event.prevent_default();
-        let asked = clinic::Passphrase { passphrase: passphrase.get_untracked() };
-        app.request::<clinic::Unlock>(asked, move |state| app.state.set(Some(state)));
+        let asked = clinic::Passphrase { passphrase: passphrase.get_untracked().into() };
+        app.request::<clinic::Unlock>(asked, move |state| context.unlocked(state));
     };
     view! {
         <form class="column" on:submit=open>

@@ -2,7 +2,7 @@
 
 use exercises::plan::MAX_NAME;
 use leptos::prelude::*;
-use wire::clinic::{self, Add, PatientLine};
+use wire::clinic::{self, Add, PatientList};
 use words::Key;
 
 use crate::clinic::context::ClinicContext;
@@ -10,7 +10,7 @@ use crate::clinic::fields::Text;
 
 /// A code, optionally a name, and a button that leads to the first plan. A code that is too long is refused, never truncated.
 #[component]
-pub fn AddPatient(lines: RwSignal<Option<Vec<PatientLine>>>) -> impl IntoView {
+pub fn AddPatient(list: RwSignal<Option<PatientList>>) -> impl IntoView {
     let context = ClinicContext::current();
     let app = context.app;
     let (code, name) = (RwSignal::new(String::new()), RwSignal::new(String::new()));
@@ -21,7 +21,7 @@ pub fn AddPatient(lines: RwSignal<Option<Vec<PatientLine>>>) -> impl IntoView {
         app.request::<Add>(clinic::AddPatientRequest { code: wanted, name: named }, move |all| {
             code.set(String::new());
             name.set(String::new());
-            lines.set(Some(all));
+            list.set(Some(all));
         });
     };
     view! {

@@ -37,6 +37,9 @@ pub fn Line(line: PatientLine) -> impl IntoView {
 
 /// "review on 9 December; summary up to 24 November".
 fn stands(words: Words, line: &PatientLine, today: Option<NaiveDate>) -> String {
+    if line.damaged {
+        return words.text(Key::RecordDamaged).to_owned();
+    }
     let Some((_, review)) = line.plan else { return words.text(Key::PlanNone).to_owned() };
     let visit = match today.map(|today| review.cmp(&today)) {
         Some(Ordering::Equal) => words.text(Key::ListVisitToday).to_owned(),

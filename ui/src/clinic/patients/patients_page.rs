@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 use wire::app::LockState;
-use wire::clinic::{PatientLine, PhoneRequest, SetPhone, ShowPatients};
+use wire::clinic::{PatientLine, PatientList, PhoneRequest, SetPhone, ShowPatients};
 use words::Key;
 
 use super::add::AddPatient;
@@ -10,7 +10,10 @@ use super::line::Line;
 use super::receive::Receive;
 use crate::clinic::context::{ClinicContext, Page};
 use crate::clinic::fields::Text;
+use crate::clinic::lock::LockButton;
 use crate::pages::PageLinks;
+use crate::shared::backup::Backup;
+use crate::shared::copied::DataCopied;
 use crate::shared::language::LanguageChoice;
 use crate::shared::line::TimeIsSet;
 use crate::shared::{AppContext, Fault};
@@ -22,20 +25,25 @@ const MANY: usize = 7;
 #[component]
 pub fn Patients() -> impl IntoView {
     let (app, context) = (AppContext::current(), ClinicContext::current());
-    let lines = RwSignal::new(None::<Vec<PatientLine>>);
-    let look = move || app.query::<ShowPatients>((), move |all| lines.set(Some(all)));
+    let list = RwSignal::new(None::<PatientList>);
+    let look = move || app.query::<ShowPatients>((), move |all| list.set(Some(all)));
     look();
     let find = RwSignal::new(String::new());
-    let many = Memo::new(move |_| lines.with(|lines| lines.as_ref().is_some_and(|lines| lines.len() >= MANY)));
+    let many = Memo::new(move |_| list.with(|list| list.as_ref().is_some_and(|list| list.lines.len() >= MANY)));
     let found = move || {
         let wanted = find.get().trim().to_lowercase();
-        let all = lines.get().unwrap_or_default();
+        let all = list.with(|list| list.as_ref().map(|list| list.lines.clone())).unwrap_or_default();
         let fits = |line: &PatientLine| {
             format!("{} {}", line.code, line.name.as_deref().unwrap_or("")).to_lowercase().contains(&wanted)
         };
         all.into_iter().filter(fits).collect::<Vec<_>>()
     };
-    let none = move || lines.with(|lines| lines.as_ref().is_some_and(Vec::is_empty));
+    // Without a patient because the records are damaged is not the same as none yet.
+    let none = move || list.with(|list| list.as_ref().is_some_and(|list| list.lines.is_empty() && list.notices.is_empty()));
+    let notices = move || {
+        let all = list.with(|list| list.as_ref().map(|list| list.notices.clone())).unwrap_or_default();
+        all.iter().map(|notice| view! { <p class="warning">{app.words().store_notice(notice)}</p> }).collect_view()
+    };
     view! {
         <main class="screen patients">
             <header class="head">
@@ -44,9 +52,12 @@ pub fn Patients() -> impl IntoView {
                     <input type="search" aria-label=app.text(Key::PatientsFind) placeholder=app.text(Key::PatientsFind)
                         prop:value=find on:input:target=move |event| find.set(event.target().value())/>
                 </Show>
+                <div class="actions"><LockButton/></div>
             </header>
             <TimeIsSet/>
+            <DataCopied/>
             <Fault/>
+            <div role="status">{notices}</div>
             <div class="two">
                 <section aria-label=app.text(Key::Patients)>
                     <Show when=none><p class="empty">{app.text(Key::PatientsNone)}</p></Show>
@@ -54,7 +65,8 @@ pub fn Patients() -> impl IntoView {
                         <For each=found key=|line| format!("{line:?}") children=move |line| view! { <Line line/> }/>
                     </ul>
                 </section>
-                <aside class="stack-8"><Receive received=look/><AddPatient lines/><LanguageChoice/></aside>
+                <aside class="stack-8"><Receive received=look/><AddPatient list/><LanguageChoice/>
+                    <KeysLink/><Backup/></aside>
             </div>
             <PageLinks open=move |page| context.show(Page::Info(page))/>
         </main>
@@ -67,7 +79,7 @@ fn ClinicName() -> impl IntoView {
     let app = AppContext::current();
     let lock = move || app.state.with(|state| state.as_ref().map(|state| state.lock.clone()));
     let line = move || {
-        let Some(LockState::Open { clinic, fingerprint, phone }) = lock() else { return None };
+        let Some(LockState::Open { clinic, fingerprint, phone, .. }) = lock() else { return None };
         let what = app.text(Key::SecurityCodeWhat);
         Some(view! {
             <PhoneLine phone/>
@@ -107,4 +119,12 @@ fn PhoneLine(phone: Option<String>) -> impl IntoView {
             .into_any()
         }
     }
+}
+
+/// Leads to the page about the passphrase and the keys.
+#[component]
+fn KeysLink() -> impl IntoView {
+    let context = ClinicContext::current();
+    let open = move |_| context.show(Page::Keys);
+    view! { <button type="button" class="quiet" on:click=open>{context.app.text(Key::KeysTitle)}</button> }
 }

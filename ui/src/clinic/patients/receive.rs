@@ -3,14 +3,17 @@
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 use web_sys::HtmlInputElement;
+use wire::Failure;
 use wire::clinic;
-use wire::clinic::{Outcome, Receipt, ReceiveRequest};
+use wire::clinic::{MAX_FILES, Outcome, Receipt, ReceiveRequest};
 use words::Key;
 
 use crate::shared::{AppContext, file};
 
 /// The files that the system's dialogue offers: sealed files, and photos of codes. What a file really is depends on its contents.
 const ACCEPTED: &str = ".age,.png,.jpg,.jpeg";
+
+const TOO_MANY: Failure = Failure::TooManyFiles { most: MAX_FILES as u8 };
 
 /// A file field, and a line for each file with its result. `received` is called if anything was received.
 #[component]
@@ -21,10 +24,14 @@ pub fn Receive(received: impl Fn() + Copy + Send + 'static) -> impl IntoView {
         let chosen = file::chosen(&field);
         spawn_local(async move {
             let (mut files, mut refused) = (Vec::new(), Vec::new());
-            for one in chosen {
-                match file::base64(&one).await {
+            for (place, one) in chosen.into_iter().enumerate() {
+                // What would be refused is not read: all files are in memory at once.
+                let bytes = if place < MAX_FILES { file::base64(&one).await } else { Err(TOO_MANY) };
+                match bytes {
                     Ok(bytes) => files.push((one.name(), bytes)),
-                    Err(failure) => refused.push(Receipt { file: one.name(), outcome: Outcome::Refused(failure) }),
+                    Err(failure) => {
+                        refused.push(Receipt { file: one.name(), outcome: Outcome::Refused(failure), notices: Vec::new() })
+                    }
                 }
             }
             // Allows the same file to be chosen again.

@@ -26,7 +26,7 @@ pub fn Compose(code: String, draft: PlanDraft) -> impl IntoView {
     let editor = PlanEditor::new(context.app, context.keeper, code.clone(), draft);
     provide_context(editor);
     let words = editor.words();
-    let revision = editor.replaces.map_or(1, |last| last.saturating_add(1));
+    let revision = editor.revision;
     let title = words.plan_of(revision, &code);
     let carried = editor.replaces.map(|last| words.plan_based_on(last));
     let to_review = code.clone();

@@ -30,6 +30,8 @@ pub struct PlanEditor {
     pub unread: RwSignal<Unread>,
     /// The revision that it will replace; `None` for a first plan.
     pub replaces: Option<u16>,
+    /// The revision that it will have.
+    pub revision: u16,
     /// The date of day 0 in the suggestions' day numbers.
     pub start: NaiveDate,
     /// The catalogue.
@@ -55,6 +57,7 @@ impl PlanEditor {
             unread: RwSignal::new(draft.unread),
             draft: RwSignal::new(draft.draft),
             replaces: draft.replaces,
+            revision: draft.revision,
             start: draft.start,
             exercises: StoredValue::new(draft.exercises),
             suggestions: StoredValue::new(draft.suggestions),

@@ -1,7 +1,7 @@
 //! One patient's review.
 
 use leptos::prelude::*;
-use wire::clinic::ReviewPage;
+use wire::clinic::{PatientCode, ReviewPage, ShowCard};
 use words::Key;
 
 use super::activities::Activities;
@@ -15,7 +15,7 @@ use super::next_plan::NextPlan;
 use super::notes::Notes;
 use super::pain::Pain;
 use super::strip::Strip;
-use crate::clinic::context::ClinicContext;
+use crate::clinic::context::{ClinicContext, Page};
 use crate::clinic::head::Head;
 use crate::clinic::patients::Receive;
 use crate::clinic::width::{TWO_COLUMNS, columns, window_width};
@@ -30,8 +30,17 @@ pub fn Review(page: ReviewPage) -> impl IntoView {
     let (title, line) = (page.code.clone(), words.review_head(&page));
     let title = page.name.as_ref().map_or(title.clone(), |name| format!("{title} {name}"));
     let covers = words.review_covers(&page).join(" ");
+    let notices = words.review_notices(&page);
+    let notices = notices.into_iter().map(|line| view! { <p class="small warning">{line}</p> }).collect_view();
     let (has_plan, has_review, code) = (page.plan.is_some(), page.review.is_some(), page.code.clone());
     let next_plan = NextPlan::load(clinic, code.clone());
+    let whose = StoredValue::new(code.clone());
+    let show_card = move |_| {
+        let code = whose.get_value();
+        clinic.app.request::<ShowCard>(PatientCode { code: code.clone() }, move |card| {
+            clinic.show(Page::Issued(code, Box::new(card)));
+        });
+    };
     let columns = Signal::derive(move || columns(width.get(), text_scale()));
     provide_context(ReviewContext::new(page, words, columns, next_plan));
     let next = words.text(if has_plan { Key::PlanNext } else { Key::PlanFirst });
@@ -46,9 +55,15 @@ pub fn Review(page: ReviewPage) -> impl IntoView {
     view! {
         <main class="screen review">
             <Head title line>
+                {has_plan.then(|| view! {
+                    <button type="button" class="quiet" disabled=clinic.app.busy on:click=show_card>
+                        {words.text(Key::ShowCardAgain)}
+                    </button>
+                })}
                 <button type="button" class="filled" on:click=move |_| next_plan.open()>{next}</button>
             </Head>
             <p class="small soft covers">{covers}</p>
+            {notices}
             {answers}
         </main>
     }

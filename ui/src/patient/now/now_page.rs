@@ -18,6 +18,7 @@ use crate::patient::page::Page;
 use crate::patient::sample::OfferSample;
 use crate::patient::string::DayString;
 use crate::shared::Fault;
+use crate::shared::copied::DataCopied;
 
 /// What to do now, and the day below it. Before a card was taken, the form for taking one.
 #[component]
@@ -55,5 +56,5 @@ pub fn Now() -> impl IntoView {
             day.into_any()
         }
     };
-    view! { <div class="column stack-5 now"><Fault/><Silence/>{page}<Show when=move || !no_plan.get() && !context.is_sample()><TrayHint/></Show></div> }
+    view! { <div class="column stack-5 now"><Fault/><DataCopied/><Silence/>{page}<Show when=move || !no_plan.get() && !context.is_sample()><TrayHint/></Show></div> }
 }

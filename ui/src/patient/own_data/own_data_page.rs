@@ -9,6 +9,7 @@ use crate::pages::PageLinks;
 use crate::patient::context::PatientContext;
 use crate::patient::page::Page;
 use crate::shared::Fault;
+use crate::shared::backup::Backup;
 use crate::shared::language::LanguageChoice;
 
 /// The language; exporting and erasing all data; the pages that explain the program.
@@ -23,6 +24,7 @@ pub fn OwnData() -> impl IntoView {
                 <Fault/>
                 <LanguageChoice/>
                 <Save/>
+                <Backup/>
                 <Erase/>
                 <PageLinks open=move |page| context.open(Page::Info(page))/>
                 <button type="button" class="quiet" data-back="" on:click=move |_| context.back()>{text(Key::Back)}</button>

@@ -73,7 +73,7 @@ impl Person {
         let mut entries = self.entries.clone();
         entries.sort_by_key(|(at, _)| at.utc_ms);
         let entries = (1..).zip(entries).map(|(n, (at, event))| Entry { n, plan: PLAN, at, event });
-        History::fold(&Log { id: PHONE, entries: entries.collect() }, PLAN)
+        History::fold(&Log { id: PHONE, former: Vec::new(), entries: entries.collect() }, PLAN)
     }
 
     /// Takes the next card, with a change.

@@ -24,7 +24,7 @@ fn at(day: i64, minute: i64) -> Stamp {
 
 fn fold(events: &[(Stamp, LogEvent)]) -> History {
     let entries = (1..).zip(events).map(|(n, (at, event))| Entry { n, plan: PLAN, at: *at, event: event.clone() });
-    History::fold(&Log { id: PHONE, entries: entries.collect() }, PLAN)
+    History::fold(&Log { id: PHONE, former: Vec::new(), entries: entries.collect() }, PLAN)
 }
 
 fn taken(revision: u16) -> LogEvent {

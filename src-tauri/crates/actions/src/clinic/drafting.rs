@@ -1,7 +1,8 @@
 //! The draft of the next plan: what it starts from, how it is stored while it is edited, and how the final plan is made from it.
 
-use super::rows::{self, DRAFT, Patient};
-use super::{lock, reviewing};
+use super::rows::{self, Patient};
+use super::sealed::{self, Sealer};
+use super::{lock, numbering, reviewing};
 use crate::{ActionResult, DataFolder, Moment, refuse};
 use exercises::alarm::ClearedAlarm;
 use exercises::catalogue::Catalogue;
@@ -10,7 +11,7 @@ use exercises::norms::Norms;
 use exercises::plan::check::{self, Problem};
 use exercises::plan::{Header, Plan, Prescription};
 use exercises::review::ReviewAlarm;
-use store::table;
+use store::{StoreError, Tx, table};
 use wire::Failure;
 use wire::clinic::{AskKeep, PlanDraft};
 
@@ -18,7 +19,7 @@ use wire::clinic::{AskKeep, PlanDraft};
 /// empty plan for a new patient.
 ///
 /// # Errors
-/// [`Failure::HomeDamaged`] if a stored draft cannot be opened or read, and any failure to read the patient.
+/// [`Failure::RecordDamaged`] if a stored draft cannot be opened or read, and any failure to read the patient.
 pub fn draft(folder: &DataFolder, moment: &Moment, code: &str) -> ActionResult<PlanDraft> {
     let patient = rows::patient(folder, code)?;
     let review = reviewing::review(folder, &patient, &Norms::built_in())?;
@@ -26,13 +27,14 @@ pub fn draft(folder: &DataFolder, moment: &Moment, code: &str) -> ActionResult<P
     let fresh = next(moment, &patient);
     let last = patient.newest().map(|card| &card.plan.header);
     let replaces = last.map(|last| last.revision);
-    let kept = kept(folder, patient.row)?.filter(|kept| kept.replaces == replaces);
+    let kept = kept(folder, &patient)?.filter(|kept| kept.replaces == replaces);
     let (draft, unread, left_on) = match kept {
         Some(kept) => (draft::resume(&kept, &fresh), kept.unread, Some(kept.on)),
         None => (fresh, Unread::default(), None),
     };
     Ok(PlanDraft {
         replaces,
+        revision: numbering::next_revision(folder, &patient)?,
         start: last.map_or(draft.today, |last| last.start),
         draft,
         unread,
@@ -55,9 +57,11 @@ pub fn keep(folder: &mut DataFolder, moment: &Moment, request: AskKeep) -> Actio
     }
     let kept = Kept { draft, replaces, unread, on: moment.now.date() };
     let plain = format::draft::write(&kept).map_err(refuse::internal)?;
-    let sealed = vault::rows::seal(lock::unlocked_keys(folder)?, DRAFT, &rows::bound(patient.row), &plain);
-    let dir = folder.dir();
-    folder.home.store_mut().transaction(|tx| table::draft::put(tx, patient.row, &sealed)).map_err(refuse::store(&dir))
+    sealed::change(folder, |tx, sealer| {
+        let before = table::draft::get(tx, patient.row)?;
+        let sealed = sealer.replace(patient.row, &sealed::draft_place(patient.row), before.as_deref(), &plain);
+        table::draft::put(tx, patient.row, &sealed)
+    })
 }
 
 /// Deletes the stored draft, and starts a new one.
@@ -66,19 +70,24 @@ pub fn keep(folder: &mut DataFolder, moment: &Moment, request: AskKeep) -> Actio
 /// The same as [`draft()`].
 pub fn discard(folder: &mut DataFolder, moment: &Moment, code: &str) -> ActionResult<PlanDraft> {
     let patient = rows::patient(folder, code)?.row;
-    let dir = folder.dir();
-    folder.home.store_mut().transaction(|tx| table::draft::remove(tx, patient)).map_err(refuse::store(&dir))?;
-    folder.home.store().settle().map_err(refuse::store(&dir))?;
+    sealed::change(folder, |tx, sealer| remove(tx, sealer, patient))?;
+    folder.home.store().settle().map_err(refuse::store(folder.home.dir()))?;
     draft(folder, moment, code)
 }
 
-fn kept(folder: &DataFolder, patient: i64) -> ActionResult<Option<Kept>> {
+/// Removes a patient's draft, if there is one.
+pub(super) fn remove(tx: &Tx<'_>, sealer: &mut Sealer<'_>, patient: i64) -> Result<(), StoreError> {
+    let before = table::draft::get(tx, patient)?;
+    sealer.removed(patient, &sealed::draft_place(patient), before.as_deref());
+    table::draft::remove(tx, patient)
+}
+
+fn kept(folder: &DataFolder, patient: &Patient) -> ActionResult<Option<Kept>> {
     let keys = lock::unlocked_keys(folder)?;
-    let damaged = || Failure::HomeDamaged { home: folder.home.dir().display().to_string() };
-    let sealed =
-        folder.home.store().read(|view| table::draft::get(view, patient)).map_err(refuse::store(folder.home.dir()))?;
+    let damaged = || Failure::RecordDamaged { code: patient.code.clone() };
+    let sealed = rows::read(folder, |view| table::draft::get(view, patient.row))?;
     let open = |sealed: Vec<u8>| {
-        let plain = vault::rows::open(keys, DRAFT, &rows::bound(patient), &sealed).ok()?;
+        let plain = vault::rows::open(keys, &sealed::draft_place(patient.row), &sealed).ok()?;
         format::draft::read(&plain).ok()
     };
     sealed.map(|sealed| open(sealed).ok_or_else(damaged)).transpose()
@@ -117,7 +126,8 @@ pub(crate) fn finish(
     prescription: &Prescription,
 ) -> ActionResult<Plan> {
     let catalogue = reviewing::catalogue(folder, patient);
-    let plan = finished(folder, moment, patient, &catalogue, prescription)?;
+    let mut plan = finished(folder, moment, patient, &catalogue, prescription)?;
+    plan.header.revision = numbering::next_revision(folder, patient)?;
     let problems = check::problems(&plan, &catalogue);
     if problems.is_empty() { Ok(plan) } else { Err(Failure::PlanRefused(problems)) }
 }
@@ -136,6 +146,7 @@ fn finished(
     };
     let header = header.with_phone(lock::phone(folder)?);
     let mut plan = Plan { header, prescription: prescription.clone() };
+    plan.clean_texts();
     for item in &mut plan.prescription.items {
         if let Some(exercise) = catalogue.get(&item.exercise) {
             item.content = exercise.revision;

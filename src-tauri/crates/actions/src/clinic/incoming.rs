@@ -1,6 +1,6 @@
 //! Sorts the files that were received: sealed files, and pictures of frames, which may come in any order.
 
-use crate::{ActionResult, platform};
+use crate::{ActionResult, platform, refuse};
 use format::card::CardFault;
 use format::frames::{self, Frame, FrameFault, Gathered, Transfer};
 use pictures::PictureError;
@@ -20,8 +20,9 @@ enum Pile {
     Frames { transfer: Transfer, files: Vec<String>, gathered: Gathered, fault: Option<Failure> },
 }
 
-/// Joins the frames of each sealing, whichever pictures they are in and in whatever order.
-pub(super) fn join_frames(files: Vec<(String, ActionResult<Vec<u8>>)>) -> Vec<IncomingSummary> {
+/// Joins the frames of each sealing, whichever pictures they are in and in whatever order. One picture is decoded after the other, and
+/// goes before the next file is read.
+pub(super) fn join_frames(files: impl IntoIterator<Item = (String, ActionResult<Vec<u8>>)>) -> Vec<IncomingSummary> {
     let mut piles: Vec<Pile> = Vec::new();
     for (file, bytes) in files {
         match bytes {
@@ -45,7 +46,13 @@ fn picture(piles: &mut Vec<Pile>, file: &str, bytes: &[u8]) {
     let texts = match pictures::qr::read_all(bytes) {
         Ok(texts) => texts,
         Err(PictureError::NotAPicture { .. }) => return piles.push(refused(Failure::SummaryForeign)),
-        Err(_) => return piles.push(refused(Failure::NoSummaryCode)),
+        Err(error) => {
+            let failure = match refuse::picture(error) {
+                too_big @ Failure::PictureTooBig { .. } => too_big,
+                _ => Failure::NoSummaryCode,
+            };
+            return piles.push(refused(failure));
+        }
     };
     let read: Vec<_> = texts.iter().map(|text| frames::read(text)).collect();
     // A picture may show other codes as well, such as a poster behind the screen. It is refused only if it shows no frame at all.

@@ -1,9 +1,10 @@
-//! Issuing a plan card.
+//! Issuing a plan card, and saving the files of one that was issued.
 
-use super::rows::{self, ISSUED, Patient};
+use super::rows::{self, Patient};
+use super::sealed;
 use super::{drafting, lock};
 use crate::{ActionResult, DataFolder, Moment, platform, refuse};
-use exercises::plan::Plan;
+use exercises::plan::{Header, Plan};
 use format::card::Card;
 use pictures::qr::Code;
 use std::path::{Path, PathBuf};
@@ -15,13 +16,34 @@ use wire::clinic::{IssueRequest, IssuedCard};
 const MODULE_PX: u8 = 8;
 const PNG: &str = "card.png";
 const SVG: &str = "card.svg";
+const BIN: &str = "card.bin";
 
-/// Issues a plan to a patient: signs its card, stores it, and writes it as PNG, SVG, text and bytes to `out`, or into the folder for
-/// saved files.
+/// A card as it is in the store.
+struct StoredCard {
+    card: Card,
+    bytes: Vec<u8>,
+}
+
+/// What the window may do with the files of the card that it issued or saved again last.
+#[derive(Default)]
+pub(crate) struct LastCard {
+    /// Forms of the card that were not asked for.
+    unsaved: Vec<(PathBuf, Vec<u8>)>,
+    /// The files that were written.
+    saved: Vec<PathBuf>,
+}
+
+/// Issues a plan to a patient: signs its card, stores it, and writes it as PNG, SVG, text and bytes to `out`. Without `out`, only what is
+/// printed or handed over is written, into a new folder for saved files: the PNG, or the bytes if the card is too large for a code. The
+/// card is stored before any file is written, so that no card is handed over that the clinic does not know.
+///
+/// If the files of a card could not be written, or the program ended before, the same plan is not issued a second time: its card is
+/// saved again.
 ///
 /// # Errors
-/// [`Failure::PlanRefused`] with every problem that prevents the plan from being issued, or the failure to write the files. A card
-/// whose files could not be written does not count as issued.
+/// [`Failure::PlanRefused`] with every problem that prevents the plan from being issued, or the failure to make the folder `out`; then
+/// nothing is issued. [`Failure::CardNotSaved`] if the card is issued
+/// and its files could not be written: [`save_again`] writes them elsewhere.
 pub fn issue(
     folder: &mut DataFolder,
     moment: &Moment,
@@ -30,66 +52,124 @@ pub fn issue(
 ) -> ActionResult<IssuedCard> {
     let patient = rows::patient(folder, &request.code)?;
     let plan = drafting::finish(folder, moment, &patient, &request.prescription)?;
-    let (card, bytes) = sign(folder, &patient, plan)?;
-    let text = format::card::to_text(&bytes);
-    let code = Code::of(&text).ok();
-    let out_folder = out.map_or_else(|| free_folder(folder, &request.code, card.plan.header.revision), Path::to_path_buf);
-    let files = files(&out_folder, &text, &bytes, code.as_ref());
-    hand_over(folder, &patient, &card.plan, &bytes, &out_folder, &files)?;
-    Ok(IssuedCard {
-        plan: card.plan,
-        svg: code.as_ref().map(Code::svg),
-        version: code.as_ref().map(Code::version),
-        text,
-        fingerprint: vault::fingerprint(&card.verify_key, &card.recipient),
-        files: files.iter().map(|(path, _)| path.display().to_string()).collect(),
-    })
+    // A folder that cannot be made is no reason to issue a card that then has no files.
+    out.map_or(Ok(()), platform::folder)?;
+    let stored = if is_unsaved(folder, &patient, &plan)? {
+        stored(folder, &patient, None)?
+    } else {
+        let signed = sign(folder, &patient, plan)?;
+        keep(folder, &patient, &signed)?;
+        signed
+    };
+    save(folder, moment, &patient, &stored, out)
 }
 
-fn sign(folder: &DataFolder, patient: &Patient, plan: Plan) -> ActionResult<(Card, Vec<u8>)> {
+/// Writes the files of a card that was issued, as [`issue`] does: the newest one, or that of a `revision`.
+///
+/// # Errors
+/// [`Failure::NoCardIssued`] or [`Failure::NoSuchRevision`] if there is no such card; [`Failure::CardNotSaved`] if the files cannot be
+/// written.
+pub fn save_again(
+    folder: &mut DataFolder,
+    moment: &Moment,
+    code: &str,
+    revision: Option<u16>,
+    out: Option<&Path>,
+) -> ActionResult<IssuedCard> {
+    let patient = rows::patient(folder, code)?;
+    let stored = stored(folder, &patient, revision)?;
+    save(folder, moment, &patient, &stored, out)
+}
+
+/// The setting that holds the revision of a patient's card until its files are written.
+pub(super) fn unsaved_setting(patient: i64) -> String {
+    format!("card-not-saved-{patient}")
+}
+
+/// Whether the patient's newest card has this plan, and its files were never written. Revision and day of issue may differ.
+fn is_unsaved(folder: &DataFolder, patient: &Patient, plan: &Plan) -> ActionResult<bool> {
+    let Some(card) = patient.newest() else { return Ok(false) };
+    let Header { revision, issued, .. } = card.plan.header;
+    let again = Plan { header: Header { revision, issued, ..plan.header.clone() }, ..plan.clone() };
+    Ok(again == card.plan && folder.setting(&unsaved_setting(patient.row))? == Some(revision.to_string()))
+}
+
+fn sign(folder: &DataFolder, patient: &Patient, plan: Plan) -> ActionResult<StoredCard> {
     let keys = lock::unlocked_keys(folder)?;
-    let secret = patient.newest().map_or_else(vault::random::pairing_secret, |card| card.pairing_secret.clone());
+    let secret = vault::card::pairing_secret(keys, plan.header.id, plan.header.revision);
     let own = patient.newest().map(|card| card.own.clone()).unwrap_or_default();
     let card = vault::card::of_clinic(keys, plan, secret, own);
     let bytes = vault::card::issue(keys, &card).map_err(refuse::internal)?;
-    Ok((card, bytes))
+    Ok(StoredCard { card, bytes })
 }
 
 /// Stores the card, and deletes the draft that it was made from.
-fn keep(folder: &mut DataFolder, patient: &Patient, plan: &Plan, bytes: &[u8]) -> ActionResult<()> {
-    let dir = folder.dir();
-    let DataFolder { home, keys, .. } = folder;
-    let Some(keys) = keys.as_ref() else { return Err(Failure::ClinicLocked) };
-    let kept = home.store_mut().transaction(|tx| {
-        table::draft::remove(tx, patient.row)?;
-        table::issued::insert(tx, patient.row, plan.header.revision.into(), |id| {
-            Ok::<_, StoreError>(vault::rows::seal(keys, ISSUED, &rows::bound(id), bytes))
-        })
-    });
-    kept.map(drop).map_err(refuse::store(&dir))
+fn keep(folder: &mut DataFolder, patient: &Patient, signed: &StoredCard) -> ActionResult<()> {
+    let (row, revision) = (patient.row, u32::from(signed.card.plan.header.revision));
+    sealed::change(folder, |tx, sealer| {
+        drafting::remove(tx, sealer, row)?;
+        let seal = |id| Ok::<_, StoreError>(sealer.seal(row, &sealed::issued_place(id, row, revision), &signed.bytes));
+        table::issued::insert(tx, row, revision, seal)?;
+        table::setting::put(tx, &unsaved_setting(row), &revision.to_string())
+    })
 }
 
-/// Stores the card and writes its files, both or neither: a patient must not get a card that the clinic does not know.
-fn hand_over(
+/// The card of a revision, or the newest one, as it is in the store.
+fn stored(folder: &DataFolder, patient: &Patient, revision: Option<u16>) -> ActionResult<StoredCard> {
+    let code = || patient.code.clone();
+    let newest = patient.newest().ok_or_else(|| Failure::NoCardIssued { code: code() })?;
+    let revision = revision.unwrap_or(newest.plan.header.revision);
+    let keys = lock::unlocked_keys(folder)?;
+    let issued = rows::read(folder, |view| table::issued::of_patient(view, patient.row))?;
+    let card = patient.cards.get(&revision);
+    let row = issued.iter().find(|row| row.revision == u32::from(revision));
+    let (card, row) = card.zip(row).ok_or_else(|| Failure::NoSuchRevision { code: code(), revision })?;
+    let bytes = rows::card_bytes(keys, row).ok_or_else(|| Failure::RecordDamaged { code: code() })?;
+    Ok(StoredCard { card: Card::clone(card), bytes })
+}
+
+/// Writes the files of a stored card: all to `out`, or the one that is needed into a new folder.
+fn save(
     folder: &mut DataFolder,
+    moment: &Moment,
     patient: &Patient,
-    plan: &Plan,
-    bytes: &[u8],
-    out_folder: &Path,
-    files: &[(PathBuf, Vec<u8>)],
-) -> ActionResult<()> {
-    let mut written = false;
-    let done = folder.all_or_nothing(|folder| {
-        keep(folder, patient, plan, bytes)?;
-        platform::folder(out_folder)?;
-        platform::write_all(files)?;
-        written = true;
-        Ok(())
-    });
-    if done.is_err() && written {
-        files.iter().try_for_each(|(path, _)| platform::remove(path))?;
+    stored: &StoredCard,
+    out: Option<&Path>,
+) -> ActionResult<IssuedCard> {
+    let StoredCard { card, bytes } = stored;
+    let revision = card.plan.header.revision;
+    let text = format::card::to_text(bytes);
+    let picture = Code::of(&text).ok();
+    // Its name says nothing about the patient.
+    let out_folder = out.map_or_else(|| platform::free_name(folder, moment, "plan-card", ""), Path::to_path_buf);
+    let mut files = files(&out_folder, &text, bytes, picture.as_ref());
+    let wanted = if picture.is_some() { PNG } else { BIN };
+    let unsaved =
+        if out.is_some() { Vec::new() } else { files.extract_if(.., |(path, _)| !path.ends_with(wanted)).collect() };
+    let code = || patient.code.clone();
+    let not_saved = |_| Failure::CardNotSaved { code: code(), revision, folder: out_folder.display().to_string() };
+    write(&out_folder, &files).map_err(not_saved)?;
+    let saved: Vec<PathBuf> = files.into_iter().map(|(path, _)| path).collect();
+    let names = saved.iter().map(|path| path.display().to_string()).collect();
+    folder.last_card = LastCard { unsaved, saved };
+    if revision >= patient.newest_revision() {
+        let dir = folder.dir();
+        let done = folder.home.store_mut().transaction(|tx| table::setting::remove(tx, &unsaved_setting(patient.row)));
+        done.map_err(refuse::store(&dir))?;
     }
-    done?;
+    Ok(IssuedCard {
+        plan: card.plan.clone(),
+        svg: picture.as_ref().map(Code::svg),
+        version: picture.as_ref().map(Code::version),
+        text,
+        fingerprint: vault::fingerprint(&card.verify_key, &card.recipient),
+        files: names,
+    })
+}
+
+fn write(out_folder: &Path, files: &[(PathBuf, Vec<u8>)]) -> ActionResult<()> {
+    platform::folder(out_folder)?;
+    platform::write_all(files)?;
     // A code from an earlier card must not remain next to the text of this one.
     let codes = [PNG, SVG].map(|name| out_folder.join(name));
     codes.iter().filter(|code| files.iter().all(|(path, _)| path != *code)).try_for_each(|code| platform::remove(code))
@@ -102,16 +182,31 @@ fn files(out_folder: &Path, text: &str, bytes: &[u8], code: Option<&Code>) -> Ve
         files.push((out_folder.join(SVG), code.svg().into_bytes()));
     }
     files.push((out_folder.join("card.txt"), text.as_bytes().to_vec()));
-    files.push((out_folder.join("card.bin"), bytes.to_vec()));
+    files.push((out_folder.join(BIN), bytes.to_vec()));
     files
 }
 
-/// A folder that does not exist yet, named by patient code and revision, with a number added if necessary.
-fn free_folder(folder: &DataFolder, code: &str, revision: u16) -> PathBuf {
-    let saves = platform::saves(&folder.dir());
-    let name = |number: u32| match number {
-        1 => saves.join(format!("card-{code}-{revision}")),
-        _ => saves.join(format!("card-{code}-{revision}-{number}")),
-    };
-    (1..).map(name).find(|path| !path.exists()).unwrap_or_else(|| name(1))
+/// Writes the other forms of the card that was issued last, beside its picture; returns the paths of all its files.
+///
+/// # Errors
+/// [`Failure::ClinicLocked`], or the failure to write.
+pub fn save_other_forms(folder: &mut DataFolder) -> ActionResult<Vec<String>> {
+    lock::unlocked_keys(folder)?;
+    let last = &mut folder.last_card;
+    platform::write_all(&last.unsaved)?;
+    last.saved.extend(last.unsaved.drain(..).map(|(path, _)| path));
+    Ok(last.saved.iter().map(|path| path.display().to_string()).collect())
+}
+
+/// Removes the files of the card that was issued last, and their folder if nothing else is in it. The card stays issued.
+///
+/// # Errors
+/// [`Failure::ClinicLocked`], or the failure to remove one.
+pub fn remove_files(folder: &mut DataFolder) -> ActionResult<()> {
+    lock::unlocked_keys(folder)?;
+    let saved = &mut folder.last_card.saved;
+    let parent = saved.first().and_then(|path| path.parent()).map(Path::to_path_buf);
+    saved.iter().try_for_each(|path| platform::remove(path))?;
+    saved.clear();
+    parent.map_or(Ok(()), |parent| platform::remove_empty_folder(&parent))
 }

@@ -1,11 +1,11 @@
 //! The clinic's own table of norms, stored encrypted as the text that was imported.
 
 use super::lock;
-use super::rows::{self, NORMS};
+use super::sealed::{self, NOBODY, Sealer, norms_place};
 use crate::{ActionResult, DataFolder, platform, refuse};
 use exercises::norms::{ClinicTable, Norms};
 use format::norms_file;
-use store::table;
+use store::{StoreError, Tx, table};
 use wire::Failure;
 
 /// Stores the table from a file in place of the previous one. `file` is the name that a failure mentions.
@@ -14,8 +14,9 @@ use wire::Failure;
 /// [`Failure::NotUnderstood`] with the fault and its position; then nothing has changed.
 pub fn save(folder: &mut DataFolder, file: &str, bytes: &[u8]) -> ActionResult<ClinicTable> {
     let read = format::text(bytes).and_then(norms_file::read).map_err(platform::not_understood(file))?;
-    let sealed = vault::rows::seal(lock::unlocked_keys(folder)?, NORMS, &rows::bound(table::norms::ID), bytes);
-    change(folder, |tx| table::norms::put(tx, &sealed))?;
+    change(folder, |tx, sealer, before| {
+        table::norms::put(tx, &sealer.replace(NOBODY, &norms_place(), before.as_deref(), bytes))
+    })?;
     Ok(read)
 }
 
@@ -28,7 +29,7 @@ pub fn load(folder: &DataFolder) -> ActionResult<Option<ClinicTable>> {
     let damaged = || Failure::HomeDamaged { home: folder.home.dir().display().to_string() };
     let sealed = folder.home.store().read(table::norms::get).map_err(refuse::store(folder.home.dir()))?;
     let open = |sealed: Vec<u8>| {
-        let plain = vault::rows::open(keys, NORMS, &rows::bound(table::norms::ID), &sealed).ok()?;
+        let plain = vault::rows::open(keys, &norms_place(), &sealed).ok()?;
         norms_file::read(std::str::from_utf8(&plain).ok()?).ok()
     };
     sealed.map(|sealed| open(sealed).ok_or_else(damaged)).transpose()
@@ -38,7 +39,10 @@ pub fn load(folder: &DataFolder) -> ActionResult<Option<ClinicTable>> {
 pub fn remove(folder: &mut DataFolder) -> ActionResult<bool> {
     let was = load(folder)?.is_some();
     if was {
-        change(folder, table::norms::remove)?;
+        change(folder, |tx, sealer, before| {
+            sealer.removed(NOBODY, &norms_place(), before.as_deref());
+            table::norms::remove(tx)
+        })?;
     }
     Ok(was)
 }
@@ -49,9 +53,14 @@ pub(crate) fn all(folder: &DataFolder) -> ActionResult<Norms> {
     Norms::built_in().with(&table).map_err(|_| Failure::HomeDamaged { home: folder.home.dir().display().to_string() })
 }
 
-/// Changes the row so that nothing of the previous one remains in the files.
-fn change(folder: &mut DataFolder, work: impl FnOnce(&store::Tx<'_>) -> Result<(), store::StoreError>) -> ActionResult<()> {
-    let dir = folder.dir();
-    folder.home.store_mut().transaction(work).map_err(refuse::store(&dir))?;
-    folder.home.store().settle().map_err(refuse::store(&dir))
+/// Changes the row so that nothing of the previous one remains in the files; `work` gets its bytes.
+fn change(
+    folder: &mut DataFolder,
+    work: impl FnOnce(&Tx<'_>, &mut Sealer<'_>, Option<Vec<u8>>) -> Result<(), StoreError>,
+) -> ActionResult<()> {
+    sealed::change(folder, |tx, sealer| {
+        let before = table::norms::get(tx)?;
+        work(tx, sealer, before)
+    })?;
+    folder.home.store().settle().map_err(refuse::store(folder.home.dir()))
 }

@@ -1,20 +1,48 @@
 //! The list of patients.
 
-use super::rows::{self, PATIENT, Patient};
-use super::{lock, reviewing};
+use super::rows::{self, AllPatients, Patient};
+use super::{issuing, reviewing, sealed};
 use crate::{ActionResult, DataFolder, refuse};
 use exercises::norms::Norms;
+use exercises::plain_text::is_hidden;
 use exercises::plan::MAX_NAME;
 use store::{StoreError, table};
 use wire::Failure;
-use wire::clinic::{AddPatientRequest, MAX_CODE, PatientLine};
+use wire::clinic::{AddPatientRequest, MAX_CODE, PatientLine, PatientList, StoreNotice};
 
-/// All patients: those with alarms first, then by code.
-pub fn list(folder: &DataFolder) -> ActionResult<Vec<PatientLine>> {
-    let patients = rows::patients(folder)?;
-    let mut lines = patients.iter().map(|patient| line(folder, patient)).collect::<ActionResult<Vec<PatientLine>>>()?;
+/// All patients, those with alarms first, then by code; with what is wrong with the store. One patient's damaged record is a line that
+/// says so.
+pub fn list(folder: &DataFolder) -> ActionResult<PatientList> {
+    let AllPatients { patients, damaged } = rows::patients(folder)?;
+    let line = |one: &Result<Patient, String>| match one {
+        Ok(patient) => line(folder, patient).unwrap_or_else(|_| damaged_line(&patient.code, patient.name.as_deref())),
+        Err(code) => damaged_line(code, None),
+    };
+    let mut lines: Vec<PatientLine> = patients.iter().map(line).collect();
     lines.sort_by_key(|line| line.alarms == 0);
-    Ok(lines)
+    let mut notices = notices(folder)?;
+    notices.extend((damaged > 0).then(|| StoreNotice::DamagedRecords { n: u16::try_from(damaged).unwrap_or(u16::MAX) }));
+    Ok(PatientList { lines, notices })
+}
+
+/// What was found to be changed from outside when the store was unlocked.
+pub fn notices(folder: &DataFolder) -> ActionResult<Vec<StoreNotice>> {
+    let changed = &folder.changed_outside;
+    let rows = changed.rows.values().fold(0, |sum: u32, rows| sum.saturating_add(*rows));
+    let codes = rows::codes(folder, changed.rows.keys().copied())?;
+    let by_rows = (rows > 0).then_some(StoreNotice::ChangedOutside { rows, codes });
+    Ok(changed.manifest.then_some(StoreNotice::ManifestChanged).into_iter().chain(by_rows).collect())
+}
+
+fn damaged_line(code: &str, name: Option<&str>) -> PatientLine {
+    PatientLine {
+        code: code.to_owned(),
+        name: name.map(str::to_owned),
+        plan: None,
+        covered_until: None,
+        alarms: 0,
+        damaged: true,
+    }
 }
 
 fn line(folder: &DataFolder, patient: &Patient) -> ActionResult<PatientLine> {
@@ -25,32 +53,51 @@ fn line(folder: &DataFolder, patient: &Patient) -> ActionResult<PatientLine> {
         name: patient.name.clone(),
         plan: patient.newest().map(|card| (card.plan.header.revision, card.plan.prescription.review)),
         covered_until: review.and_then(|review| review.covered).map(|(_, until)| until),
-        alarms: alarms as u16,
+        alarms: u16::try_from(alarms).unwrap_or(u16::MAX),
+        damaged: false,
     })
 }
 
 /// Adds a patient with a code. The name is stored only here; it is never on a card or in a summary.
-pub fn add(folder: &mut DataFolder, request: &AddPatientRequest) -> ActionResult<Vec<PatientLine>> {
+pub fn add(folder: &mut DataFolder, request: &AddPatientRequest) -> ActionResult<PatientList> {
     let code = request.code.trim().to_owned();
     let fits = (1..=MAX_CODE).contains(&code.chars().count()) && code.chars().all(|c| c.is_ascii_alphanumeric() || c == '-');
     if !fits {
         return Err(Failure::CodeBad);
     }
     let name = request.name.as_deref().map(str::trim).filter(|name| !name.is_empty());
-    if name.is_some_and(|name| name.chars().count() > MAX_NAME || name.chars().any(char::is_control)) {
+    if name.is_some_and(|name| name.chars().count() > MAX_NAME || name.chars().any(|c| c.is_control() || is_hidden(c))) {
         return Err(Failure::TextUnfit { most: MAX_NAME as u16 });
     }
     if rows::is_taken(folder, &code)? {
         return Err(Failure::CodeTaken { code });
     }
     let plain = rows::write_patient(&code, name);
-    let dir = folder.dir();
-    lock::unlocked_keys(folder)?;
-    let DataFolder { home, keys, .. } = folder;
-    let Some(keys) = keys.as_ref() else { return Err(Failure::ClinicLocked) };
-    let kept = home.store_mut().transaction(|tx| {
-        table::patient::insert(tx, |id| Ok::<_, StoreError>(vault::rows::seal(keys, PATIENT, &rows::bound(id), &plain)))
-    });
-    kept.map_err(refuse::store(&dir))?;
+    sealed::change(folder, |tx, sealer| {
+        table::patient::insert(tx, |id| Ok::<_, StoreError>(sealer.seal(id, &sealed::patient_place(id), &plain)))
+    })?;
+    list(folder)
+}
+
+/// Removes a patient for good: name, cards, draft and summaries, also from the write-ahead log. `typed` confirms it: the code once
+/// more. A patient whose cards or summaries are damaged can be removed as well. Backups that were made before still hold the patient.
+///
+/// # Errors
+/// [`Failure::RemovalNotConfirmed`] if something else was typed.
+pub fn remove(folder: &mut DataFolder, code: &str, typed: &str) -> ActionResult<PatientList> {
+    let row = rows::patient_row(folder, code)?.id;
+    let code = rows::codes(folder, [row])?.pop().unwrap_or_else(|| code.to_owned());
+    if !typed.trim().eq_ignore_ascii_case(&code) {
+        return Err(Failure::RemovalNotConfirmed { code });
+    }
+    sealed::change(folder, |tx, sealer| {
+        sealer.forget(row);
+        table::setting::remove(tx, &issuing::unsaved_setting(row))?;
+        table::patient::remove(tx, row)
+    })?;
+    folder.plan_holders.borrow_mut().retain(|_, holder| *holder != row);
+    folder.issued_cards.borrow_mut().retain(|_, card| !card.is_of(row));
+    folder.changed_outside.rows.remove(&row);
+    folder.home.store().settle().map_err(refuse::store(folder.home.dir()))?;
     list(folder)
 }

@@ -1,74 +1,155 @@
 //! Receiving sealed summaries.
 
 use super::incoming::{self, IncomingSummary};
-use super::lock;
-use super::rows::{self, Patient, RECEIVED};
-use crate::{ActionResult, DataFolder, platform, refuse};
+use super::rows::{self, Patient};
+use super::{devices, lock, numbering, reviewing, sealed};
+use crate::{ActionResult, DataFolder, Moment, platform, refuse};
+use exercises::id::PlanId;
+use exercises::plain_text::shown;
 use exercises::summary::Summary;
 use exercises::summary::union::{self, ArrivalEffect};
-use store::{StoreError, table};
+use format::devices::Device;
+use store::table;
 use vault::summary::OpenFault;
+use vault::{Keys, PairingSecret};
 use wire::Failure;
-use wire::clinic::{Outcome, Receipt};
+use wire::clinic::{MAX_FILES, Outcome, Receipt, ReceiptNotice};
 
-/// Receives sealed files and pictures of frames, in any order, and returns one receipt for each summary. A summary that is refused
-/// changes nothing and does not affect the others. A summary with a missing frame is not stored at all.
+/// Sealed summaries as they were found in the files that came, still sealed.
+pub struct Incoming(Vec<IncomingSummary>);
+
+/// Finds the summaries in sealed files and pictures of frames, in any order. Needs no data folder: decoding pictures takes its time, in
+/// which other actions need the folder.
+pub fn find(files: impl IntoIterator<Item = (String, ActionResult<Vec<u8>>)>) -> Incoming {
+    Incoming(incoming::join_frames(files))
+}
+
+/// Receives sealed files and pictures of frames, as [`find`] and [`take_in`] do.
+///
+/// # Errors
+/// As for [`take_in`].
+pub fn receive(
+    folder: &mut DataFolder,
+    moment: &Moment,
+    files: impl IntoIterator<Item = (String, ActionResult<Vec<u8>>)>,
+) -> ActionResult<Vec<Receipt>> {
+    lock::unlocked_keys(folder)?;
+    take_in(folder, moment, find(files))
+}
+
+/// Receives summaries and returns one receipt for each. A summary that is refused changes nothing and does not affect the others. A
+/// summary with a missing frame is not stored at all.
 ///
 /// # Errors
 /// Only if the clinic's own store cannot be used.
-pub fn receive(folder: &mut DataFolder, files: Vec<(String, ActionResult<Vec<u8>>)>) -> ActionResult<Vec<Receipt>> {
+pub fn take_in(folder: &mut DataFolder, moment: &Moment, incoming: Incoming) -> ActionResult<Vec<Receipt>> {
     lock::unlocked_keys(folder)?;
-    let receipts = incoming::join_frames(files).into_iter().map(|IncomingSummary { file, sealed }| {
-        let outcome = sealed.and_then(|bytes| one(folder, &file, &bytes)).unwrap_or_else(Outcome::Refused);
-        Receipt { file, outcome }
+    let receipts = incoming.0.into_iter().map(|IncomingSummary { file, sealed }| {
+        let done = sealed.and_then(|bytes| one(folder, moment, &file, &bytes));
+        let (outcome, notices) = done.unwrap_or_else(|failure| (Outcome::Refused(failure), Vec::new()));
+        Receipt { file, outcome, notices }
     });
     Ok(receipts.collect())
 }
 
-/// Decodes files as the window sends them.
-pub fn from_window(files: &[(String, String)]) -> Vec<(String, ActionResult<Vec<u8>>)> {
-    files.iter().map(|(name, base64)| (name.clone(), platform::from_base64(base64))).collect()
+/// Decodes files as the window sends them, one after the other; of more than [`MAX_FILES`] those beyond are refused undecoded.
+pub fn from_window(
+    files: impl IntoIterator<Item = (String, String)>,
+) -> impl Iterator<Item = (String, ActionResult<Vec<u8>>)> {
+    files.into_iter().enumerate().map(|(place, (name, base64))| {
+        let too_many = Failure::TooManyFiles { most: MAX_FILES as u8 };
+        let bytes = if place < MAX_FILES { platform::from_base64(&base64) } else { Err(too_many) };
+        (shown(&name).into_owned(), bytes)
+    })
 }
 
-fn one(folder: &mut DataFolder, file: &str, sealed: &[u8]) -> ActionResult<Outcome> {
-    let keys = lock::unlocked_keys(folder)?;
-    let mut holder = Ok(None);
-    let opened = vault::summary::open(sealed, keys, |plan| {
-        holder = rows::patient_of_plan(folder, plan);
-        let patient = holder.as_ref().ok().and_then(Option::as_ref);
-        patient.and_then(Patient::newest).map(|card| card.pairing_secret.clone())
-    });
-    let holder = holder?;
-    let summary = opened.map_err(|fault| refusal(file, fault))?;
-    let patient = &holder.ok_or(Failure::SummaryUnknownPlan)?;
-    let received = rows::summaries(folder, patient)?;
+/// A summary that opened, and whose it is.
+struct Authentic {
+    patient: Patient,
+    summary: Summary,
+}
+
+fn one(folder: &mut DataFolder, moment: &Moment, file: &str, sealed: &[u8]) -> ActionResult<(Outcome, Vec<ReceiptNotice>)> {
+    let Authentic { patient, summary } = authentic(folder, file, sealed)?;
+    let mut received = rows::summaries(folder, &patient)?;
     let gain = union::arrival_effect(&received, &summary);
+    let mut notices = Vec::new();
     if gain != ArrivalEffect::Known {
         let taken = |other: &Summary| (other.log, other.counter) == (summary.log, summary.counter);
         if received.iter().any(taken) {
             return Err(Failure::SummaryNumberTaken);
         }
-        keep(folder, patient, &summary)?;
+        let known = devices::known(folder, &patient, &received)?;
+        if !known.is_empty() && known.iter().all(|device| device.log != summary.log) {
+            notices.push(ReceiptNotice::NewDevice { device: summary.log });
+        }
+        received.push(summary.clone());
+        reviewing::could_review(folder, &patient, &received)?;
+        keep(folder, moment, &patient, &summary, &known)?;
+    }
+    if let Some(revision) = numbering::unknown(&patient, std::slice::from_ref(&summary)) {
+        notices.push(ReceiptNotice::StoreBehind { revision, next: numbering::next_after(&patient, &received)? });
     }
     let code = patient.code.clone();
-    Ok(match gain {
+    let outcome = match gain {
         ArrivalEffect::New { days } => Outcome::New { code, days },
         ArrivalEffect::Filled { days } => Outcome::Filled { code, days },
         ArrivalEffect::Known => Outcome::Known { code },
-    })
+    };
+    Ok((outcome, notices))
 }
 
-fn keep(folder: &mut DataFolder, patient: &Patient, summary: &Summary) -> ActionResult<()> {
-    let body = format::summary::write(summary).map_err(refuse::internal)?;
-    let dir = folder.dir();
-    let DataFolder { home, keys, .. } = folder;
-    let Some(keys) = keys.as_ref() else { return Err(Failure::ClinicLocked) };
-    let kept = home.store_mut().transaction(|tx| {
-        table::received::insert(tx, patient.row, &summary.log.0, summary.counter, |id| {
-            Ok::<_, StoreError>(vault::rows::seal(keys, RECEIVED, &rows::bound(id), &body.packed))
-        })
+/// Opens a sealed summary. Its tag must hold under the secret of a card of the patient's plan, and it may not claim to follow a later
+/// card than that: who has an old card cannot speak for a new plan.
+fn authentic(folder: &DataFolder, file: &str, sealed: &[u8]) -> ActionResult<Authentic> {
+    let keys = lock::unlocked_keys(folder)?;
+    let mut holder = Ok(None);
+    let mut revisions = Vec::new();
+    let opened = vault::summary::open(sealed, keys, |plan| {
+        holder = rows::patient_of_plan(folder, plan);
+        let patient = holder.as_ref().ok().and_then(Option::as_ref);
+        let secrets = patient.map(|patient| secrets(keys, patient, plan)).unwrap_or_default();
+        revisions = secrets.iter().map(|(revision, _)| *revision).collect();
+        secrets.into_iter().map(|(_, secret)| secret).collect()
     });
-    kept.map(drop).map_err(refuse::store(&dir))
+    let holder = holder?;
+    let (summary, place) = opened.map_err(|fault| refusal(file, fault))?;
+    let patient = holder.ok_or(Failure::SummaryUnknownPlan)?;
+    let newest = revisions.get(place).copied().unwrap_or_default();
+    let claimed = summary.taken.iter().map(|taken| taken.revision).chain(summary.days.iter().map(|day| day.revision)).max();
+    if claimed > Some(newest) { Err(Failure::SummaryNotFromCard) } else { Ok(Authentic { patient, summary }) }
+}
+
+/// The secrets that a summary of the patient may be made with, each with the newest revision that has it: those of the cards, the
+/// newest first, then those of the cards that the clinic may have issued since its store was put back to an older copy.
+fn secrets(keys: &Keys, patient: &Patient, plan: PlanId) -> Vec<(u16, PairingSecret)> {
+    let mut all: Vec<(u16, PairingSecret)> = Vec::new();
+    for (revision, card) in patient.cards.iter().rev() {
+        // Until each revision had its own, all cards of a plan had the same one.
+        if all.iter().all(|(_, secret)| *secret != card.pairing_secret) {
+            all.push((*revision, card.pairing_secret.clone()));
+        }
+    }
+    let newest = patient.newest_revision();
+    let ahead = (1..=numbering::AHEAD).filter_map(|ahead| newest.checked_add(ahead));
+    all.extend(ahead.map(|revision| (revision, vault::card::pairing_secret(keys, plan, revision))));
+    all
+}
+
+fn keep(
+    folder: &mut DataFolder,
+    moment: &Moment,
+    patient: &Patient,
+    summary: &Summary,
+    known: &[Device],
+) -> ActionResult<()> {
+    let body = format::summary::write(summary).map_err(refuse::internal)?;
+    let (row, log, counter) = (patient.row, summary.log, summary.counter);
+    sealed::change(folder, |tx, sealer| {
+        devices::note(tx, sealer, row, known, log, moment.now.date())?;
+        let seal = |id| Ok(sealer.seal(row, &sealed::received_place(id, row, &log.0, counter), &body.packed));
+        table::received::insert(tx, row, &log.0, counter, seal).map(drop)
+    })
 }
 
 fn refusal(file: &str, fault: OpenFault) -> Failure {

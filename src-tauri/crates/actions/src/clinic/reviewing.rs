@@ -1,19 +1,24 @@
 //! One patient's review.
 
-use super::norms;
 use super::rows::{self, Patient};
+use super::{devices, norms, numbering};
 use crate::patient::plans;
 use crate::{ActionResult, DataFolder, Moment};
 use exercises::catalogue::{Catalogue, Exercise};
 use exercises::norms::Norms;
 use exercises::plan::Plan;
 use exercises::review::{self, Review};
-use wire::clinic::ReviewPage;
+use exercises::summary::Summary;
+use std::panic::{AssertUnwindSafe, catch_unwind};
+use wire::Failure;
+use wire::clinic::{ReviewNotice, ReviewPage};
 
 /// The review of the patient with `code`.
 pub fn page(folder: &DataFolder, moment: &Moment, code: &str) -> ActionResult<ReviewPage> {
     let patient = rows::patient(folder, code)?;
-    let review = review(folder, &patient, &norms::all(folder)?)?;
+    let received = rows::summaries(folder, &patient)?;
+    let review = of_summaries(folder, &patient, &received, &norms::all(folder)?)?;
+    let (devices, notices) = (devices::lines(folder, &patient, &received)?, notices(folder, &patient, &received)?);
     let mut plans: Vec<Plan> = patient.cards.values().rev().map(|card| card.plan.clone()).collect();
     let plan = if plans.is_empty() { None } else { Some(plans.remove(0)) };
     let known = catalogue(folder, &patient);
@@ -24,16 +29,55 @@ pub fn page(folder: &DataFolder, moment: &Moment, code: &str) -> ActionResult<Re
         }
     }
     let today = moment.now.date();
-    Ok(ReviewPage { code: patient.code, name: patient.name, today, plan, earlier: plans, exercises, review })
+    let Patient { code, name, .. } = patient;
+    Ok(ReviewPage { code, name, today, plan, earlier: plans, exercises, review, devices, notices })
 }
 
 /// The review of everything that was received from a patient, compared with these norms; `None` if nothing was received yet.
 ///
 /// # Errors
-/// [`wire::Failure::HomeDamaged`] if a summary in the database cannot be read.
+/// [`Failure::RecordDamaged`] if a summary in the database cannot be read.
 pub(crate) fn review(folder: &DataFolder, patient: &Patient, norms: &Norms) -> ActionResult<Option<Review>> {
-    let summaries = rows::summaries(folder, patient)?;
-    Ok(review::build_against(&patient.revisions(), &catalogue(folder, patient), &summaries, norms))
+    of_summaries(folder, patient, &rows::summaries(folder, patient)?, norms)
+}
+
+/// The review of these summaries, without those of devices that the clinic leaves out.
+fn of_summaries(
+    folder: &DataFolder,
+    patient: &Patient,
+    received: &[Summary],
+    norms: &Norms,
+) -> ActionResult<Option<Review>> {
+    let left_out = devices::left_out(folder, patient)?;
+    let counted: Vec<Summary> = received.iter().filter(|summary| !left_out.contains(&summary.log)).cloned().collect();
+    build(folder, patient, &counted, norms)
+}
+
+/// Reviews everything that was received before it is kept, also what is left out now.
+///
+/// # Errors
+/// [`Failure::SummaryDamaged`] if that is not possible.
+pub(super) fn could_review(folder: &DataFolder, patient: &Patient, received: &[Summary]) -> ActionResult<()> {
+    build(folder, patient, received, &Norms::built_in()).map(drop).map_err(|_| Failure::SummaryDamaged)
+}
+
+/// What summaries say comes from outside. If a sum over it fails in spite of all care, that closes this patient's page alone.
+fn build(folder: &DataFolder, patient: &Patient, received: &[Summary], norms: &Norms) -> ActionResult<Option<Review>> {
+    let (revisions, catalogue) = (patient.revisions(), catalogue(folder, patient));
+    let build = || review::build_against(&revisions, &catalogue, received, norms);
+    catch_unwind(AssertUnwindSafe(build)).map_err(|_| Failure::RecordDamaged { code: patient.code.clone() })
+}
+
+/// What the review says about the store itself.
+fn notices(folder: &DataFolder, patient: &Patient, received: &[Summary]) -> ActionResult<Vec<ReviewNotice>> {
+    let mut notices = Vec::new();
+    if folder.changed_outside.rows.contains_key(&patient.row) {
+        notices.push(ReviewNotice::ChangedOutside);
+    }
+    if let Some(revision) = numbering::unknown(patient, received) {
+        notices.push(ReviewNotice::StoreBehind { revision, next: numbering::next_after(patient, received)? });
+    }
+    Ok(notices)
 }
 
 /// The catalogue that ships with the program, with the clinic's own exercises on the patient's newest card.
@@ -53,6 +97,8 @@ pub fn json(page: &ReviewPage) -> String {
     }
     keys.into_iter().for_each(|(key, value)| object[key] = value);
     object["code"] = serde_json::json!(page.code);
+    object["devices"] = serde_json::json!(page.devices);
+    object["notices"] = serde_json::json!(page.notices);
     object["today"] = serde_json::json!(page.today);
     object.to_string()
 }

@@ -1,8 +1,10 @@
 //! Opens the clinic's encrypted rows: patients with their cards, and the summaries received from them.
+//!
+//! A row that does not open closes one patient's record, never the clinic: it is skipped and counted.
 
-use super::lock;
+use super::{lock, sealed};
 use crate::{ActionResult, DataFolder, refuse};
-use exercises::id::{LogId, PlanId};
+use exercises::id::PlanId;
 use exercises::plan::Plan;
 use exercises::summary::Summary;
 use format::card::Card;
@@ -12,12 +14,6 @@ use std::sync::Arc;
 use store::{StoreError, View, table};
 use vault::{Keys, rows};
 use wire::Failure;
-
-pub(crate) const PATIENT: &str = "patient";
-pub(crate) const ISSUED: &str = "issued";
-pub(crate) const RECEIVED: &str = "received";
-pub(crate) const NORMS: &str = "norms";
-pub(crate) const DRAFT: &str = "draft";
 
 /// A patient with all cards that the clinic issued to them.
 pub(crate) struct Patient {
@@ -34,6 +30,13 @@ pub(crate) struct OpenedCard {
     card: Arc<Card>,
 }
 
+impl OpenedCard {
+    /// Whether it belongs to the patient with this row.
+    pub(crate) fn is_of(&self, patient: i64) -> bool {
+        self.row.patient == patient
+    }
+}
+
 impl Patient {
     /// The plans by revision.
     pub(crate) fn revisions(&self) -> BTreeMap<u16, Plan> {
@@ -45,53 +48,84 @@ impl Patient {
         self.cards.values().next_back().map(Arc::as_ref)
     }
 
+    /// The newest card's revision; 0 without a card.
+    pub(crate) fn newest_revision(&self) -> u16 {
+        self.newest().map_or(0, |card| card.plan.header.revision)
+    }
+
     /// The plan's id, which is the same in all revisions.
     pub(crate) fn plan(&self) -> Option<PlanId> {
         self.newest().map(|card| card.plan.header.id)
     }
 }
 
-/// A row's id in the form in which it is bound into the encryption.
-pub(crate) fn bound(id: i64) -> [u8; 8] {
-    id.to_be_bytes()
+/// The patients of the list.
+pub(crate) struct AllPatients {
+    /// Those whose row opens, ordered by code: the patient, or the code of one whose cards do not all open.
+    pub(crate) patients: Vec<Result<Patient, String>>,
+    /// Number of patients whose own row does not open, so that not even their code is known.
+    pub(crate) damaged: usize,
 }
 
-/// All patients, ordered by code.
-pub(crate) fn patients(folder: &DataFolder) -> ActionResult<Vec<Patient>> {
+/// All patients.
+pub(crate) fn patients(folder: &DataFolder) -> ActionResult<AllPatients> {
     let keys = lock::unlocked_keys(folder)?;
     let rows = read(folder, |view| {
         let rows = table::patient::all(view)?.into_iter();
         rows.map(|row| Ok((table::issued::of_patient(view, row.id)?, row))).collect::<Result<Vec<_>, StoreError>>()
     })?;
-    let opened =
-        rows.into_iter().map(|(issued, row)| open_patient(folder, keys, &row, &issued).ok_or_else(|| damaged(folder)));
-    let mut patients = opened.collect::<ActionResult<Vec<Patient>>>()?;
-    patients.sort_by(|one, other| one.code.cmp(&other.code));
-    Ok(patients)
+    let mut all = AllPatients { patients: Vec::new(), damaged: 0 };
+    for (issued, row) in rows {
+        match open_code(keys, &row) {
+            Some(code) => all.patients.push(open_patient(folder, keys, &row, &issued).ok_or(code)),
+            None => all.damaged += 1,
+        }
+    }
+    let code = |one: &Result<Patient, String>| one.as_ref().map_or_else(Clone::clone, |patient| patient.code.clone());
+    all.patients.sort_by_key(code);
+    Ok(all)
 }
 
-/// Whether a patient has this code, ignoring upper and lower case.
+/// Whether a patient has this code, ignoring upper and lower case, as far as the rows open.
 pub(crate) fn is_taken(folder: &DataFolder, code: &str) -> ActionResult<bool> {
     let keys = lock::unlocked_keys(folder)?;
     let all = read(folder, table::patient::all)?;
-    let codes = all.iter().map(|row| open_code(keys, row).ok_or_else(|| damaged(folder)));
-    let codes = codes.collect::<ActionResult<Vec<String>>>()?;
-    Ok(codes.iter().any(|other| other.eq_ignore_ascii_case(code)))
+    Ok(all.iter().filter_map(|row| open_code(keys, row)).any(|other| other.eq_ignore_ascii_case(code)))
+}
+
+/// The codes of these rows of patients, as far as they open.
+pub(crate) fn codes(folder: &DataFolder, rows: impl IntoIterator<Item = i64>) -> ActionResult<Vec<String>> {
+    let keys = lock::unlocked_keys(folder)?;
+    let wanted: BTreeSet<i64> = rows.into_iter().collect();
+    let all = read(folder, table::patient::all)?;
+    Ok(all.iter().filter(|row| wanted.contains(&row.id)).filter_map(|row| open_code(keys, row)).collect())
 }
 
 /// The patient with this code. Only the codes of the other patients are decrypted, because each change of a draft calls this.
+///
+/// # Errors
+/// [`Failure::RecordDamaged`] if one of the patient's cards does not open; [`Failure::RecordsDamaged`] if no row that opens has the
+/// code, but some do not open; [`Failure::NoSuchPatient`] otherwise.
 pub(crate) fn patient(folder: &DataFolder, code: &str) -> ActionResult<Patient> {
     let keys = lock::unlocked_keys(folder)?;
-    let all = read(folder, table::patient::all)?;
-    let mut unread = false;
-    for row in &all {
-        match open_code(keys, row) {
-            Some(other) if other.eq_ignore_ascii_case(code) => return with_cards(folder, keys, row),
+    with_cards(folder, keys, &patient_row(folder, code)?)
+}
+
+/// The row of the patient with this code, whatever is with the cards.
+///
+/// # Errors
+/// As for [`patient`].
+pub(crate) fn patient_row(folder: &DataFolder, code: &str) -> ActionResult<table::patient::Patient> {
+    let keys = lock::unlocked_keys(folder)?;
+    let mut damaged = 0;
+    for row in read(folder, table::patient::all)? {
+        match open_code(keys, &row) {
+            Some(other) if other.eq_ignore_ascii_case(code) => return Ok(row),
             Some(_) => {}
-            None => unread = true,
+            None => damaged += 1,
         }
     }
-    Err(if unread { damaged(folder) } else { Failure::NoSuchPatient { code: code.to_owned() } })
+    Err(if damaged == 0 { Failure::NoSuchPatient { code: code.to_owned() } } else { records_damaged(damaged) })
 }
 
 /// The patient whose cards belong to this plan. At most one card of each other patient is decrypted, and only once while the folder
@@ -107,15 +141,15 @@ pub(crate) fn patient_of_plan(folder: &DataFolder, plan: PlanId) -> ActionResult
 /// Looks for the patient of a plan among those whose cards were not decrypted yet.
 ///
 /// # Errors
-/// [`Failure::HomeDamaged`] if a card that cannot be decrypted may belong to the plan.
+/// [`Failure::RecordsDamaged`] if a card that cannot be decrypted may belong to the plan.
 fn find_holder(folder: &DataFolder, keys: &Keys, plan: PlanId) -> ActionResult<Option<i64>> {
     let oldest = read(folder, table::issued::oldest_of_each)?;
     let mut holders = folder.plan_holders.borrow_mut();
     let known: BTreeSet<i64> = holders.values().copied().collect();
-    let mut unread = false;
+    let mut damaged = 0;
     for row in oldest.iter().filter(|row| !known.contains(&row.patient)) {
         let Some(card) = open_card(folder, keys, row) else {
-            unread = true;
+            damaged += 1;
             continue;
         };
         holders.insert(card.plan.header.id, row.patient);
@@ -123,34 +157,47 @@ fn find_holder(folder: &DataFolder, keys: &Keys, plan: PlanId) -> ActionResult<O
             return Ok(Some(row.patient));
         }
     }
-    if unread { Err(damaged(folder)) } else { Ok(None) }
+    if damaged == 0 { Ok(None) } else { Err(records_damaged(damaged)) }
 }
 
 /// Everything that was received from a patient.
+///
+/// # Errors
+/// [`Failure::RecordDamaged`] if a summary does not open.
 pub(crate) fn summaries(folder: &DataFolder, patient: &Patient) -> ActionResult<Vec<Summary>> {
+    let (summaries, damaged) = readable_summaries(folder, patient)?;
+    if damaged == 0 { Ok(summaries) } else { Err(Failure::RecordDamaged { code: patient.code.clone() }) }
+}
+
+/// What was received from a patient as far as it opens, and the number of summaries that do not.
+pub(crate) fn readable_summaries(folder: &DataFolder, patient: &Patient) -> ActionResult<(Vec<Summary>, usize)> {
     let keys = lock::unlocked_keys(folder)?;
     let received = read(folder, |view| table::received::of_patient(view, patient.row))?;
-    let opened = received.iter().map(|row| {
-        let packed = rows::open(keys, RECEIVED, &bound(row.id), &row.sealed).ok()?;
-        let log = LogId(row.log.as_slice().try_into().ok()?);
+    let open = |row: &table::received::Received| {
+        let place = sealed::received_place(row.id, row.patient, &row.log, row.counter);
+        let packed = rows::open(keys, &place, &row.sealed).ok()?;
+        let log = sealed::log_of(row)?;
         // The contents say by their keys of which version they are.
         let version = format::summary::VERSION;
         format::summary::read(&Body { plan: patient.plan()?, log, counter: row.counter, packed, version }).ok()
-    });
-    opened.map(|summary| summary.ok_or_else(|| damaged(folder))).collect()
+    };
+    let summaries: Vec<Summary> = received.iter().filter_map(open).collect();
+    let damaged = received.len() - summaries.len();
+    Ok((summaries, damaged))
 }
 
-fn read<T>(folder: &DataFolder, look: impl FnOnce(&View<'_>) -> Result<T, StoreError>) -> ActionResult<T> {
+pub(super) fn read<T>(folder: &DataFolder, look: impl FnOnce(&View<'_>) -> Result<T, StoreError>) -> ActionResult<T> {
     folder.home.store().read(look).map_err(refuse::store(folder.home.dir()))
 }
 
-fn damaged(folder: &DataFolder) -> Failure {
-    Failure::HomeDamaged { home: folder.home.dir().display().to_string() }
+fn records_damaged(number: usize) -> Failure {
+    Failure::RecordsDamaged { n: u16::try_from(number).unwrap_or(u16::MAX) }
 }
 
 fn with_cards(folder: &DataFolder, keys: &Keys, row: &table::patient::Patient) -> ActionResult<Patient> {
     let issued = read(folder, |view| table::issued::of_patient(view, row.id))?;
-    open_patient(folder, keys, row, &issued).ok_or_else(|| damaged(folder))
+    let code = || open_code(keys, row).map_or_else(|| records_damaged(1), |code| Failure::RecordDamaged { code });
+    open_patient(folder, keys, row, &issued).ok_or_else(code)
 }
 
 fn open_patient(
@@ -159,14 +206,23 @@ fn open_patient(
     row: &table::patient::Patient,
     issued: &[table::issued::Issued],
 ) -> Option<Patient> {
-    let plain = rows::open(keys, PATIENT, &bound(row.id), &row.sealed).ok()?;
+    let plain = rows::open(keys, &sealed::patient_place(row.id), &row.sealed).ok()?;
     let (code, name) = read_patient(&plain)?;
     let cards = issued.iter().map(|row| open_card(folder, keys, row).map(|card| (card.plan.header.revision, card)));
-    Some(Patient { row: row.id, code, name, cards: cards.collect::<Option<_>>()? })
+    let cards: BTreeMap<u16, Arc<Card>> = cards.collect::<Option<_>>()?;
+    let mut plans = cards.values().map(|card| card.plan.header.id);
+    let first = plans.next();
+    plans.all(|plan| Some(plan) == first).then_some(Patient { row: row.id, code, name, cards })
 }
 
+/// Whether a patient's row was sealed with these keys, also by the older sealing.
+pub(crate) fn is_sealed_with(keys: &Keys, row: &table::patient::Patient) -> bool {
+    open_code(keys, row).is_some() || rows::open_version_1(keys, "patient", &row.id.to_be_bytes(), &row.sealed).is_ok()
+}
+
+/// The code in a patient's row; `None` if these keys do not open it.
 fn open_code(keys: &Keys, row: &table::patient::Patient) -> Option<String> {
-    let plain = rows::open(keys, PATIENT, &bound(row.id), &row.sealed).ok()?;
+    let plain = rows::open(keys, &sealed::patient_place(row.id), &row.sealed).ok()?;
     read_patient(&plain).map(|(code, _)| code)
 }
 
@@ -176,10 +232,19 @@ fn open_card(folder: &DataFolder, keys: &Keys, row: &table::issued::Issued) -> O
     if let Some(known) = opened.get(&row.id).filter(|known| known.row == *row) {
         return Some(known.card.clone());
     }
-    let bytes = rows::open(keys, ISSUED, &bound(row.id), &row.sealed).ok()?;
+    let bytes = card_bytes(keys, row)?;
     let card = Arc::new(vault::card::verify(format::card::open(&bytes).ok()?, Some(keys.verify_key())).ok()?);
+    // Rows of the first sealing were not bound to their columns.
+    if u32::from(card.plan.header.revision) != row.revision {
+        return None;
+    }
     opened.insert(row.id, OpenedCard { row: row.clone(), card: card.clone() });
     Some(card)
+}
+
+/// The signed bytes of a card.
+pub(crate) fn card_bytes(keys: &Keys, row: &table::issued::Issued) -> Option<Vec<u8>> {
+    rows::open(keys, &sealed::issued_place(row.id, row.patient, row.revision), &row.sealed).ok()
 }
 
 /// A patient's row: the code, then a line break and the name, if there is one. Neither contains a line break itself.
@@ -221,7 +286,10 @@ mod tests {
         let card = || patient(&folder, "K17").expect("added").cards[&1].clone();
         let first = card();
         assert!(Arc::ptr_eq(&first, &card()), "not opened again");
-        assert!(Arc::ptr_eq(&first, &patients(&folder).expect("one")[0].cards[&1]), "in the list neither");
+        assert!(
+            Arc::ptr_eq(&first, &patients(&folder).expect("one").patients[0].as_ref().expect("whole").cards[&1]),
+            "in the list neither"
+        );
         let issued = read(&folder, table::issued::oldest_of_each).expect("readable").swap_remove(0);
         let changed = table::issued::Issued { sealed: b"damaged".to_vec(), ..issued };
         let keys = lock::unlocked_keys(&folder).expect("unlocked");

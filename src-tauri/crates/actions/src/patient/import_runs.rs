@@ -13,7 +13,7 @@ use exercises::slots;
 use exercises::time::Offsets;
 use format::runs_file::{Parts, RunsFileEntry, RunsFileEvent};
 use wire::Failure;
-use wire::patient::{BeginRequest, RunSnapshot, SkipRequest, SlotRequest};
+use wire::patient::{RunSnapshot, SkipRequest, SlotRequest};
 
 /// Records entries in the order of their moments. Each uses the zone `place`, or its own offset if that differs.
 ///
@@ -56,18 +56,18 @@ fn one(folder: &mut DataFolder, plan: PlanId, moment: &Moment, event: &RunsFileE
     match event {
         RunsFileEvent::Entry(LogEvent::Opened) => today::opened(folder, moment),
         RunsFileEvent::Run { item, live: true, parts } => {
-            let mut script = running::begin(folder, moment, &BeginRequest { plan, item: *item, step: false })?;
-            script.run.work = work(&script.run, script.item.side, parts)?;
-            script.run.end = end(&script.run, script.item.side);
-            running::checkpoint(folder, moment, &RunSnapshot { plan, run: script.run }).map(drop)
+            let (mut run, item) = running::log_begun(folder, moment, plan, *item)?;
+            run.work = work(&run, item.side, parts)?;
+            run.end = end(&run, item.side);
+            running::log_checkpoint(folder, moment, &RunSnapshot { plan, run }).map(drop)
         }
         RunsFileEvent::Run { item, live: false, .. } => {
             let slot = open_slot(&*plans::one(folder, Some(plan))?, *item, moment)?;
-            today::did_it(folder, moment, &SlotRequest { plan, slot }).map(drop)
+            today::log_done(folder, moment, &SlotRequest { plan, slot })
         }
         RunsFileEvent::Skipped { item, reason } => {
             let slot = open_slot(&*plans::one(folder, Some(plan))?, *item, moment)?;
-            today::skip(folder, moment, &SkipRequest { plan, slot, reason: *reason }).map(drop)
+            today::log_skipped(folder, moment, &SkipRequest { plan, slot, reason: *reason })
         }
         RunsFileEvent::Entry(event) => answering::say(folder, moment, plan, event),
     }

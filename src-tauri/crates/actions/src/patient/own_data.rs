@@ -2,6 +2,7 @@
 
 use super::plans::{self, FollowedPlan};
 use super::reminders;
+use crate::data_folder::settle_in;
 use crate::{ActionResult, DataFolder, Moment, platform, refuse};
 use chrono::Duration;
 use exercises::summary::{ItemDay, MAX_DAYS, Period, Sealing, reduce};
@@ -75,8 +76,10 @@ pub fn erase(folder: &mut DataFolder, moment: &Moment, request: EraseRequest, we
         return Err(Failure::NotConfirmed { home: dir.display().to_string() });
     }
     folder.home.erase(web_view).map_err(refuse::store(&dir))?;
+    settle_in(&mut folder.home)?;
     folder.role = None;
     folder.open_slot = None;
+    folder.backed_up = None;
     folder.plan_cache.take();
     folder.looked_at.take();
     folder.app_state(moment)

@@ -5,7 +5,7 @@ use crate::{ActionResult, DataFolder, Moment, refuse};
 use exercises::catalogue::{Catalogue, Exercise};
 use exercises::history::History;
 use exercises::id::{ItemId, LogId, PlanId};
-use exercises::log::{Entry, Log, LogEvent};
+use exercises::log::{Entry, FormerLog, Log, LogEvent};
 use exercises::plan::{Item, Plan};
 use exercises::suggest::{eased_by, in_use_here};
 use exercises::time::Stamp;
@@ -19,6 +19,7 @@ use wire::app::Role;
 use wire::patient::PlanPage;
 
 /// One plan with everything that the device stores about it.
+#[derive(Clone)]
 pub struct FollowedPlan {
     /// The clinic's public key for signatures, remembered when the first card was taken.
     pub verify_key: [u8; 32],
@@ -63,8 +64,8 @@ pub(crate) fn exercises_of(plan: &Plan, catalogue: &Catalogue) -> Vec<Exercise> 
     found
 }
 
-/// What was already read. A log only grows, so each entry is decoded once; the plans are computed again only when an entry or a card
-/// is added.
+/// What was already read. A log only grows, so each entry is decoded once and added to the plans; they are put together anew only when a
+/// card is added, or an entry that corrects others.
 #[derive(Default)]
 pub(crate) struct PlanCache {
     log: Option<Log>,
@@ -134,17 +135,19 @@ pub fn any(folder: &DataFolder) -> ActionResult<bool> {
 pub fn all(folder: &DataFolder) -> ActionResult<Vec<Arc<FollowedPlan>>> {
     folder.require_role(Role::Patient)?;
     let known = folder.plan_cache.borrow().entries().last().map_or(0, |last| last.n);
-    let read = folder
-        .home
-        .store()
-        .read(|view| Ok((table::card::all(view)?, table::entry::after(view, known)?, table::log::id(view)?)));
-    let (cards, entries, log) = read.map_err(refuse::store(folder.home.dir()))?;
+    let read = folder.home.store().read(|view| {
+        let former = table::former_log::all(view)?;
+        Ok((table::card::all(view)?, table::entry::after(view, known)?, table::log::id(view)?, former))
+    });
+    let (cards, entries, log, former) = read.map_err(refuse::store(folder.home.dir()))?;
     let new = !entries.is_empty() || folder.plan_cache.borrow().cards != cards;
     if let Some(plans) = folder.plan_cache.borrow().plans.as_ref().filter(|_| !new) {
         return Ok(plans.clone());
     }
     let damaged = || Failure::HomeDamaged { home: folder.home.dir().display().to_string() };
     let id = LogId(log.and_then(|id| id.try_into().ok()).ok_or_else(damaged)?);
+    let former = former.into_iter().map(|row| Some(FormerLog { id: LogId(row.id.try_into().ok()?), entries: row.entries }));
+    let former = former.collect::<Option<Vec<_>>>().ok_or_else(damaged)?;
     let entries = entries.into_iter().map(|row| {
         let plan = PlanId(row.plan.try_into().map_err(|_| damaged())?);
         let event = format::entry::read(&row.payload).map_err(|_| damaged())?;
@@ -153,10 +156,18 @@ pub fn all(folder: &DataFolder) -> ActionResult<Vec<Arc<FollowedPlan>>> {
     let entries = entries.collect::<ActionResult<Vec<Entry>>>()?;
     let mut read = folder.plan_cache.borrow_mut();
     let read = &mut *read;
-    read.plans = None;
+    let same_cards = read.cards == cards;
+    let known = read.plans.take().filter(|_| same_cards);
     read.open(&cards).ok_or_else(damaged)?;
-    let log = read.log.get_or_insert(Log { id, entries: Vec::new() });
+    let log = read.log.get_or_insert(Log { id, former, entries: Vec::new() });
+    let first_new = log.entries.len();
     log.entries.extend(entries);
+    if let Some(mut plans) = known
+        && extend(folder, &mut plans, &read.opened, log, first_new)?
+    {
+        read.plans = Some(plans.clone());
+        return Ok(plans);
+    }
     let mut by_plan: BTreeMap<&[u8], Vec<&OpenedCard>> = BTreeMap::new();
     for card in &read.opened {
         by_plan.entry(&card.row.plan).or_default().push(card);
@@ -180,6 +191,49 @@ pub fn one(folder: &DataFolder, plan: Option<PlanId>) -> ActionResult<Arc<Follow
     }
 }
 
+/// Adds the entries from the place `first_new` on to the plans. Returns `false` if they have to be put together anew.
+fn extend(
+    folder: &DataFolder,
+    plans: &mut [Arc<FollowedPlan>],
+    opened: &[OpenedCard],
+    log: &Log,
+    first_new: usize,
+) -> ActionResult<bool> {
+    for one in plans {
+        let id = one.plan().header.id;
+        let mut new = log.entries[first_new..].iter().filter(|entry| entry.plan == id).peekable();
+        if new.peek().is_none() {
+            continue;
+        }
+        let of_plan = opened.iter().filter(|opened| opened.card.plan.header.id == id);
+        let Some(newest) = of_plan.max_by_key(|opened| opened.card.plan.header.revision) else { return Ok(false) };
+        // Copied only if somebody still looks at it.
+        let FollowedPlan { followed, catalogue, .. } = Arc::make_mut(one);
+        if !new.all(|entry| followed.history.extend(log, entry)) {
+            return Ok(false);
+        }
+        (followed.plan, followed.ahead) = in_force(folder, &newest.card, &followed.history, followed.taken, catalogue)?;
+    }
+    Ok(true)
+}
+
+/// The newest card's plan as it is followed now, and with the times that apply later, if there are any.
+fn in_force(
+    folder: &DataFolder,
+    newest: &Card,
+    history: &History,
+    taken: Stamp,
+    catalogue: &Catalogue,
+) -> ActionResult<(Plan, Option<(chrono::NaiveDate, Plan)>)> {
+    let agreed = history.taken.last().map(|taken| taken.agreed.clone()).unwrap_or_default();
+    let plan = stepped(newest.plan.with_schedules(&agreed), history, taken, catalogue);
+    let ahead = times_ahead::of_card(folder, &newest.plan.header)?.map(|(from, agreed)| {
+        let card = newest.plan.with_schedules(&agreed).prescription.items;
+        (from, plan.with_schedules(&card.into_iter().map(|item| (item.id, item.schedule)).collect::<Vec<_>>()))
+    });
+    Ok((plan, ahead))
+}
+
 fn followed(folder: &DataFolder, mut cards: Vec<&OpenedCard>, log: &Log) -> ActionResult<FollowedPlan> {
     let damaged = || Failure::HomeDamaged { home: folder.home.dir().display().to_string() };
     cards.sort_by_key(|one| one.card.plan.header.revision);
@@ -188,12 +242,7 @@ fn followed(folder: &DataFolder, mut cards: Vec<&OpenedCard>, log: &Log) -> Acti
     let taken = Stamp { utc_ms: row.taken_ms, offset_s: row.taken_offset_s };
     let catalogue = with_own(&folder.catalogue, &newest.own)?;
     let history = History::fold(log, newest.plan.header.id);
-    let agreed = history.taken.last().map(|taken| taken.agreed.clone()).unwrap_or_default();
-    let plan = stepped(newest.plan.with_schedules(&agreed), &history, taken, &catalogue);
-    let ahead = times_ahead::of_card(folder, &newest.plan.header)?.map(|(from, agreed)| {
-        let card = newest.plan.with_schedules(&agreed).prescription.items;
-        (from, plan.with_schedules(&card.into_iter().map(|item| (item.id, item.schedule)).collect::<Vec<_>>()))
-    });
+    let (plan, ahead) = in_force(folder, newest, &history, taken, &catalogue)?;
     Ok(FollowedPlan {
         verify_key: newest.verify_key,
         recipient: newest.recipient,
@@ -208,11 +257,11 @@ fn followed(folder: &DataFolder, mut cards: Vec<&OpenedCard>, log: &Log) -> Acti
 /// The plan with the levels that the person changed to since the card was taken, if the clinician allowed that, and with those that
 /// a near fall has made easier until a card says otherwise.
 fn stepped(mut plan: Plan, history: &History, taken: Stamp, catalogue: &Catalogue) -> Plan {
-    let since = || history.runs.values().rev().filter(|run| run.started.utc_ms >= taken.utc_ms);
+    let last = |item| history.last_run(item).filter(|run| run.started.utc_ms >= taken.utc_ms);
     let eased: Vec<usize> = plan.prescription.items.iter().map(|item| history.eased(&plan, item.id)).collect();
     for (item, levels) in plan.prescription.items.iter_mut().zip(eased) {
         *item = match levels {
-            0 => in_use_here(item, since().find(|run| run.item == item.id)),
+            0 => in_use_here(item, last(item.id)),
             _ => eased_by(item, levels, catalogue.get(&item.exercise)),
         };
     }

@@ -4,6 +4,7 @@ use super::plans::{self, FollowedPlan, append};
 use super::record;
 use crate::{ActionResult, DataFolder, Moment};
 use exercises::history::History;
+use exercises::id::{ItemId, PlanId};
 use exercises::log::LogEvent;
 use exercises::plan::Item;
 use exercises::questions::{self, Question};
@@ -25,17 +26,33 @@ pub fn begin(folder: &mut DataFolder, moment: &Moment, request: &BeginRequest) -
     let one = plans::one(folder, Some(request.plan))?;
     let item = item_to_begin(folder, &one, moment, request)?;
     let history = &one.followed.history;
-    let suspended = history.suspended(one.plan(), moment.now);
-    if let Some(alarm) = suspension::blocking(&suspended, &item, one.plan(), &one.catalogue) {
-        return Err(Failure::Paused(alarm.trouble));
-    }
     let exercise = one.catalogue.get(&item.exercise).cloned().ok_or(Failure::NoSuchItem)?;
-    let run = first_snapshot(&one, &item, moment);
+    let run = may_begin(&one, &item, moment)?;
     let hand_on_support = one.followed.hand_on_support(&item, &exercise);
     let cautions_first = cautions_first(history, &item) || hand_on_support;
     let own = history.own_medians(&item, &one.catalogue, moment.now.date());
     append(folder, request.plan, moment.now, &LogEvent::Run(run.clone()))?;
     Ok(RunScript { plan: request.plan, run, exercise, item, hand_on_support, cautions_first, own })
+}
+
+/// Begins a run and logs it as [`begin`] does, without what the window shows about it.
+pub(crate) fn log_begun(folder: &mut DataFolder, moment: &Moment, plan: PlanId, item: ItemId) -> ActionResult<(Run, Item)> {
+    let one = plans::one(folder, Some(plan))?;
+    let item = one.item(item)?.clone();
+    let run = may_begin(&one, &item, moment)?;
+    // Otherwise adding the entry to the plan would have to copy it.
+    drop(one);
+    append(folder, plan, moment.now, &LogEvent::Run(run.clone()))?;
+    Ok((run, item))
+}
+
+/// The first snapshot of a run, unless an alarm pauses the item.
+fn may_begin(one: &FollowedPlan, item: &Item, moment: &Moment) -> ActionResult<Run> {
+    let suspended = one.followed.history.suspended(one.plan(), moment.now);
+    match suspension::blocking(&suspended, item, one.plan(), &one.catalogue) {
+        Some(alarm) => Err(Failure::Paused(alarm.trouble)),
+        None => Ok(first_snapshot(one, item, moment)),
+    }
 }
 
 /// Whether the precautions are to be read before this run: they were read before each run so far that was the first at its level. An
@@ -79,6 +96,18 @@ fn first_snapshot(one: &FollowedPlan, item: &Item, moment: &Moment) -> Run {
 ///
 /// The run must have been begun here, and its dose, item and slot cannot change: the window only reports what was done.
 pub fn checkpoint(folder: &mut DataFolder, moment: &Moment, snapshot: &RunSnapshot) -> ActionResult<Option<Question>> {
+    let Some(run) = log_checkpoint(folder, moment, snapshot)? else { return Ok(None) };
+    if matches!(run.end, RunEnd::Going | RunEnd::Trouble) {
+        return Ok(None);
+    }
+    let one = plans::one(folder, Some(snapshot.plan))?;
+    let day = run.slot.map_or(run.started.date(), |slot| slot.day);
+    let slots = slots::of_day(one.plan(), day, &moment.zone, one.followed.taken);
+    Ok(questions::after_run(one.plan(), &one.followed.history, &run, &slots))
+}
+
+/// Logs the progress of a run as [`checkpoint`] does, and returns the run; `None` if it has ended already.
+pub(crate) fn log_checkpoint(folder: &mut DataFolder, moment: &Moment, snapshot: &RunSnapshot) -> ActionResult<Option<Run>> {
     let one = plans::one(folder, Some(snapshot.plan))?;
     let begun = one.followed.history.runs.get(&snapshot.run.id).ok_or(Failure::NoSuchItem)?;
     if begun.end != RunEnd::Going {
@@ -95,15 +124,10 @@ pub fn checkpoint(folder: &mut DataFolder, moment: &Moment, snapshot: &RunSnapsh
         live: begun.live,
         ..snapshot.run.clone()
     };
-    let ended = run.end != RunEnd::Going;
+    // Otherwise adding the entry to the plan would have to copy it.
+    drop(one);
     append(folder, snapshot.plan, moment.now, &LogEvent::Run(run.clone()))?;
-    if !ended || run.end == RunEnd::Trouble {
-        return Ok(None);
-    }
-    let one = plans::one(folder, Some(snapshot.plan))?;
-    let day = run.slot.map_or(run.started.date(), |slot| slot.day);
-    let slots = slots::of_day(one.plan(), day, &moment.zone, one.followed.taken);
-    Ok(questions::after_run(one.plan(), &one.followed.history, &run, &slots))
+    Ok(Some(run))
 }
 
 /// Stores the sensor's result for a trial of a run that was begun here. The run itself is not changed; if there are several results

@@ -6,8 +6,8 @@ use crate::{ActionResult, DataFolder, Moment, platform, refuse};
 use exercises::catalogue::Catalogue;
 use exercises::id::ItemId;
 use exercises::log::LogEvent;
-use exercises::plan::Schedule;
 use exercises::plan::check::{self, Problem};
+use exercises::plan::{Plan, Schedule};
 use exercises::today::Today;
 use format::card::Card;
 use format::entry;
@@ -38,6 +38,8 @@ pub(crate) struct LookedAt {
 /// What a card would change in this folder.
 struct Change {
     known_clinic: bool,
+    /// Whether a plan is followed here whose card names the same clinic but was signed with other keys.
+    other_keys: bool,
     replaces: Option<u16>,
 }
 
@@ -97,7 +99,10 @@ impl CheckedCard {
             return Err(Failure::CardOld { revision, have });
         }
         self.can_be_followed()?;
-        Ok(Change { known_clinic: known.iter().any(|one| one.verify_key == self.card.verify_key), replaces })
+        let known_clinic = known.iter().any(|one| one.verify_key == self.card.verify_key);
+        let name = |plan: &Plan| plan.header.clinic.trim().to_lowercase();
+        let same_name = known.iter().any(|one| name(one.plan()) == name(&self.card.plan));
+        Ok(Change { known_clinic, other_keys: same_name && !known_clinic, replaces })
     }
 
     /// What the person sees before taking it.
@@ -105,12 +110,13 @@ impl CheckedCard {
     /// # Errors
     /// Any reason why it cannot be taken here; nothing is changed.
     pub fn preview(&self, folder: &DataFolder) -> ActionResult<CardPreview> {
-        let Change { known_clinic, replaces } = self.change(folder)?;
+        let Change { known_clinic, other_keys, replaces } = self.change(folder)?;
         Ok(CardPreview {
             fingerprint: vault::fingerprint(&self.card.verify_key, &self.card.recipient),
             exercises: plans::exercises_of(&self.card.plan, &self.catalogue),
             plan: self.card.plan.clone(),
             known_clinic,
+            other_keys,
             replaces,
             source: self.source(),
         })
@@ -166,6 +172,19 @@ impl CheckedCard {
         folder.plan_cache.borrow_mut().add_opened(OpenedCard { row, card: self.card.clone() });
         Ok(())
     }
+}
+
+/// The card that the window sends, without the picture or file in which it came. Needs no data folder: decoding a picture takes its
+/// time, in which other actions need the folder.
+///
+/// # Errors
+/// A failure that says what the bytes are instead of a card.
+pub fn find(source: CardSource) -> ActionResult<CardSource> {
+    let CardSource::File(base64) = source else { return Ok(source) };
+    let bytes = bytes_in_file(&platform::from_base64(&base64)?)?;
+    // What is no card may be far larger than one, and is refused here for what it is.
+    format::card::open(&bytes).map_err(refuse::card)?;
+    Ok(CardSource::Text(format::card::to_text(&bytes)))
 }
 
 /// Reads and checks a card that the window sends, and returns its preview.

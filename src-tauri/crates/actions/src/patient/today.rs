@@ -53,15 +53,27 @@ pub fn put_off(folder: &mut DataFolder, moment: &Moment, request: &SlotRequest) 
 
 /// Skips a slot, with a reason.
 pub fn skip(folder: &mut DataFolder, moment: &Moment, request: &SkipRequest) -> ActionResult<Today> {
+    log_skipped(folder, moment, request)?;
+    page(folder, moment)
+}
+
+/// Logs that a slot was skipped.
+pub(crate) fn log_skipped(folder: &mut DataFolder, moment: &Moment, request: &SkipRequest) -> ActionResult<()> {
     let (one, slot) = find(folder, moment, request.plan, request.slot)?;
     unfilled(&one, &slot, moment)?;
-    append(folder, request.plan, moment.now, &LogEvent::Skipped { slot: request.slot, reason: request.reason })?;
-    page(folder, moment)
+    let event = LogEvent::Skipped { slot: request.slot, reason: request.reason };
+    append(folder, request.plan, moment.now, &event).map(drop)
 }
 
 /// "I already did it": a run that was not timed, counted separately from timed ones. Balance trials cannot be entered afterwards,
 /// because their time is the result.
 pub fn did_it(folder: &mut DataFolder, moment: &Moment, request: &SlotRequest) -> ActionResult<Today> {
+    log_done(folder, moment, request)?;
+    page(folder, moment)
+}
+
+/// Logs that a slot was done without being timed.
+pub(crate) fn log_done(folder: &mut DataFolder, moment: &Moment, request: &SlotRequest) -> ActionResult<()> {
     let (one, slot) = find(folder, moment, request.plan, request.slot)?;
     let due = slot.due.filter(|due| due.utc_ms <= moment.now.utc_ms).ok_or(Failure::NoSuchSlot)?;
     let item = one.item(request.slot.item)?;
@@ -83,8 +95,7 @@ pub fn did_it(folder: &mut DataFolder, moment: &Moment, request: &SlotRequest) -
         interruptions: Vec::new(),
         work,
     };
-    append(folder, request.plan, moment.now, &LogEvent::Run(run))?;
-    page(folder, moment)
+    append(folder, request.plan, moment.now, &LogEvent::Run(run)).map(drop)
 }
 
 /// Finds the plan and the slot of a request.

@@ -3,16 +3,30 @@
 use crate::{ActionResult, refuse};
 use exercises::file_fault::FileFault;
 use std::path::{Path, PathBuf};
-use wire::Failure;
+use wire::{Failure, Secret};
+use zeroize::Zeroizing;
 
 /// Largest size of a picture or card file, in bytes.
-pub const MAX_PICTURE: u64 = 20 * 1024 * 1024;
+pub const MAX_PICTURE: u64 = pictures::qr::MAX_BYTES;
 /// Largest size of a sealed summary's file, in bytes.
 pub const MAX_SUMMARY: u64 = format::summary::MAX_SEALED as u64;
 
 /// Reads a file that a person named, up to `most` bytes.
 pub fn read(path: &Path, most: u64) -> ActionResult<Vec<u8>> {
     store::files::read(path, most).map_err(refuse::reading)
+}
+
+/// The longest file with a passphrase or a name, in bytes.
+const MAX_SECRET: u64 = 4096;
+
+/// The first line of a file or pipe that contains a secret.
+///
+/// # Errors
+/// [`Failure::FileExposed`] for a file that other users can read.
+pub fn read_secret(path: &Path) -> ActionResult<Secret> {
+    let bytes = Zeroizing::new(store::files::read_secret(path, MAX_SECRET).map_err(refuse::reading)?);
+    let text = std::str::from_utf8(&bytes).map_err(|_| Failure::FileUnreadable { file: path.display().to_string() })?;
+    Ok(text.lines().next().unwrap_or_default().into())
 }
 
 /// Reads a file that a clinic receives; a picture may be larger than a sealed file.
@@ -45,6 +59,11 @@ pub(crate) fn write_folder(dir: &Path, files: &[(&str, Vec<u8>)]) -> ActionResul
 /// Removes a file that this program wrote, if it exists.
 pub(crate) fn remove(path: &Path) -> ActionResult<()> {
     store::files::remove(path).map_err(refuse::writing)
+}
+
+/// Removes a folder unless something is in it.
+pub(crate) fn remove_empty_folder(path: &Path) -> ActionResult<()> {
+    store::files::remove_empty_folder(path).map_err(refuse::writing)
 }
 
 /// Creates a folder that a person named, if it does not exist yet.

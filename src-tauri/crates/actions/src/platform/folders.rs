@@ -1,7 +1,8 @@
 //! The system's folders for a person.
 
-use crate::{DataFolder, Moment};
+use crate::{ActionResult, DataFolder, Moment};
 use std::path::{Path, PathBuf};
+use wire::Failure;
 
 /// The folder for saved files: the person's downloads, otherwise their home folder, otherwise the data folder.
 pub(crate) fn saves(home: &Path) -> PathBuf {
@@ -23,7 +24,15 @@ pub(crate) fn free_name(folder: &DataFolder, moment: &Moment, name: &str, ending
     (1..).map(name).find(|path| !path.exists()).unwrap_or_else(|| name(1))
 }
 
-/// The data folder if none is named: the platform's own folder for this program.
-pub fn default_home() -> PathBuf {
-    dirs::data_dir().unwrap_or_else(std::env::temp_dir).join("carryover")
+/// The folder of the system in which programs remember what belongs to this machine alone; `None` if the system names none.
+pub fn remembered() -> Option<PathBuf> {
+    dirs::state_dir().or_else(dirs::data_local_dir)
+}
+
+/// The data folder if none is named: the platform's own folder for this program. Never one that others share, such as the temporary one.
+///
+/// # Errors
+/// [`Failure::HomeUnnamed`] if the system names none.
+pub fn default_home() -> ActionResult<PathBuf> {
+    dirs::data_dir().map(|data| data.join("carryover")).ok_or(Failure::HomeUnnamed)
 }

@@ -4,12 +4,14 @@ mod bytes;
 mod files;
 mod folders;
 mod language;
+mod memory;
 
 pub(crate) use bytes::is_picture;
 pub use bytes::{from_base64, to_base64};
-pub use files::{MAX_PICTURE, MAX_SUMMARY, folder, not_understood, read, read_received, write};
-pub(crate) use files::{could_write, remove, write_all, write_folder};
-pub use folders::default_home;
-pub(crate) use folders::{free_name, saves};
+pub use files::{MAX_PICTURE, MAX_SUMMARY, folder, not_understood, read, read_received, read_secret, write};
+pub(crate) use files::{could_write, remove, remove_empty_folder, write_all, write_folder};
+pub(crate) use folders::free_name;
+pub use folders::{default_home, remembered};
 pub use language::{is_pseudo, locale, words};
+pub use memory::keep_out_of_core_dumps;
 pub use store::WEB_VIEW;

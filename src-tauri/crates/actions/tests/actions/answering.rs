@@ -226,7 +226,7 @@ fn a_card_that_only_names_an_alarm_gets_its_sign_and_day_from_what_was_received(
     let out = dir.join("x.age");
     sealing::seal(&mut patient.folder, &at("11-28T20:00"), &seal, Some(&out)).expect("days to hand over");
     let files = vec![("x.age".to_owned(), Ok(std::fs::read(&out).expect("written")))];
-    receiving::receive(&mut folder, files).expect("open");
+    receiving::receive(&mut folder, &at("11-25T20:00"), files).expect("open");
     let review = reviewing::page(&folder, &at("12-02T08:00"), "K17").expect("a patient").review.expect("received");
     let (named, unknown) = (review.alarms[0].id, AlarmId([7; 8]));
     let next = Prescription {

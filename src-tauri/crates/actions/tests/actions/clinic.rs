@@ -22,7 +22,7 @@ fn while_locked_nothing_is_shown_or_done() {
     assert_eq!(patients::list(&folder).err(), Some(Failure::ClinicLocked));
     assert_eq!(reviewing::page(&folder, &now, "K17").err(), Some(Failure::ClinicLocked));
     assert_eq!(drafting::draft(&folder, &now, "K17").err(), Some(Failure::ClinicLocked));
-    assert_eq!(receiving::receive(&mut folder, Vec::new()).err(), Some(Failure::ClinicLocked));
+    assert_eq!(receiving::receive(&mut folder, &now, Vec::new()).err(), Some(Failure::ClinicLocked));
     assert_eq!(
         patients::add(&mut folder, &AddPatientRequest { code: "X1".into(), name: None }).err(),
         Some(Failure::ClinicLocked)
@@ -32,7 +32,7 @@ fn while_locked_nothing_is_shown_or_done() {
     assert_eq!(lock::unlock(&mut folder, "seven grey herons".into()), Err(Failure::WrongPassphrase));
     assert_eq!(lock::state(&folder), Ok(LockState::Locked));
     lock::unlock(&mut folder, PASSPHRASE.into()).expect("the passphrase");
-    assert_eq!(patients::list(&folder).map(|all| all.len()), Ok(1));
+    assert_eq!(patients::list(&folder).map(|all| all.lines.len()), Ok(1));
 }
 
 #[test]
@@ -150,7 +150,7 @@ fn a_plan_card_among_the_summaries_is_reported_as_a_plan_card() {
     issue(&mut folder, &at("11-25T08:00"), example(), &card);
     for name in ["card.png", "card.txt", "card.bin"] {
         let bytes = std::fs::read(card.join(name)).expect("written");
-        let receipts = receiving::receive(&mut folder, vec![(name.into(), Ok(bytes))]).expect("open");
+        let receipts = receiving::receive(&mut folder, &at("11-25T20:00"), vec![(name.into(), Ok(bytes))]).expect("open");
         let outcomes: Vec<Outcome> = receipts.into_iter().map(|receipt| receipt.outcome).collect();
         assert_eq!(outcomes, [Outcome::Refused(Failure::PlanCardNotSummary)], "{name}");
     }
@@ -169,14 +169,17 @@ fn each_file_from_the_window_is_handled_separately() {
     let out = dir.path().join("x.age");
     sealing::seal(&mut patient.folder, &at("11-25T20:00"), &seal, Some(&out)).expect("a day to hand over");
     let sealed = actions::platform::to_base64(&std::fs::read(&out).expect("written"));
-    let files = receiving::from_window(&[
+    let files = receiving::from_window([
         ("a".into(), "?".into()),
         ("b".into(), sealed.clone()),
         ("c".into(), String::new()),
         ("d".into(), sealed),
     ]);
-    let outcomes: Vec<Outcome> =
-        receiving::receive(&mut folder, files).expect("open").into_iter().map(|receipt| receipt.outcome).collect();
+    let outcomes: Vec<Outcome> = receiving::receive(&mut folder, &at("11-25T20:00"), files)
+        .expect("open")
+        .into_iter()
+        .map(|receipt| receipt.outcome)
+        .collect();
     assert!(matches!(outcomes[0], Outcome::Refused(_)), "{outcomes:?}");
     assert_eq!(outcomes[1], Outcome::New { code: "K17".into(), days: 1 });
     assert_eq!(outcomes[2], Outcome::Refused(Failure::SummaryForeign));

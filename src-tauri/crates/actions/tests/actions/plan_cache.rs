@@ -19,6 +19,25 @@ fn plans_are_reused_until_something_is_logged() {
     assert!(Arc::ptr_eq(&after, &one(&patient)), "nothing more happened");
 }
 
+/// Entries are added to what is known; a start of the program puts everything together anew, and comes to the same.
+#[test]
+fn what_was_added_entry_by_entry_equals_what_is_read_at_a_start() {
+    let mut patient = Patient::new();
+    let text = |date: &str| format::runs_file::example(date.parse().expect("a date"), "+01:00");
+    let entries = format::runs_file::read(&text("2026-11-25")).expect("the example");
+    let looked_at = plans::one(&patient.folder, None).expect("taken");
+    for entry in &entries {
+        let one = std::slice::from_ref(entry);
+        import_runs::record(&mut patient.folder, None, &at("11-25T09:00").zone, "days", one).expect("it fits");
+    }
+    assert!(looked_at.followed.history.runs.is_empty(), "who looks at a plan sees it as it was");
+    let followed = |patient: &Patient| plans::one(&patient.folder, None).expect("taken").followed.clone();
+    let before = followed(&patient);
+    assert!(before.history.runs.len() > 1 && !before.history.mornings.is_empty());
+    let patient = patient.restarted();
+    assert_eq!(before, followed(&patient));
+}
+
 #[test]
 fn an_entry_rolled_back_is_dropped_and_its_replacement_is_used() {
     let mut patient = Patient::new();

@@ -8,10 +8,11 @@ use exercises::id::{ComplaintId, ItemId};
 use exercises::plan::BodySide;
 use exercises::run::{HoldRecord, RunEnd, Share, Trial, TrialEnd, Work};
 use exercises::score::Score;
+use exercises::sway::{Sensed, SourceKind};
 use std::collections::BTreeSet;
 use wire::Failure;
 use wire::patient::{
-    BeginRequest, CardSource, QuestionAnswer, RunScript, RunSnapshot, SealRequest, SkipRequest, SlotRequest,
+    BeginRequest, CardSource, QuestionAnswer, RunScript, RunSnapshot, SealRequest, SensedTrial, SkipRequest, SlotRequest,
     TakeCardRequest, TroubleRequest,
 };
 
@@ -117,6 +118,33 @@ fn an_endless_run_does_not_spoil_the_log() {
     let request = SealRequest { plan: patient.plan, from: None, until: at("11-25T20:00").now.date(), note: None };
     let out = patient.dir.path().join("x.age");
     sealing::seal(&mut patient.folder, &at("11-25T20:00"), &request, Some(&out)).expect("it can be handed over");
+}
+
+#[test]
+fn the_detail_of_a_measured_trial_has_a_limit() {
+    let mut patient = Patient::new();
+    let script = begin(&mut patient, "11-25T19:31", 2);
+    let Work::Balance(mut balance) = script.run.work.clone() else { panic!("a balance item") };
+    balance.trials = vec![Trial { leg: BodySide::Left, held_ms: 900, end: TrialEnd::Touch }];
+    checkpoint(&mut patient, "11-25T19:50", &script, Work::Balance(balance), RunEnd::Completed);
+    let sensed = Sensed {
+        kind: SourceKind::File,
+        held_ms: 900,
+        censored: false,
+        gap: false,
+        otherwise: None,
+        touch_downs: 1,
+        figures: None,
+        reasons: Vec::new(),
+        flags: Vec::new(),
+    };
+    let mut report = SensedTrial { plan: patient.plan, run: script.run.id, trial: 0, sensed, detail: "x".repeat(1 << 20) };
+    report.detail.push('x');
+    let before = patient.bytes();
+    assert_eq!(running::save_sensed(&mut patient.folder, &at("11-25T19:51"), &report), Err(Failure::NoSuchItem));
+    assert!(patient.bytes() == before);
+    report.detail.pop();
+    running::save_sensed(&mut patient.folder, &at("11-25T19:51"), &report).expect("as long as it may be");
 }
 
 #[test]

@@ -8,6 +8,7 @@ use crate::packed::{UnpackFault, pack, unpack};
 use crate::parts::Date;
 use exercises::alarm::ClearedAlarm;
 use exercises::id::PlanId;
+use exercises::plain_text::shown;
 use exercises::plan::{
     Header, MAX_AFTERCARE_LINES, MAX_BASELINES, MAX_CLEARED, MAX_ITEMS, MAX_NAMED, Plan, Prescription, Risk,
 };
@@ -103,7 +104,7 @@ pub(super) fn read(contents: &[u8]) -> Result<Card, CardFault> {
         verify_key: part(fixed, 8),
         recipient: part(fixed, 40),
         pairing_secret: PairingSecret::new(part(fixed, 72)),
-        own: map.list::<String, MAX_OWN>(13, "own exercises")?,
+        own: map.list::<String, MAX_OWN>(13, "own exercises")?.iter().map(|text| shown(text).into_owned()).collect(),
     })
 }
 
@@ -114,7 +115,7 @@ fn part<const N: usize>(fixed: &[u8], from: usize) -> [u8; N] {
 
 /// Reads the plan from the keys 0 to 12 and 16 to 18.
 fn read_plan(map: &MapIn<'_>, id: PlanId) -> Result<Plan, Malformed> {
-    Ok(Plan {
+    let mut plan = Plan {
         header: Header {
             id,
             revision: map.need(0, "revision")?,
@@ -124,7 +125,9 @@ fn read_plan(map: &MapIn<'_>, id: PlanId) -> Result<Plan, Malformed> {
             issued: map.need::<Date>(3, "issued")?.0,
         },
         prescription: read_prescription(map)?,
-    })
+    };
+    plan.clean_texts();
+    Ok(plan)
 }
 
 /// Reads what [`write_prescription`] wrote.

@@ -349,6 +349,22 @@ mod tests {
         }
     }
 
+    /// Of a run with more interruptions than are kept the first are written; an entry that has more is none.
+    #[test]
+    fn a_list_longer_than_an_entry_may_have_is_refused() {
+        let run = all().into_iter().find_map(|event| match event {
+            LogEvent::Run(run) => Some(run),
+            _ => None,
+        });
+        let mut run = run.expect("one of each kind");
+        run.interruptions = vec![5; 300];
+        let mut bytes = write(&LogEvent::Run(run));
+        assert!(read(&bytes).is_ok());
+        let place = bytes.windows(4).position(|part| part == [0x99, 0x01, 0x00, 5]).expect("256 of them");
+        bytes.splice(place..place + 3, [0x99, 0x01, 0x01, 5]);
+        assert_eq!(read(&bytes), Err(EntryFault::Malformed));
+    }
+
     fn hex(event: &LogEvent) -> String {
         write(event).iter().map(|byte| format!("{byte:02x}")).collect()
     }

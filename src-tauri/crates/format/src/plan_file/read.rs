@@ -20,7 +20,9 @@ const FIELDS: [&str; 10] =
 /// `exercises::plan::check` does that.
 pub fn read(text: &str, today: NaiveDate) -> Result<Prescription, FileFault> {
     let file = fields::toml(text)?;
-    prescription(&file, today).map_err(|wrong| wrong.in_text(text))
+    let mut prescription = prescription(&file, today).map_err(|wrong| wrong.in_text(text))?;
+    prescription.clean_texts();
+    Ok(prescription)
 }
 
 fn prescription(file: &Value, today: NaiveDate) -> Result<Prescription, Wrong> {

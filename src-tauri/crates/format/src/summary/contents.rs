@@ -3,11 +3,13 @@
 use super::SummaryFault;
 use super::answers::{AlarmOut, DelayOut, DuringOut, MorningOut, PainOut, RatedOut, SettledOut, WellAgainOut};
 use super::corrections::CorrectionsOut;
+use super::former::FormerOut;
 use super::runs::RunOut;
 use super::slots::{ItemDayOut, TakenOut};
 use crate::cbor::{Malformed, MapIn, MapOut, bytes};
 use exercises::id::{LogId, PlanId};
-use exercises::summary::{MAX_DAYS, MAX_NOTE, Summary};
+use exercises::plain_text::shown;
+use exercises::summary::{FormerPart, MAX_DAYS, MAX_NOTE, Summary};
 use exercises::time::DayNumber;
 use minicbor::Decode;
 use minicbor::bytes::ByteArray;
@@ -20,6 +22,8 @@ const MAX_ITEM_DAYS: usize = 2 * 12 * MAX_DAYS as usize;
 const MAX_RUNS: usize = 100 * MAX_DAYS as usize;
 /// Largest number of answers of one kind: fifty for each day.
 const MAX_ANSWERS: usize = 50 * MAX_DAYS as usize;
+/// Largest number of ids that a log had before: one for each time that it was copied, moved or put back.
+const MAX_FORMER: usize = 1024;
 /// Largest number of weeks.
 const MAX_WEEKS: usize = 64;
 
@@ -34,6 +38,7 @@ pub(super) fn write(summary: &Summary) -> Result<Vec<u8>, Malformed> {
     let Summary {
         plan,
         log,
+        former,
         counter,
         from,
         until,
@@ -70,6 +75,7 @@ pub(super) fn write(summary: &Summary) -> Result<Vec<u8>, Malformed> {
     map.put_list(16, "mornings", &rows::<_, MorningOut>(mornings))?;
     map.put_list(17, "during", &rows::<_, DuringOut>(during))?;
     map.put_list(18, "well again", &rows::<_, WellAgainOut>(well_again))?;
+    map.put_list(19, "former", &rows::<_, FormerOut>(former))?;
     Ok(map.finish())
 }
 
@@ -88,9 +94,11 @@ pub(super) fn read(plain: &[u8]) -> Result<Summary, Malformed> {
     mornings.extend(list::<_, _, MAX_ANSWERS>(&map, 16, "mornings", MorningOut::morning)?);
     let mut during = valid(after, "pain", PainOut::during)?;
     during.extend(list::<_, _, MAX_ANSWERS>(&map, 17, "during", DuringOut::during)?);
+    let former = list::<_, _, MAX_FORMER>(&map, 19, "former", FormerOut::part)?;
     let summary = Summary {
         plan: PlanId(map.need::<ByteArray<8>>(0, "plan")?.into()),
         log,
+        former,
         counter: map.need(2, "counter")?,
         from: DayNumber(map.need(3, "from")?),
         until: DayNumber(map.need(4, "until")?),
@@ -105,7 +113,7 @@ pub(super) fn read(plain: &[u8]) -> Result<Summary, Malformed> {
         rated: list::<_, _, MAX_ANSWERS>(&map, 11, "rated", RatedOut::rated)?,
         alarms: list::<_, _, MAX_ANSWERS>(&map, 12, "alarms", |row: AlarmOut| row.alarm(log))?,
         delays: list::<_, _, MAX_WEEKS>(&map, 13, "delays", DelayOut::delay)?,
-        note: map.some(14, "note")?,
+        note: map.some::<String>(14, "note")?.map(|note| shown(&note).into_owned()),
         corrections: map.some(15, "corrections")?.map(CorrectionsOut::corrections).unwrap_or_default(),
     };
     within_period(&summary)?;
@@ -135,6 +143,8 @@ fn within_period(summary: &Summary) -> Result<(), Malformed> {
     let need = |holds: bool, field| if holds { Ok(()) } else { Err(Malformed(field)) };
     need(from <= until && until.days_since(from) < MAX_DAYS, "period")?;
     need(summary.note.as_ref().is_none_or(|note| note.chars().count() <= MAX_NOTE), "note")?;
+    let rises = |parts: &[FormerPart]| parts[0].entries < parts[1].entries && parts[0].runs <= parts[1].runs;
+    need(summary.former.windows(2).all(rises) && summary.former.iter().all(|part| part.entries > 0), "former")?;
     need(summary.taken.iter().all(|taken| taken.day <= until), "taken")?;
     need(summary.seen.iter().all(|day| within(*day)), "seen")?;
     need(summary.days.iter().all(|row| within(row.day)), "days")?;
@@ -166,6 +176,22 @@ mod tests {
     #[test]
     fn a_summary_is_written_as_it_always_was() {
         assert_eq!(write(&read(&frozen()).expect("a summary")), Ok(frozen()));
+    }
+
+    /// The bytes of this key are as fixed as those of the frozen letters, in which no log had an id before.
+    #[test]
+    fn former_ids_are_written_as_they_always_were() {
+        let mut summary = read(&frozen()).expect("a summary");
+        let part = |byte, entries| FormerPart { log: LogId([byte; 8]), entries, runs: 2, until: DayNumber(7) };
+        summary.former = vec![part(0xAB, 300), part(0xCD, 301)];
+        let plain = write(&summary).expect("a summary");
+        let key = b"\x13\x82\xa4\x00\x48\xab\xab\xab\xab\xab\xab\xab\xab\x01\x19\x01\x2c\x02\x02\x03\x07";
+        assert!(plain.windows(key.len()).any(|part| part == key), "{plain:x?}");
+        assert_eq!(read(&plain), Ok(summary.clone()));
+        for parts in [vec![part(1, 0)], vec![part(1, 5), part(2, 5)], vec![part(1, 6), part(2, 5)]] {
+            summary.former = parts;
+            assert_eq!(read(&write(&summary).expect("written")), Err(Malformed("former")));
+        }
     }
 
     #[test]

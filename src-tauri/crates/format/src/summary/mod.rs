@@ -19,6 +19,7 @@
 mod answers;
 mod contents;
 mod corrections;
+mod former;
 mod letter;
 mod runs;
 mod slots;

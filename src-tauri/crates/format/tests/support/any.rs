@@ -6,6 +6,7 @@ use exercises::catalogue::{Dose, ExerciseId, Eyes, RungId, Surface, Tempo};
 use exercises::history::Mark;
 use exercises::id::{ActivityId, AlarmId, ComplaintId, ItemId, LogId, PlanId, RunId};
 use exercises::log::{Barrier, DayOffReason};
+use exercises::plain_text::is_hidden;
 use exercises::plan::{
     Activity, Aftercare, AgeBand, BodySide, Complaint, Header, Item, Pattern, Plan, Prescription, Risk, Schedule, Side,
     StanceBaseline, Weekdays,
@@ -13,8 +14,8 @@ use exercises::plan::{
 use exercises::run::{RunEnd, SetUp, Share, Trial, TrialEnd};
 use exercises::score::Score;
 use exercises::summary::{
-    AlarmOn, Corrections, DuringOn, ItemDay, MorningOn, RatedOn, RunOn, RunTiming, SettledOn, StanceOn, Summary, SwayOn,
-    TakenOn, WeekDelay, WellAgainOn,
+    AlarmOn, Corrections, DuringOn, FormerPart, ItemDay, MorningOn, RatedOn, RunOn, RunTiming, SettledOn, StanceOn, Summary,
+    SwayOn, TakenOn, WeekDelay, WellAgainOn,
 };
 use exercises::sway::{ReportedFigures, SourceKind};
 use exercises::time::DayNumber;
@@ -27,6 +28,11 @@ use proptest::sample::select;
 fn day() -> impl Strategy<Value = NaiveDate> {
     let first = NaiveDate::from_ymd_opt(2020, 1, 1).expect("a date");
     any::<u16>().prop_map(move |ahead| first + Ahead::new(u64::from(ahead)))
+}
+
+/// A text of at most so many characters, without those that are not read.
+fn text(most: usize) -> impl Strategy<Value = String> {
+    vec(any::<char>().prop_filter("seen", |c| !is_hidden(*c) && *c != '\n'), 0..=most).prop_map(String::from_iter)
 }
 
 fn id() -> impl Strategy<Value = String> {
@@ -79,7 +85,7 @@ fn dose() -> impl Strategy<Value = Dose> {
 
 fn item() -> impl Strategy<Value = Item> {
     let names = (any::<u8>(), id(), any::<u16>(), option::of(rung()));
-    let rest = (side(), dose(), schedule(), score(), any::<bool>(), option::of(any::<u8>()), ".{0,40}");
+    let rest = (side(), dose(), schedule(), score(), any::<bool>(), option::of(any::<u8>()), text(40));
     (names, rest).prop_map(|((id, exercise, content, rung), (side, dose, schedule, pain_limit, may_step, serves, note))| {
         Item {
             id: ItemId(id),
@@ -98,7 +104,7 @@ fn item() -> impl Strategy<Value = Item> {
 }
 
 fn complaint() -> impl Strategy<Value = Complaint> {
-    (any::<u8>(), ".{0,60}", side(), option::of(score())).prop_map(|(id, name, side, pain)| Complaint {
+    (any::<u8>(), text(60), side(), option::of(score())).prop_map(|(id, name, side, pain)| Complaint {
         id: ComplaintId(id),
         name,
         side,
@@ -107,11 +113,7 @@ fn complaint() -> impl Strategy<Value = Complaint> {
 }
 
 fn activity() -> impl Strategy<Value = Activity> {
-    (any::<u8>(), ".{0,60}", option::of(score())).prop_map(|(id, name, rating)| Activity {
-        id: ActivityId(id),
-        name,
-        rating,
-    })
+    (any::<u8>(), text(60), option::of(score())).prop_map(|(id, name, rating)| Activity { id: ActivityId(id), name, rating })
 }
 
 fn baseline() -> impl Strategy<Value = StanceBaseline> {
@@ -133,7 +135,7 @@ fn aftercare() -> impl Strategy<Value = Aftercare> {
         Just(Aftercare::GoEasy),
         Just(Aftercare::WarmthIfPleasant),
         Just(Aftercare::ContactIfWorse),
-        ".{0,120}".prop_map(Aftercare::Own),
+        text(120).prop_map(Aftercare::Own),
     ]
 }
 
@@ -143,7 +145,7 @@ fn cleared() -> impl Strategy<Value = ClearedAlarm> {
 }
 
 pub fn plan() -> impl Strategy<Value = Plan> {
-    let head = (any::<[u8; 8]>(), any::<u16>(), ".{0,60}", option::of("[0-9 +()/-]{1,30}"), day(), day(), day());
+    let head = (any::<[u8; 8]>(), any::<u16>(), text(60), option::of("[0-9 +()/-]{1,30}"), day(), day(), day());
     let age = option::of(select(AgeBand::ALL.to_vec()));
     let who = (age, btree_set(select(Risk::ALL.to_vec()), 0..=11), option::of(day()), vec(cleared(), 0..=4));
     let lists = (
@@ -341,10 +343,22 @@ fn corrections() -> impl Strategy<Value = Corrections> {
     })
 }
 
+/// Former ids of a log: each has entries of its own.
+fn former() -> impl Strategy<Value = Vec<FormerPart>> {
+    vec((any::<[u8; 8]>(), 1..1000_u32, 0..100_u32, any::<u16>()), 0..=3).prop_map(|parts| {
+        let (mut entries, mut runs) = (0, 0);
+        let part = |(log, more, begun, until)| {
+            (entries, runs) = (entries + more, runs + begun);
+            FormerPart { log: LogId(log), entries, runs, until: DayNumber(until) }
+        };
+        parts.into_iter().map(part).collect()
+    })
+}
+
 pub fn summary() -> impl Strategy<Value = Summary> {
     let period = (0..1000_u16, 0..400_u16).prop_map(|(from, length)| (from, from + length));
     period.prop_flat_map(|(from, until)| {
-        let head = (any::<([u8; 8], [u8; 8], u32)>(), btree_set(from..=until, 0..=40), option::of(".{0,280}"));
+        let head = (any::<([u8; 8], [u8; 8], u32)>(), btree_set(from..=until, 0..=40), option::of(text(280)));
         let slots = (vec(taken(until), 0..=3), vec(item_day(from, until), 0..=20), vec(run(from, until), 0..=20));
         let answers = (
             vec(morning(from, until), 0..=20),
@@ -355,12 +369,14 @@ pub fn summary() -> impl Strategy<Value = Summary> {
             vec(alarm(from, until), 0..=5),
             vec(delay(from, until), 0..=8),
         );
-        (head, slots, answers, corrections()).prop_map(move |(head, (taken, days, runs), answers, corrections)| {
+        (head, slots, answers, corrections(), former()).prop_map(move |(head, slots, answers, corrections, former)| {
+            let (taken, days, runs) = slots;
             let (mornings, during, well_again, settled, rated, alarms, delays) = answers;
             let ((plan, log, counter), seen, note) = head;
             Summary {
                 plan: PlanId(plan),
                 log: LogId(log),
+                former,
                 counter,
                 from: DayNumber(from),
                 until: DayNumber(until),

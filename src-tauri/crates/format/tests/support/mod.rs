@@ -187,6 +187,7 @@ pub fn six_weeks() -> Summary {
     let mut summary = Summary {
         plan: PlanId([0x3D, 0x91, 0x5A, 0xC7, 0x08, 0xEE, 0x42, 0xB6]),
         log: LogId([0x11, 0x9C, 0x55, 0x02, 0xE1, 0x7A, 0x30, 0x84]),
+        former: Vec::new(),
         counter: 1,
         from: DayNumber(0),
         until: DayNumber(41),

@@ -1,9 +1,10 @@
 //! Finds the code in a picture: several views of it are tried, the fast and likely ones first.
 
 use super::luma;
+use super::smaller::smaller;
 use crate::PictureError;
 use image::GrayImage;
-use image::imageops::{self, FilterType};
+use image::imageops;
 use rxing::common::{BitMatrix, DetectorRXingResult, HybridBinarizer};
 use rxing::qrcode::cpp_port::{decoder::Decode, detector};
 use rxing::{Binarizer, Luma8LuminanceSource};
@@ -26,13 +27,10 @@ const MAX_TRIPLES: usize = 400;
 
 /// The text of the only QR code in a PNG or JPEG picture, in any orientation, also white on black.
 ///
-/// Checks the file's size and the picture's size in the header before decoding anything: at most [`MAX_BYTES`](super::MAX_BYTES) and
-/// [`MAX_PIXELS`](super::MAX_PIXELS).
+/// Checks the file's size and the picture's size in the header before decoding anything: at most [`MAX_BYTES`](super::MAX_BYTES),
+/// [`MAX_PIXELS`](super::MAX_PIXELS) and [`MAX_SIDE`](super::MAX_SIDE).
 pub fn read(picture: &[u8]) -> Result<String, PictureError> {
-    let whole = luma::of(picture)?;
-    // The decoders use positions in the presumed code as indices. A picture made to mislead them must cause an error for this
-    // picture and not end the program.
-    catch_unwind(AssertUnwindSafe(|| search(&whole))).unwrap_or(Err(PictureError::NoCode))
+    guarded(picture, search)
 }
 
 /// The texts of all QR codes in a PNG or JPEG picture, without duplicates, for example from a photo of several pages side by side.
@@ -42,8 +40,15 @@ pub fn read(picture: &[u8]) -> Result<String, PictureError> {
 /// # Errors
 /// As for [`read`], except that several codes are not an error.
 pub fn read_all(picture: &[u8]) -> Result<Vec<String>, PictureError> {
-    let whole = luma::of(picture)?;
-    catch_unwind(AssertUnwindSafe(|| gather(&whole))).unwrap_or(Err(PictureError::NoCode))
+    guarded(picture, gather)
+}
+
+/// Decodes the picture and looks for codes in it. The libraries use what the file says as indices: a picture made to mislead them must
+/// cause an error for this picture and not end the program.
+fn guarded<T>(picture: &[u8], look: impl FnOnce(&GrayImage) -> Result<T, PictureError>) -> Result<T, PictureError> {
+    let decoded = catch_unwind(AssertUnwindSafe(|| luma::of(picture)));
+    let whole = decoded.unwrap_or_else(|_| Err(PictureError::NotAPicture { detail: "the decoder failed".into() }))?;
+    catch_unwind(AssertUnwindSafe(|| look(&largest(whole)))).unwrap_or(Err(PictureError::NoCode))
 }
 
 fn gather(whole: &GrayImage) -> Result<Vec<String>, PictureError> {
@@ -75,26 +80,24 @@ fn search(whole: &GrayImage) -> Result<String, PictureError> {
     Err(PictureError::NoCode)
 }
 
+/// The picture in the size of the largest view; the other views are made of it.
+fn largest(whole: GrayImage) -> GrayImage {
+    let largest = VIEWS.iter().map(|(side, _)| *side).max().unwrap_or_default();
+    smaller(&whole, largest).unwrap_or(whole)
+}
+
 /// The picture in the sizes of [`VIEWS`], never enlarged, and none twice.
 fn views(whole: &GrayImage) -> impl Iterator<Item = GrayImage> {
     let longest = whole.width().max(whole.height());
     let mut tried = BTreeSet::new();
     let new = move |&(side, smoothing): &(u32, f32)| tried.insert((side.min(longest), smoothing > 0.0));
     VIEWS.into_iter().filter(new).map(move |(side, smoothing)| {
-        let view = scaled(whole, longest, side);
-        if smoothing > 0.0 { imageops::blur(&view, smoothing) } else { view }
+        let view = smaller(whole, side);
+        match view {
+            view if smoothing > 0.0 => imageops::blur(view.as_ref().unwrap_or(whole), smoothing),
+            view => view.unwrap_or_else(|| whole.clone()),
+        }
     })
-}
-
-fn scaled(whole: &GrayImage, longest: u32, side: u32) -> GrayImage {
-    if longest <= side {
-        return whole.clone();
-    }
-    let scale = |edge: u32| {
-        let scaled = u64::from(edge) * u64::from(side) / u64::from(longest);
-        u32::try_from(scaled.max(1)).expect("no longer than before")
-    };
-    imageops::resize(whole, scale(whole.width()), scale(whole.height()), FilterType::Triangle)
 }
 
 /// What was found in one view.

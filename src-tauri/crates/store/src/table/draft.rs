@@ -15,6 +15,12 @@ pub fn get(view: &View<'_>, patient: i64) -> Result<Option<Vec<u8>>, StoreError>
     Ok(query.query_row([patient], |row| row.get(0)).optional()?)
 }
 
+/// All encrypted drafts, with the patient's row, ordered by it.
+pub fn all(view: &View<'_>) -> Result<Vec<(i64, Vec<u8>)>, StoreError> {
+    let mut query = view.sql().prepare_cached("SELECT patient, sealed FROM draft ORDER BY patient")?;
+    Ok(query.query_map([], |row| Ok((row.get(0)?, row.get(1)?)))?.collect::<Result<_, _>>()?)
+}
+
 /// Stores a draft in place of the previous one. A patient who does not exist is a [`StoreError::Conflict`].
 pub fn put(tx: &Tx<'_>, patient: i64, sealed: &[u8]) -> Result<(), StoreError> {
     let mut put = tx.sql().prepare_cached(

@@ -55,6 +55,20 @@ pub fn of_patient(view: &View<'_>, patient: i64) -> Result<Vec<Issued>, StoreErr
     Ok(query.query_map([patient], read)?.collect::<Result<_, _>>()?)
 }
 
+/// All cards, ordered by id.
+pub fn all(view: &View<'_>) -> Result<Vec<Issued>, StoreError> {
+    let mut query = view.sql().prepare_cached("SELECT id, patient, revision, sealed FROM issued ORDER BY id")?;
+    Ok(query.query_map([], read)?.collect::<Result<_, _>>()?)
+}
+
+/// Replaces the encrypted bytes of a card.
+pub fn update(tx: &Tx<'_>, id: i64, sealed: &[u8]) -> Result<(), StoreError> {
+    match tx.sql().prepare_cached("UPDATE issued SET sealed = ?2 WHERE id = ?1")?.execute((id, sealed))? {
+        0 => Err(StoreError::NoRow { table: "issued", id }),
+        _ => Ok(()),
+    }
+}
+
 /// The first card of every patient who has one, ordered by patient.
 pub fn oldest_of_each(view: &View<'_>) -> Result<Vec<Issued>, StoreError> {
     let mut query = view.sql().prepare_cached(

@@ -1,15 +1,19 @@
 //! The tables, one file each: its SQL, its row, its reads and its writes.
 //!
 //! For both roles: [`setting`]. For the patient: [`log`], [`card`], [`entry`]. For the clinic, encrypted: [`keys`], [`patient`],
-//! [`issued`], [`received`], [`norms`], [`draft`].
+//! [`issued`], [`received`], [`norms`], [`draft`], [`device`], and [`manifest`] over all of these.
 
 pub mod card;
+pub mod device;
 pub mod draft;
 pub mod entry;
+pub mod former_log;
 pub mod issued;
 pub mod keys;
 pub mod log;
+pub mod manifest;
 pub mod norms;
+pub mod origin;
 pub mod patient;
 pub mod received;
 pub mod setting;

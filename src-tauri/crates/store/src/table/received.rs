@@ -65,6 +65,20 @@ pub fn of_patient(view: &View<'_>, patient: i64) -> Result<Vec<Received>, StoreE
     Ok(view.sql().prepare_cached(&sql)?.query_map([patient], read)?.collect::<Result<_, _>>()?)
 }
 
+/// All summaries, ordered by id.
+pub fn all(view: &View<'_>) -> Result<Vec<Received>, StoreError> {
+    let sql = format!("SELECT {COLUMNS} FROM received ORDER BY id");
+    Ok(view.sql().prepare_cached(&sql)?.query_map([], read)?.collect::<Result<_, _>>()?)
+}
+
+/// Replaces the encrypted bytes of a summary.
+pub fn update(tx: &Tx<'_>, id: i64, sealed: &[u8]) -> Result<(), StoreError> {
+    match tx.sql().prepare_cached("UPDATE received SET sealed = ?2 WHERE id = ?1")?.execute((id, sealed))? {
+        0 => Err(StoreError::NoRow { table: "received", id }),
+        _ => Ok(()),
+    }
+}
+
 fn read(row: &Row<'_>) -> rusqlite::Result<Received> {
     Ok(Received { id: row.get(0)?, patient: row.get(1)?, log: row.get(2)?, counter: row.get(3)?, sealed: row.get(4)? })
 }

@@ -1,6 +1,7 @@
 //! What may be typed by those who prescribe exercises.
 
 use clap::{Subcommand, ValueEnum};
+use exercises::id::LogId;
 use std::path::PathBuf;
 
 /// For those who prescribe exercises.
@@ -14,6 +15,31 @@ pub enum Clinic {
         /// The clinic's telephone number, which its cards carry
         #[arg(long, value_name = "NUMBER")]
         phone: Option<String>,
+        /// The clinic's saved keys, on a new computer: the key file, its text, or a photo of the sheet's code. Their passphrase becomes
+        /// the clinic's
+        #[arg(long, value_name = "FILE")]
+        from_keys: Option<PathBuf>,
+    },
+    /// Change the passphrase. Older backups still open with the old one
+    Passphrase {
+        /// File that only you can read, or pipe, with the new passphrase in its first line; - for the standard input [default: ask]
+        #[arg(long, value_name = "F", conflicts_with = "from_keys")]
+        new_passphrase_file: Option<PathBuf>,
+        /// Replace a forgotten passphrase by that of this clinic's saved keys, which --passphrase-file then names
+        #[arg(long, value_name = "FILE")]
+        from_keys: Option<PathBuf>,
+    },
+    /// Save the clinic's keys under a passphrase of their own, for a new computer or a forgotten passphrase
+    Keys {
+        /// The key file
+        #[arg(long, value_name = "FILE")]
+        out: PathBuf,
+        /// A page to print with the same as a code
+        #[arg(long, value_name = "FILE.html")]
+        sheet: Option<PathBuf>,
+        /// File that only you can read, or pipe, with the passphrase for the saved keys; - for the standard input [default: ask]
+        #[arg(long, value_name = "F")]
+        new_passphrase_file: Option<PathBuf>,
     },
     /// Set the telephone number that the next cards carry, or show it
     Phone {
@@ -24,16 +50,32 @@ pub enum Clinic {
     Add {
         /// 1 to 12 letters, digits and hyphens
         code: String,
-        /// The patient's name; stays in this data folder, never on a card or in a summary
+        /// The patient's name; stays in this data folder, never on a card or in a summary. While the command runs, other users and
+        /// programs of this computer can read it here, and your shell may remember it: --name-file avoids both
         #[arg(long)]
         name: Option<String>,
+        /// File that only you can read, or pipe, with the patient's name in its first line; - for the standard input, after the passphrase
+        #[arg(long, value_name = "F", conflicts_with = "name")]
+        name_file: Option<PathBuf>,
     },
-    /// Issue a plan card: writes card.png, card.svg, card.txt and card.bin
+    /// Issue a plan card: writes card.png, card.svg, card.txt and card.bin. They are not encrypted: whoever has one of them can read the
+    /// plan and use the card. Delete them when the patient has it
     Issue {
         /// The patient's code
         code: String,
         /// The plan file, as `example plan` prints one
         plan: PathBuf,
+        /// Folder for the card
+        #[arg(long, value_name = "DIR")]
+        out: PathBuf,
+    },
+    /// Save the files of a card that was issued again
+    Card {
+        /// The patient's code
+        code: String,
+        /// The number of the plan; the newest one if it is left out
+        #[arg(long, value_name = "NUMBER")]
+        revision: Option<u16>,
         /// Folder for the card
         #[arg(long, value_name = "DIR")]
         out: PathBuf,
@@ -54,6 +96,25 @@ pub enum Clinic {
     },
     /// List the patients
     Patients,
+    /// List the devices that a patient's summaries came from, or leave one out of the review
+    Devices {
+        /// The patient's code
+        code: String,
+        /// Leave this device out of the review
+        #[arg(long, value_name = "DEVICE", conflicts_with = "include")]
+        exclude: Option<LogId>,
+        /// Take this device into the review again
+        #[arg(long, value_name = "DEVICE")]
+        include: Option<LogId>,
+    },
+    /// Remove a patient permanently; backups made earlier still hold the patient
+    Remove {
+        /// The patient's code
+        code: String,
+        /// Confirm it
+        #[arg(long)]
+        yes: bool,
+    },
     /// Save the clinic's own table of published times for reviews, or show the saved one
     Norms {
         /// The table, as `example norms` prints one; it replaces the saved one
@@ -62,8 +123,15 @@ pub enum Clinic {
         #[arg(long, conflicts_with = "file")]
         remove: bool,
     },
-    /// Print the clinic's secret key (an age identity), with which any age tool can open its summaries
-    Identity,
+    /// The clinic's secret key (an age identity), with which any age tool can open its summaries
+    Identity {
+        /// Print it
+        #[arg(long)]
+        show: bool,
+        /// Write a page to print with it, which is not encrypted
+        #[arg(long, value_name = "FILE.html")]
+        sheet: Option<PathBuf>,
+    },
 }
 
 /// Text or JSON.

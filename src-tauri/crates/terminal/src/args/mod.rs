@@ -8,7 +8,7 @@ pub use analysis::{Proportion, Sway, System, Trend};
 pub use clinic::{Clinic, Form};
 pub use patient::{Correct, Patient};
 
-use actions::Clock;
+use actions::{ActionResult, Clock};
 use chrono::NaiveDate;
 use clap::{Parser, Subcommand};
 use exercises::id::PlanId;
@@ -53,9 +53,28 @@ pub enum Area {
     Trend(Trend),
     /// Calculate the limits of a proportion: Wilson, 95 %
     Proportion(Proportion),
+    /// Save a backup of the data folder: one file with everything in it
+    ///
+    /// A patient's backup can be read by anyone who has the file; a clinic's is encrypted, and opens with the passphrase of the day on which
+    /// it was made.
+    Backup {
+        /// The file [default: a new one in the folder for saved files]
+        #[arg(long, value_name = "FILE")]
+        to: Option<PathBuf>,
+    },
+    /// Restore a backup, also to move to a new device
+    ///
+    /// What was in the data folder is kept beside it under another name. To move to a new device, save a backup on the old one, copy the file to
+    /// the new one, restore it there, and no longer use the old one. The clinic sees both as one device, and nothing counts twice.
+    Restore {
+        /// The backup
+        file: PathBuf,
+    },
+    /// Save what can be read of a damaged data folder; the damaged file is kept
+    Salvage,
     /// For those who prescribe exercises
     Clinic {
-        /// File with the passphrase in its first line [default: ask for it]
+        /// File that only you can read, or pipe, with the passphrase in its first line; - for the standard input [default: ask for it]
         #[arg(long, global = true, value_name = "F")]
         passphrase_file: Option<PathBuf>,
         /// What to do
@@ -109,7 +128,10 @@ impl Args {
     }
 
     /// The data folder.
-    pub fn home(&self) -> PathBuf {
-        self.home.clone().unwrap_or_else(actions::platform::default_home)
+    ///
+    /// # Errors
+    /// [`wire::Failure::HomeUnnamed`] if none is named here and the system names none.
+    pub fn home(&self) -> ActionResult<PathBuf> {
+        self.home.clone().map_or_else(actions::platform::default_home, Ok)
     }
 }

@@ -16,6 +16,9 @@ pub enum Patient {
     Accept {
         /// The file
         card: PathBuf,
+        /// Add it although a card of a clinic of this name was signed with another key
+        #[arg(long)]
+        yes: bool,
     },
     /// List the sessions that are due
     Slots {

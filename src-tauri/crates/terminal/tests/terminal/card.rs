@@ -5,7 +5,7 @@ use crate::place::{DONE, ISSUED, Place, TAKEN, patient};
 use exercises::catalogue::{ExerciseId, RungId};
 use exercises::id::PlanId;
 use exercises::plan::check::{Problem, problems};
-use format::card;
+use format::card::{self, Card};
 use pictures::qr::Code;
 
 /// Refused by the patient who follows the plan, and by a new installation, for which not even the folder is created.
@@ -129,6 +129,28 @@ fn another_clinics_signature_on_a_plan_that_is_followed() {
         &["from another clinic, but that clinic did not sign it.", "Do not use this card."],
     );
     place.refused(&["--home", "done", "--at", DONE, "patient", "accept", "stranger.bin"], &["that clinic did not sign it."]);
+}
+
+#[test]
+fn a_known_clinics_name_under_another_key_is_taken_only_if_it_is_confirmed() {
+    let place = Place::prepared();
+    let new_plan = |card: &mut Card| card.plan.header.id = PlanId([9; 8]);
+    place.write("stranger.bin", forge::signed_by_another(&place, new_plan));
+    let says = ["names Linden Lane Practice, but it was not signed with the key", "Ask your clinic", "add --yes"];
+    place.refused(&patient(&["accept", "stranger.bin"]), &says);
+    let named = |card: &mut Card| {
+        new_plan(card);
+        card.plan.header.clinic = "linden lane\u{200e} practice".into();
+    };
+    place.write("marked.bin", forge::signed_by_another(&place, named));
+    place.refused(&patient(&["accept", "marked.bin"]), &["was not signed with the key"]);
+    let other = |card: &mut Card| {
+        new_plan(card);
+        card.plan.header.clinic = "Elm House".into();
+    };
+    place.write("other.bin", forge::signed_by_another(&place, other));
+    place.done(&patient(&["accept", "other.bin"]));
+    place.done(&["--home", "done", "--at", DONE, "patient", "accept", "stranger.bin", "--yes"]);
 }
 
 #[test]

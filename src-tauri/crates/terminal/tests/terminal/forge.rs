@@ -66,7 +66,7 @@ pub fn sealed(place: &Place, plain: &[u8]) -> Vec<u8> {
 
 /// Writes the clinic's age identity to `identity.txt`.
 pub fn identity(place: &Place) {
-    let said = place.run(&crate::place::clinic(&["identity"]));
+    let said = place.run(&crate::place::clinic(&["identity", "--show"]));
     assert_eq!(said.code, Some(0), "{said:?}");
     assert!(said.err.contains("keep it offline"), "printing it comes with a warning: {said:?}");
     place.write("identity.txt", said.out);

@@ -87,7 +87,19 @@ fn an_unreadable_row_is_refused() {
     database.execute("UPDATE patient SET sealed = zeroblob(length(sealed))", []).expect("one row");
     database.execute_batch("PRAGMA wal_checkpoint(TRUNCATE)").expect("room");
     drop(database);
-    place.refused(&clinic(&["review", "K17"]), &["The database in clinic is damaged."]);
+    let said = place.run(&clinic(&["review", "K17"]));
+    assert_eq!((said.code, said.out.as_str(), said.err.lines().count()), (Some(1), "", 2), "{said:?}");
+    let says = [
+        "1 row of the clinic's store was changed from outside.",
+        "1 patient's record is damaged, and it may be in that one.",
+    ];
+    says.into_iter().zip(said.err.lines()).for_each(|(says, line)| assert!(line.contains(says), "{line}"));
+    // The clinic goes on with the others.
+    let said = place.run(&clinic(&["add", "K18"]));
+    assert_eq!((said.code, said.out.as_str()), (Some(0), "K18\n"));
+    let said = place.run(&clinic(&["patients"]));
+    assert_eq!((said.code, said.out.as_str()), (Some(0), "K18\t0\n"));
+    assert!(said.err.contains("1 patient's record is damaged and is not in the list"), "{said:?}");
 }
 
 fn triggers(database: &Connection) -> Vec<String> {
@@ -148,6 +160,52 @@ fn refused_to_nobody(place: &Place, arguments: &[&str], says: &[&str]) {
     assert!(before == place.all(), "{arguments:?}: something changed");
 }
 
+/// Makes the folder that of the user without privileges. Without privileges of its own, the test is that user.
+fn give_away(place: &Place, name: &str) {
+    let _ = std::os::unix::fs::chown(place.path(name), Some(65534), None);
+}
+
+/// A folder in which others have files of their own is not made private.
+#[test]
+fn a_folder_that_others_share() {
+    let place = Place::prepared();
+    fs::create_dir(place.path("shared")).expect("the test owns it");
+    place.write("shared/somebody's", "file");
+    set_mode(&place, "shared", 0o777);
+    let accept = ["--home", "shared", "patient", "accept", "card/card.bin"];
+    let said = place.run(&accept);
+    refusal(&said, &["Other people can read or change what is in the folder shared.", "one that only you can open"]);
+    assert!(!place.path("shared/carryover.db").exists());
+    set_mode(&place, "patient", 0o777);
+    place.done(&patient(&["now"]));
+    let mode = fs::metadata(place.path("patient")).expect("there").permissions().mode();
+    assert_eq!(mode & 0o777, 0o700, "of a folder that is ours alone");
+}
+
+/// A user whom the system does not know has no home; the folder for temporary files is shared, and never used instead.
+#[test]
+fn without_a_home_nothing_is_put_where_others_can_reach_it() {
+    let place = Place::prepared();
+    as_unprivileged_user(&place, &["--version"]);
+    set_mode(&place, "card", 0o755);
+    set_mode(&place, "card/card.bin", 0o644);
+    fs::create_dir(place.path("shared")).expect("the test owns it");
+    set_mode(&place, "shared", 0o1777);
+    let root = fs::metadata(place.path("")).expect("the test owns it").uid() == 0;
+    let mut command = Command::new(if root { "setpriv".into() } else { place.path("carryover") });
+    if root {
+        command.args(["--reuid=54321", "--regid=54321", "--clear-groups"]).arg(place.path("carryover"));
+    }
+    command.args(["--at", crate::place::TAKEN, "patient", "accept", "card/card.bin"]).current_dir(place.path(""));
+    surroundings(&mut command, &place.path(""));
+    command.env("HOME", "").env("TMPDIR", place.path("shared"));
+    let said = ProgramOutput::of(command.output().expect("setpriv (util-linux) starts the binary"));
+    assert!(fs::read_dir(place.path("shared")).expect("a folder").next().is_none(), "{said:?}");
+    if root {
+        refusal(&said, &["This system names no folder for your data.", "Name one with --home."]);
+    }
+}
+
 fn set_mode(place: &Place, name: &str, mode: u32) {
     fs::set_permissions(place.path(name), Permissions::from_mode(mode)).expect("the test owns it");
 }
@@ -156,10 +214,13 @@ fn set_mode(place: &Place, name: &str, mode: u32) {
 fn a_folder_that_cannot_be_written() {
     let place = Place::prepared();
     let says = ["Could not write to the data folder patient.", "write permission there"];
-    for (folder, file) in [(0o555, 0o444), (0o555, 0o666), (0o777, 0o444)] {
+    for (folder, file) in [(0o555, 0o444), (0o555, 0o666), (0o700, 0o444)] {
+        if folder == 0o700 {
+            give_away(&place, "patient");
+        }
         set_mode(&place, "patient", folder);
         set_mode(&place, "patient/carryover.db", file);
-        set_mode(&place, "patient/lock", if folder == 0o777 { 0o666 } else { file });
+        set_mode(&place, "patient/lock", if folder == 0o700 { 0o666 } else { file });
         refused_to_nobody(&place, &patient(&["now"]), &says);
         refused_to_nobody(&place, &patient(&["record", "runs.jsonl"]), &says);
     }
@@ -167,6 +228,7 @@ fn a_folder_that_cannot_be_written() {
     for (name, mode) in [("patient", 0o777), ("patient/carryover.db", 0o666), ("patient/lock", 0o666)] {
         set_mode(&place, name, mode);
     }
+    give_away(&place, "patient");
     let said = as_unprivileged_user(&place, &patient(&["now"]));
     assert_eq!(said.code, Some(0), "with all permissions there is no other reason: {said:?}");
 }
@@ -193,9 +255,10 @@ fn files_that_this_user_may_not_read() {
         &["Could not read secret.jsonl.", "that you have read permission"],
     );
     let summary = ["--home", "patient", "patient", "summary", "--until", "2026-11-26", "--out", "x.age"];
-    set_mode(&place, "patient", 0o777);
+    set_mode(&place, "patient", 0o700);
     set_mode(&place, "patient/carryover.db", 0o666);
     set_mode(&place, "patient/lock", 0o666);
+    give_away(&place, "patient");
     let said = as_unprivileged_user(&place, &summary);
     refusal(&said, &["Could not write x.age."]);
 }
@@ -272,6 +335,32 @@ fn a_full_disk_while_issuing_receiving_and_sealing() {
     assert!(!place.path("x.age").exists());
     assert_eq!(rows(&place, "done"), done);
     place.clinic(&["receive", "summary.age"]);
+}
+
+/// With so little room SQLite cannot make the files that it needs to write.
+#[test]
+fn on_a_full_disk_everything_can_be_looked_at_exported_and_erased() {
+    let place = Place::prepared();
+    place.clinic(&["receive", "summary.age"]);
+    let done = |kilobytes, arguments: &[&str]| {
+        let said = with_limit(&place, kilobytes, arguments);
+        assert_eq!((said.code, said.err.as_str()), (Some(0), ""), "{arguments:?}");
+        said.out
+    };
+    for kilobytes in [0, 16] {
+        assert_eq!(done(kilobytes, &patient(&["now"])), place.done(&patient(&["now"])));
+        let review = clinic(&["review", "K17"]);
+        assert_eq!(done(kilobytes, &review), place.clinic(&["review", "K17"]));
+        let said = with_limit(&place, kilobytes, &patient(&["record", "runs.jsonl"]));
+        refusal(&said, &["There is no space left for the data folder patient.", "What was saved before is safe."]);
+    }
+    // Each file that is exported is smaller than the limit, as another disk has room for it.
+    done(30, &patient(&["export", "--out", "exported"]));
+    assert!(place.path("exported/everything.json").exists());
+    done(0, &patient(&["erase", "--yes"]));
+    let left: Vec<_> =
+        fs::read_dir(place.path("patient")).expect("a folder").flatten().map(|file| file.file_name()).collect();
+    assert_eq!(left, ["lock"]);
 }
 
 #[test]

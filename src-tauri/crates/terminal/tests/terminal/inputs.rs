@@ -1,6 +1,6 @@
 //! Files that a person writes by hand; passphrases, codes and paths.
 
-use crate::place::{DONE, ISSUED, Place, clinic, patient};
+use crate::place::{DONE, ISSUED, Place, clinic, patient, refusal};
 
 /// The example plan with one change is refused, and the message names the changed line.
 #[track_caller]
@@ -82,29 +82,26 @@ fn a_plan_that_is_not_text_not_a_file_or_too_large() {
 }
 
 #[test]
-fn a_card_whose_files_cannot_be_written_was_never_issued() {
+fn a_card_whose_files_cannot_be_written_is_issued_once_and_saved_again() {
     let place = Place::prepared();
     place.refused(&clinic(&["issue", "K17", "plan.toml", "--out", "pw"]), &["Could not write pw."]);
     place.refused(&clinic(&["issue", "K17", "plan.toml", "--out", "pw/deeper"]), &["Could not write pw/deeper"]);
     // One of the four files cannot be written under its name.
     std::fs::create_dir_all(place.path("half/card.txt")).expect("the test owns it");
-    place.refused(&clinic(&["issue", "K17", "plan.toml", "--out", "half"]), &["Could not write half/card.txt."]);
-    let issued = place.done(&[
-        "--json",
-        "--home",
-        "clinic",
-        "--at",
-        ISSUED,
-        "clinic",
-        "--passphrase-file",
-        "pw",
-        "issue",
-        "K17",
-        "plan.toml",
-        "--out",
-        "whole",
-    ]);
-    assert!(issued.contains("\"revision\":2"), "the refused ones took no number: {issued}");
+    let issue = |out| {
+        let command = ["clinic", "--passphrase-file", "pw", "issue", "K17", "plan.toml", "--out", out];
+        [&["--json", "--home", "clinic", "--at", ISSUED][..], &command].concat()
+    };
+    let said = place.run(&issue("half"));
+    refusal(&said, &["Plan 2 for K17 is issued", "could not be saved in half", "carryover clinic card"]);
+    place.refused(&clinic(&["card", "K17", "--out", "half"]), &["Plan 2 for K17 is issued"]);
+    assert!(place.done(&issue("whole")).contains("\"revision\":2"), "the same card");
+    place.clinic(&["card", "K17", "--out", "again"]);
+    place.clinic(&["card", "K17", "--revision", "1", "--out", "first"]);
+    assert_eq!(place.read("again/card.bin"), place.read("whole/card.bin"));
+    assert_eq!(place.read("first/card.bin"), place.read("card/card.bin"));
+    place.refused(&clinic(&["card", "K17", "--revision", "3", "--out", "none"]), &["K17 has no plan 3."]);
+    assert!(place.done(&issue("next")).contains("\"revision\":3"), "once its files are there, the plan can be issued anew");
 }
 
 /// The example's history with one changed line is refused, the message names that line, and no other line is recorded.
@@ -317,4 +314,23 @@ fn a_fault_in_a_file_is_described_in_the_persons_language() {
     );
     std::fs::create_dir(place.path("empty")).expect("the test owns it");
     in_spanish(&place, &["catalogue", "check", "empty"], "No se entiende empty: no contiene ningún archivo de ejercicio");
+}
+
+/// Each is sparse: refused by its size, whatever it would say.
+#[test]
+fn a_file_larger_than_its_reader_takes_is_refused_by_its_size() {
+    let place = Place::prepared();
+    let large = |name: &str, bytes: u64| {
+        let file = std::fs::File::create(place.path(name)).expect("created");
+        // A file with a secret must be its owner's alone.
+        file.set_permissions(std::os::unix::fs::PermissionsExt::from_mode(0o600)).expect("the test owns it");
+        file.set_len(bytes + 1).expect("sparse");
+    };
+    large("runs", 64 * 1024 * 1024);
+    place.refused(&patient(&["record", "runs"]), &["runs is larger than the limit of 64 MB."]);
+    large("norms", 64 * 1024);
+    place.refused(&clinic(&["norms", "norms"]), &["norms is larger than the limit of 64 kB."]);
+    large("words", 4 * 1024);
+    let unlock = ["--home", "clinic", "clinic", "--passphrase-file", "words", "patients"];
+    place.refused(&unlock, &["words is larger than the limit of 4 kB."]);
 }

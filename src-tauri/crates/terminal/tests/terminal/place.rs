@@ -41,7 +41,7 @@ static PREPARED: LazyLock<PathBuf> = LazyLock::new(|| {
     let dir = Path::new(env!("CARGO_TARGET_TMPDIR")).join("prepared");
     let _ = fs::remove_dir_all(&dir);
     fs::create_dir_all(&dir).expect("a folder");
-    fs::write(dir.join("pw"), format!("{PASSPHRASE}\n")).expect("written");
+    write_secret(&dir.join("pw"), format!("{PASSPHRASE}\n"));
     let run = |arguments: &[&str]| {
         let said = ProgramOutput::of(command(&dir, arguments).output().expect("the binary starts"));
         assert_eq!((said.code, said.err.as_str()), (Some(0), ""), "{arguments:?}");
@@ -76,8 +76,9 @@ impl Place {
         self.dir.path().join(name)
     }
 
+    /// A file that only its owner can read.
     pub fn write(&self, name: &str, bytes: impl AsRef<[u8]>) {
-        fs::write(self.path(name), bytes).expect("written");
+        write_secret(&self.path(name), bytes);
     }
 
     pub fn read(&self, name: &str) -> Vec<u8> {
@@ -154,6 +155,12 @@ pub fn refusal(said: &ProgramOutput, says: &[&str]) {
     }
 }
 
+fn write_secret(path: &Path, bytes: impl AsRef<[u8]>) {
+    fs::write(path, bytes).expect("written");
+    #[cfg(unix)]
+    fs::set_permissions(path, std::os::unix::fs::PermissionsExt::from_mode(0o600)).expect("the test owns it");
+}
+
 /// A command of the clinic at the visit.
 pub fn clinic<'a>(arguments: &[&'a str]) -> Vec<&'a str> {
     [&["--home", "clinic", "--at", VISIT, "clinic", "--passphrase-file", "pw"][..], arguments].concat()
@@ -179,6 +186,8 @@ pub fn surroundings(command: &mut Command, dir: &Path) {
     for folder in ["XDG_DATA_HOME", "XDG_CONFIG_HOME", "XDG_DOWNLOAD_DIR"] {
         command.env_remove(folder);
     }
+    // Prepared places are copied from one another, and their folders are not to be taken for copies. See `put_back` for those that are.
+    command.env("XDG_STATE_HOME", "/dev/null");
     command.stdin(std::process::Stdio::null());
 }
 

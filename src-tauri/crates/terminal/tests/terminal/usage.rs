@@ -42,7 +42,7 @@ fn help_names_every_command_and_succeeds() {
     for (area, commands) in [
         ("example", &["plan", "runs"][..]),
         ("catalogue", &["check"]),
-        ("clinic", &["start", "add", "issue", "receive", "review", "patients", "identity"]),
+        ("clinic", &["start", "add", "issue", "receive", "review", "patients", "identity", "passphrase", "keys"]),
         ("patient", &["accept", "slots", "record", "now", "summary"]),
     ] {
         let text = help(&[area]);

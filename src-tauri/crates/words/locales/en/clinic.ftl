@@ -15,7 +15,7 @@ passphrase-again = Passphrase again
 passphrase-hint = 12 characters or more. Several words are good.
 passphrase-show = Show the passphrase
 passphrase-differs = The two passphrases are not the same.
-passphrase-lost = A lost passphrase cannot be recovered. Without it nobody can open this clinic's plans and summaries again, not even us. Write it down and lock it away.
+passphrase-lost = A lost passphrase cannot be recovered. Without it, or keys that you have saved, nobody can open this clinic's plans and summaries again, not even us. Write it down and lock it away.
 clinic-start = Set up the clinic
 clinic-unlock-title = Unlock this clinic
 clinic-unlock-what = Its patients, plans and summaries stay encrypted until you do.
@@ -49,12 +49,35 @@ alarms-open = { $n ->
        *[other] { $n } alarms not cleared
     }
 
+record-damaged = record damaged
+# What is wrong with the store: above the list of patients, and in the terminal.
+store-damaged-records = { $n ->
+        [one] { $n } patient's record is damaged and is not in the list: restore a backup, or ask whoever looks after this computer.
+       *[other] { $n } patients' records are damaged and are not in the list: restore a backup, or ask whoever looks after this computer.
+    }
+store-changed-outside = { $rows ->
+        [one] { $rows } row of the clinic's store was changed from outside. Restore a backup.
+       *[other] { $rows } rows of the clinic's store were changed from outside. Restore a backup.
+    }
+# The same with the codes of the patients concerned.
+store-changed-outside-of = { $rows ->
+        [one] { $rows } row of the clinic's store was changed from outside. It concerns: { $codes }. Restore a backup.
+       *[other] { $rows } rows of the clinic's store were changed from outside. They concern: { $codes }. Restore a backup.
+    }
+store-manifest-changed = The list of this store's rows was removed or changed from outside, so rows that are missing may go unnoticed. Restore a backup.
+# After a patient was removed.
+patient-removed = { $code } is removed: the name, every plan and every summary. Backups that were made earlier still hold this patient.
+# $device: the name of a device, 16 characters.
+receipt-new-device = It comes from a new device ({ $device }).
+
 ## Clinic: plan
 
 plan-first = First plan
 plan-next = Next plan
 # Button that opens the review of a patient.
 plan-review = Review
+# Button on the review: the newest card once more, as when it was issued.
+show-card-again = Show the card again
 # $revision (Number)
 plan-of = Plan { $revision } for { $who }
 # $revision (Number)
@@ -253,7 +276,6 @@ issued-warning = Anyone who photographs this card can use it. Show it only to th
 issued-code = The card as a code
 issued-text = The card as text
 issued-copy = Copy text
-issued-copied = Copied.
 # A list of paths follows.
 issued-files = Saved to
 # $n (Number)

@@ -146,3 +146,23 @@ aftercare-easy = No heavy lifting or sport for two days after the visit.
 aftercare-warmth = You may use gentle warmth if it feels good.
 # Safety.
 aftercare-contact = If pain gets worse, or you notice new numbness or weakness, contact your clinic. If it is sudden or severe, call your local emergency number.
+
+## A data folder that is a copy, or was put back
+
+data-moved-patient = These data were moved or copied here from another place. What you record here from now on counts separately; what both places have counts once.
+data-put-back-patient = These data were put back to an earlier state. What was recorded after that is missing here. What your clinic has already received stays with the clinic.
+data-moved-clinic = These data were moved or copied here from another place. Use only one of the two: patients, cards and summaries added in one are missing in the other.
+data-put-back-clinic = These data were put back to an earlier state. Patients, cards and summaries added after that are missing here.
+
+## Backups
+
+backup-title = Backup
+backup-what-patient = A backup is one file with everything that is saved here. Anyone who has the file can read it.
+backup-what-clinic = A backup is one file with everything that is saved here. It is encrypted, and opens with the passphrase of the day on which it was made.
+backup-last = Last automatic backup: { $date }, in { $folder }.
+backup-none = No automatic backup yet. One is made each day on which you use the program.
+backup-save = Save a backup now
+backup-saved = Saved as { $path }.
+backup-restore = To restore a backup, here or on a new device, close this program and run this command, with the name of your file:
+backup-restored = The backup was restored.
+backup-restored-over = The backup was restored. The data that were here before are kept in { $before }.

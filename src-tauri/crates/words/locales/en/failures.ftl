@@ -28,6 +28,12 @@ failure-no-code = There is no readable code in this picture.
 failure-no-code-advice = Take a sharp, straight picture of the whole code, or use the card's text.
 failure-not-a-picture = This file is neither a picture (PNG or JPEG) nor a card file.
 failure-not-a-picture-advice = Choose the card's picture, text or file.
+# $most (Number)
+failure-picture-too-big = The picture is too large. Pictures of up to { $most } megapixels can be read.
+failure-picture-too-big-advice = Take it with the camera's usual size, not the largest one.
+# $most (Number)
+failure-too-many-files = Too many files at once. Up to { $most } can be received in one go.
+failure-too-many-files-advice = Receive the others afterwards.
 # $file: its name. $most: one of the messages size-…
 failure-file-too-big = { $file } is larger than the limit of { $most }.
 failure-file-too-big-advice = Choose the right file.
@@ -82,6 +88,8 @@ failure-folder-occupied = The folder { $folder } is not empty.
 failure-folder-occupied-advice = Name a new folder or an empty one.
 
 # $home: the path of the data folder.
+failure-home-unnamed = This system names no folder for your data.
+failure-home-unnamed-advice = Name one with --home.
 failure-home-missing = There is no data folder at { $home }.
 failure-home-missing-advice = Check the path, or start the program once to create the folder.
 failure-home-read-only = Could not write to the data folder { $home }.
@@ -90,6 +98,10 @@ failure-home-full = There is no space left for the data folder { $home }.
 failure-home-full-advice = Free some space, then try again. What was saved before is safe.
 failure-home-disk = Could not read or write the data folder { $home }.
 failure-home-disk-advice = Check the disk and your disk quota, then try again. What was saved before is safe.
+failure-home-open-to-others = Other people can read or change what is in the folder { $home }.
+failure-home-open-to-others-advice = Choose an empty folder, or one that only you can open.
+failure-not-a-backup = { $file } is not a backup of this program, or it is damaged.
+failure-not-a-backup-advice = Choose another file. Nothing was changed.
 failure-home-is-file = { $home } is a file, not a folder.
 failure-home-is-file-advice = Choose a folder for the data.
 failure-home-newer = The data folder { $home } was made by a newer version of this program.
@@ -97,7 +109,7 @@ failure-home-newer-advice = Update the program. Nothing was changed.
 failure-home-in-use = { $home } is open in another copy of the program.
 failure-home-in-use-advice = Close the other copy first.
 failure-home-damaged = The database in { $home } is damaged.
-failure-home-damaged-advice = Leave the folder as it is, and restore your last backup.
+failure-home-damaged-advice = Close the program and restore your last backup with carryover restore, or save what can be read with carryover salvage.
 failure-home-foreign = The database in { $home } belongs to another program.
 failure-home-foreign-advice = Choose another folder.
 
@@ -148,6 +160,29 @@ failure-code-bad-advice = Choose another code.
 # $problems: one or more whole sentences, from the messages problem-….
 failure-plan-refused = { $problems }
 failure-plan-refused-advice = Change the plan, then issue it.
+
+# $revision (Number)
+failure-card-not-saved = Plan { $revision } for { $code } is issued, but its card could not be saved in { $folder }.
+failure-card-not-saved-advice = Save this card again in another folder: carryover clinic card CODE --out FOLDER. The plan does not need to be issued again.
+failure-no-card-issued = No plan was issued for { $code } yet.
+failure-no-card-issued-advice = Issue a plan first.
+# $revision (Number)
+failure-no-such-revision = { $code } has no plan { $revision }.
+failure-no-such-revision-advice = Check the number of the plan, or leave it out for the newest one.
+failure-record-damaged = The record of { $code } is damaged.
+failure-record-damaged-advice = Restore a backup of the clinic's data. The other patients' records can still be used.
+failure-records-damaged = { $n ->
+        [one] This was not found, but { $n } patient's record is damaged, and it may be in that one.
+       *[other] This was not found, but { $n } patients' records are damaged, and it may be in one of them.
+    }
+failure-removal-not-confirmed = This would permanently remove { $code }: the name, every plan and every summary. Backups that were made earlier still hold this patient.
+failure-removal-not-confirmed-advice = Type the patient's code to confirm, or add --yes.
+# $device: the name of a device, 16 characters.
+failure-no-such-device = No summary of { $code } came from a device { $device }.
+failure-no-such-device-advice = Look at the list of devices, and use a name from it.
+# Safety: somebody else may use the clinic's name.
+failure-clinic-name-known = This card names { $clinic }, but it was not signed with the key of the card that you already have from { $clinic }. Its security code is { $fingerprint }.
+failure-clinic-name-known-advice = Ask your clinic whether this is their security code. Only if it is, add --yes.
 
 failure-no-plan = There is no plan yet.
 failure-no-plan-advice = Add the card that your clinic gave you.

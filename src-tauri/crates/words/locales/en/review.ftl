@@ -33,6 +33,18 @@ review-covered = Record from { $from } to { $until }.
 # $n (Number)
 review-covered-devices = Record from { $from } to { $until }, from { $n } devices.
 review-device-behind = One device's record ends on { $date }: later entries not received.
+# $revision, $next: numbers of plans.
+# $revision (Number), $next (Number)
+review-store-behind = The patient's device follows plan { $revision }, which this store does not have: it was probably put back to an older copy. The next card will be plan { $next }.
+review-changed-outside = Rows of this patient's record were changed from outside this program. What is shown may be incomplete or older than it was.
+# The devices that summaries came from. $device: its name, 16 characters.
+review-device-first-seen = Device { $device }: first seen on { $date }.
+review-device-seen-before = Device { $device }: its first summary came before devices were noted.
+review-device-left-out = Device { $device } is left out of this review, as the clinic chose.
+# In the terminal's list of devices.
+device-left-out = left out
+device-counted = counted
+review-device-renewed = On { $date }, one device's data were moved, copied or put back from a copy. What was recorded twice counts once.
 review-corrected = { $n ->
         [one] The patient corrected one entry. All figures use the correction.
        *[other] The patient corrected { $n } entries. All figures use the corrections.

@@ -12,3 +12,23 @@ receipt-updated = { $days ->
        *[other] { $file }: { $code }, { $days } days updated.
     }
 receipt-known = { $file }: { $code }, nothing new. Nothing was changed.
+
+## What was saved of a damaged data folder
+
+salvage-entries = Entries of the record
+salvage-cards = Plan cards
+salvage-patients = Patients
+salvage-summaries = Summaries
+salvage-keys = Keys
+salvage-drafts = Unfinished plans
+salvage-norms = Own table of times
+salvage-settings = Settings
+salvage-other = Other data
+# $saved (Number)
+salvage-whole = { $name }: { $saved } saved, none lost.
+# $saved (Number)
+salvage-perhaps = { $name }: { $saved } saved. Others may be lost.
+# $saved (Number)
+# $lost (Number)
+salvage-lost = { $name }: { $saved } saved, at least { $lost } lost.
+salvage-kept = The damaged file is kept as { $path }. If a backup has more in it, restore that with carryover restore.

@@ -15,7 +15,7 @@ passphrase-again = Repita la contraseña
 passphrase-hint = 12 caracteres o más. Varias palabras juntas sirven bien.
 passphrase-show = Mostrar la contraseña
 passphrase-differs = Las dos contraseñas no coinciden.
-passphrase-lost = Si pierde la contraseña, no se puede recuperar. Sin ella nadie podrá volver a abrir los planes y los resúmenes de esta clínica, ni siquiera quienes hacen este programa. Anótela y guárdela bajo llave.
+passphrase-lost = Si pierde la contraseña, no se puede recuperar. Sin ella, o sin unas claves que haya guardado, nadie podrá volver a abrir los planes y los resúmenes de esta clínica, ni siquiera quienes hacen este programa. Anótela y guárdela bajo llave.
 clinic-start = Configurar la clínica
 clinic-unlock-title = Abrir los datos de la clínica
 clinic-unlock-what = Hasta entonces, los pacientes, los planes y los resúmenes están cifrados.
@@ -43,6 +43,26 @@ list-visit-was = la cita era el { $date }
 plan-none = aún sin plan
 summary-until = resumen hasta el { $date }
 summary-none = aún sin resumen
+record-damaged = datos dañados
+# Lo que les pasa a los datos: encima de la lista de pacientes y en el terminal.
+store-damaged-records = { $n ->
+        [one] Los datos de { $n } paciente están dañados y no aparecen en la lista: restaure una copia de seguridad o consulte a quien se ocupe de este equipo.
+       *[other] Los datos de { $n } pacientes están dañados y no aparecen en la lista: restaure una copia de seguridad o consulte a quien se ocupe de este equipo.
+    }
+store-changed-outside = { $rows ->
+        [one] { $rows } fila de los datos de la clínica se ha modificado desde fuera. Restaure una copia de seguridad.
+       *[other] { $rows } filas de los datos de la clínica se han modificado desde fuera. Restaure una copia de seguridad.
+    }
+# Lo mismo con los códigos de los pacientes afectados.
+store-changed-outside-of = { $rows ->
+        [one] { $rows } fila de los datos de la clínica se ha modificado desde fuera. Afecta a: { $codes }. Restaure una copia de seguridad.
+       *[other] { $rows } filas de los datos de la clínica se han modificado desde fuera. Afectan a: { $codes }. Restaure una copia de seguridad.
+    }
+store-manifest-changed = La lista de filas de estos datos se ha borrado o modificado desde fuera, así que podría faltar alguna sin que se note. Restaure una copia de seguridad.
+# Después de eliminar a un paciente.
+patient-removed = Se ha eliminado a { $code }: el nombre, todos los planes y todos los resúmenes. Las copias de seguridad anteriores siguen conteniendo a este paciente.
+# $device: el nombre de un dispositivo, 16 caracteres.
+receipt-new-device = Procede de un dispositivo nuevo ({ $device }).
 alarms-open = { $n ->
        [one] { $n } alarma sin resolver
       *[other] { $n } alarmas sin resolver
@@ -53,6 +73,8 @@ alarms-open = { $n ->
 plan-first = Primer plan
 plan-next = Plan siguiente
 plan-review = Revisión
+# Botón en la revisión: la tarjeta más reciente, como cuando se emitió.
+show-card-again = Mostrar la tarjeta otra vez
 # $revision: número de versión; $who: código o nombre del paciente.
 plan-of = Plan para { $who }, versión { $revision }
 plan-based-on = Parte de la versión { $revision } del plan.
@@ -244,7 +266,6 @@ issued-warning = Cualquiera que fotografíe esta tarjeta puede usarla. Muéstrel
 issued-code = La tarjeta como código
 issued-text = La tarjeta como texto
 issued-copy = Copiar el texto
-issued-copied = Copiado.
 issued-files = Guardado en
 issued-version = QR versión { $n }
 issued-too-large = Es demasiado grande para un código. Entregue el archivo o el texto.

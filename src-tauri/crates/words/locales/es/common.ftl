@@ -145,3 +145,23 @@ aftercare-moving = Siga moviéndose como siempre, sin forzar.
 aftercare-easy = No levante pesos ni haga deporte durante los dos días siguientes a la visita.
 aftercare-warmth = Puede aplicarse calor si le alivia.
 aftercare-contact = Si el dolor empeora o nota debilidad o pérdida de sensibilidad nuevas, llame a su clínica. Si es repentino o muy intenso, llame al número de emergencias de su zona.
+
+## A data folder that is a copy, or was put back
+
+data-moved-patient = Estos datos se han traído o copiado desde otro lugar. Lo que anote aquí a partir de ahora cuenta por separado; lo que está en los dos lugares cuenta una sola vez.
+data-put-back-patient = Estos datos han vuelto a un estado anterior. Lo que se anotó después falta aquí. Lo que su clínica ya ha recibido sigue en la clínica.
+data-moved-clinic = Estos datos se han traído o copiado desde otro lugar. Use solo uno de los dos: los pacientes, tarjetas y resúmenes que añada en uno faltarán en el otro.
+data-put-back-clinic = Estos datos han vuelto a un estado anterior. Faltan los pacientes, tarjetas y resúmenes que se añadieron después.
+
+## Backups
+
+backup-title = Copia de seguridad
+backup-what-patient = Una copia de seguridad es un archivo con todo lo que hay guardado aquí. Cualquiera que tenga el archivo puede leerlo.
+backup-what-clinic = Una copia de seguridad es un archivo con todo lo que hay guardado aquí. Está cifrada y se abre con la frase de contraseña del día en que se hizo.
+backup-last = Última copia automática: { $date }, en { $folder }.
+backup-none = Todavía no hay ninguna copia automática. Se hace una cada día que usa el programa.
+backup-save = Guardar una copia ahora
+backup-saved = Guardada como { $path }.
+backup-restore = Para recuperar una copia, aquí o en un dispositivo nuevo, cierre este programa y ejecute esta orden con el nombre de su archivo:
+backup-restored = Se ha recuperado la copia de seguridad.
+backup-restored-over = Se ha recuperado la copia de seguridad. Los datos que había antes se conservan en { $before }.

@@ -26,6 +26,10 @@ failure-no-code = En esta imagen no hay ningún código que se pueda leer.
 failure-no-code-advice = Haga una foto nítida y de frente del código entero, o use el texto de la tarjeta.
 failure-not-a-picture = Este archivo no es ni una imagen (PNG o JPEG) ni un archivo de tarjeta.
 failure-not-a-picture-advice = Elija la imagen, el texto o el archivo de la tarjeta.
+failure-picture-too-big = La imagen es demasiado grande. Se pueden leer imágenes de hasta { $most } megapíxeles.
+failure-picture-too-big-advice = Haga la foto con el tamaño habitual de la cámara, no con el más grande.
+failure-too-many-files = Son demasiados archivos a la vez. Se pueden recibir hasta { $most } de una vez.
+failure-too-many-files-advice = Reciba los demás después.
 # $file: su nombre. $most: uno de los mensajes size-...
 failure-file-too-big = { $file } supera el límite de { $most }.
 failure-file-too-big-advice = Elija el archivo correcto.
@@ -76,6 +80,8 @@ failure-folder-occupied = La carpeta { $folder } no está vacía.
 failure-folder-occupied-advice = Indique una carpeta nueva o vacía.
 
 # $home: ruta de la carpeta de datos.
+failure-home-unnamed = Este sistema no indica ninguna carpeta para sus datos.
+failure-home-unnamed-advice = Indique una con --home.
 failure-home-missing = No hay ninguna carpeta de datos en { $home }.
 failure-home-missing-advice = Compruebe la ruta, o inicie el programa una vez para crear la carpeta.
 failure-home-read-only = No se pudo escribir en la carpeta de datos { $home }.
@@ -84,6 +90,10 @@ failure-home-full = No queda espacio para la carpeta de datos { $home }.
 failure-home-full-advice = Libere espacio e inténtelo de nuevo. Lo guardado antes está a salvo.
 failure-home-disk = No se pudo leer o escribir la carpeta de datos { $home }.
 failure-home-disk-advice = Compruebe el disco y su cuota de disco e inténtelo de nuevo. Lo guardado antes está a salvo.
+failure-home-open-to-others = Otras personas pueden leer o cambiar lo que hay en la carpeta { $home }.
+failure-home-open-to-others-advice = Elija una carpeta vacía o una que solo pueda abrir usted.
+failure-not-a-backup = { $file } no es una copia de seguridad de este programa, o está dañada.
+failure-not-a-backup-advice = Elija otro archivo. No se ha cambiado nada.
 failure-home-is-file = { $home } es un archivo, no una carpeta.
 failure-home-is-file-advice = Elija una carpeta para los datos.
 failure-home-newer = La carpeta de datos { $home } se creó con una versión más reciente de este programa.
@@ -91,7 +101,7 @@ failure-home-newer-advice = Actualice el programa. No se ha cambiado nada.
 failure-home-in-use = Otra copia del programa tiene abierta { $home }.
 failure-home-in-use-advice = Cierre antes la otra copia.
 failure-home-damaged = La base de datos de { $home } está dañada.
-failure-home-damaged-advice = Deje la carpeta como está y recupere su última copia de seguridad.
+failure-home-damaged-advice = Cierre el programa y recupere su última copia de seguridad con carryover restore, o salve lo que se pueda leer con carryover salvage.
 failure-home-foreign = La base de datos de { $home } es de otro programa.
 failure-home-foreign-advice = Elija otra carpeta.
 
@@ -142,6 +152,29 @@ failure-code-bad-advice = Elija otro código.
 # $problems: una o más frases enteras, de los mensajes problem-...
 failure-plan-refused = { $problems }
 failure-plan-refused-advice = Cambie el plan y luego emita la tarjeta.
+
+# $revision (Number)
+failure-card-not-saved = El plan { $revision } para { $code } se ha emitido, pero no se pudo guardar su tarjeta en { $folder }.
+failure-card-not-saved-advice = Vuelva a guardar esta tarjeta en otra carpeta: carryover clinic card CÓDIGO --out CARPETA. No hace falta emitir el plan otra vez.
+failure-no-card-issued = Todavía no se ha emitido ningún plan para { $code }.
+failure-no-card-issued-advice = Emita primero un plan.
+# $revision (Number)
+failure-no-such-revision = { $code } no tiene ningún plan { $revision }.
+failure-no-such-revision-advice = Compruebe el número del plan, u omítalo para el más reciente.
+failure-record-damaged = Los datos de { $code } están dañados.
+failure-record-damaged-advice = Restaure una copia de seguridad de los datos de la clínica. Los datos de los demás pacientes se pueden seguir usando.
+failure-records-damaged = { $n ->
+        [one] No se ha encontrado, pero los datos de { $n } paciente están dañados y puede que esté ahí.
+       *[other] No se ha encontrado, pero los datos de { $n } pacientes están dañados y puede que esté en alguno de ellos.
+    }
+failure-removal-not-confirmed = Esto eliminaría a { $code } definitivamente: el nombre, todos los planes y todos los resúmenes. Las copias de seguridad anteriores seguirán conteniendo a este paciente.
+failure-removal-not-confirmed-advice = Escriba el código del paciente para confirmarlo, o añada --yes.
+# $device: the name of a device, 16 characters.
+failure-no-such-device = Ningún resumen de { $code } procede de un dispositivo { $device }.
+failure-no-such-device-advice = Mire la lista de dispositivos y use un nombre de ella.
+# Safety: somebody else may use the clinic's name.
+failure-clinic-name-known = Esta tarjeta lleva el nombre de { $clinic }, pero no está firmada con la clave de la tarjeta que usted ya tiene de { $clinic }. Su código de seguridad es { $fingerprint }.
+failure-clinic-name-known-advice = Pregunte a su clínica si este es su código de seguridad. Solo si lo es, añada --yes.
 
 failure-no-plan = Aún no hay ningún plan.
 failure-no-plan-advice = Añada la tarjeta que le dio su clínica.

@@ -29,7 +29,7 @@ privacy-young-and-carers = Si otra persona usa o administra este dispositivo por
 # La misma página para quien prescribe.
 privacy-clinic-stored = Los pacientes, los planes y los resúmenes se guardan en este equipo, cifrados con su contraseña.
 privacy-clinic-card-files = Los archivos de tarjeta que guarde no están cifrados. Elimínelos cuando el paciente tenga la tarjeta.
-privacy-clinic-lost = Si pierde este equipo o la contraseña, pierde los datos de la clínica. Tenga una copia de seguridad de la carpeta de datos y guarde la contraseña aparte.
+privacy-clinic-lost = Si pierde este equipo, pierde los datos de la clínica, salvo que tenga una copia de seguridad de la carpeta de datos. Si pierde la contraseña, los pierde salvo que haya guardado las claves. Guarde las tres cosas por separado.
 privacy-clinic-how-long = Los datos se quedan en la carpeta de datos hasta que los borre. Las normas locales indican cuánto tiempo debe conservarlos.
 
 ## Ayuda: una página, pregunta a pregunta

@@ -35,6 +35,17 @@ review-covered-devices = { $n ->
       *[other] Registro del { $from } al { $until }, de { $n } dispositivos.
     }
 review-device-behind = De un dispositivo no se han recibido las anotaciones posteriores al { $date }.
+# $revision, $next: números de versión del plan.
+review-store-behind = El dispositivo del paciente usa la versión { $revision } del plan, que no está en estos datos: probablemente se restauraron de una copia anterior. La próxima tarjeta será la versión { $next }.
+review-changed-outside = Se han modificado filas de este paciente desde fuera del programa. Lo que se muestra puede estar incompleto o ser más antiguo.
+# Los dispositivos de los que proceden los resúmenes. $device: su nombre, 16 caracteres.
+review-device-first-seen = Dispositivo { $device }: visto por primera vez el { $date }.
+review-device-seen-before = Dispositivo { $device }: su primer resumen llegó antes de que se anotaran los dispositivos.
+review-device-left-out = El dispositivo { $device } no se tiene en cuenta en esta revisión, porque así lo eligió la clínica.
+# En la lista de dispositivos del terminal.
+device-left-out = no se cuenta
+device-counted = se cuenta
+review-device-renewed = El { $date }, los datos de un dispositivo se trasladaron, se copiaron o se recuperaron de una copia. Lo anotado dos veces cuenta una sola vez.
 review-corrected = { $n ->
        [one] El paciente ha corregido una anotación; todas las cifras la incluyen ya corregida.
       *[other] El paciente ha corregido { $n } anotaciones; todas las cifras las incluyen ya corregidas.

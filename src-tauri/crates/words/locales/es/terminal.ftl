@@ -12,3 +12,19 @@ receipt-updated = { $days ->
       *[other] { $file }: { $code }, { $days } días actualizados.
     }
 receipt-known = { $file }: { $code }, nada nuevo. No se cambió nada.
+
+## What was saved of a damaged data folder
+
+salvage-entries = Anotaciones del registro
+salvage-cards = Tarjetas de plan
+salvage-patients = Pacientes
+salvage-summaries = Resúmenes
+salvage-keys = Claves
+salvage-drafts = Planes sin terminar
+salvage-norms = Tabla propia de tiempos
+salvage-settings = Ajustes
+salvage-other = Otros datos
+salvage-whole = { $name }: recuperados { $saved }, perdidos ninguno.
+salvage-perhaps = { $name }: recuperados { $saved }. Puede haber otros perdidos.
+salvage-lost = { $name }: recuperados { $saved }, perdidos al menos { $lost }.
+salvage-kept = El archivo dañado se conserva como { $path }. Si una copia de seguridad contiene más, recupérela con carryover restore.

@@ -33,6 +33,8 @@ impl Words {
             }
             Failure::NoCode => (text(Key::FailureNoCode), Key::FailureNoCodeAdvice),
             Failure::NotAPicture => (text(Key::FailureNotAPicture), Key::FailureNotAPictureAdvice),
+            Failure::PictureTooBig { most } => (self.failure_picture_too_big(most), Key::FailurePictureTooBigAdvice),
+            Failure::TooManyFiles { most } => (self.failure_too_many_files(most), Key::FailureTooManyFilesAdvice),
             Failure::FileTooBig { file, most } => {
                 (self.failure_file_too_big(file, &self.size(*most)), Key::FailureFileTooBigAdvice)
             }
@@ -57,10 +59,15 @@ impl Words {
             Failure::FileMissing { file } => (self.failure_file_missing(file), Key::FailureFileMissingAdvice),
             Failure::FileUnreadable { file } => (self.failure_file_unreadable(file), Key::FailureFileUnreadableAdvice),
             Failure::FileUnwritable { file } => (self.failure_file_unwritable(file), Key::FailureFileUnwritableAdvice),
+            Failure::HomeUnnamed => (text(Key::FailureHomeUnnamed), Key::FailureHomeUnnamedAdvice),
             Failure::HomeMissing { home } => (self.failure_home_missing(home), Key::FailureHomeMissingAdvice),
             Failure::HomeReadOnly { home } => (self.failure_home_read_only(home), Key::FailureHomeReadOnlyAdvice),
             Failure::HomeFull { home } => (self.failure_home_full(home), Key::FailureHomeFullAdvice),
             Failure::HomeDisk { home } => (self.failure_home_disk(home), Key::FailureHomeDiskAdvice),
+            Failure::HomeOpenToOthers { home } => {
+                (self.failure_home_open_to_others(home), Key::FailureHomeOpenToOthersAdvice)
+            }
+            Failure::NotABackup { file } => (self.failure_not_a_backup(file), Key::FailureNotABackupAdvice),
             Failure::HomeIsFile { home } => (self.failure_home_is_file(home), Key::FailureHomeIsFileAdvice),
             Failure::HomeNewer { home } => (self.failure_home_newer(home), Key::FailureHomeNewerAdvice),
             Failure::HomeInUse { home } => (self.failure_home_in_use(home), Key::FailureHomeInUseAdvice),
@@ -72,6 +79,11 @@ impl Words {
             Failure::WrongPassphrase => (text(Key::FailureWrongPassphrase), Key::FailureWrongPassphraseAdvice),
             Failure::PassphraseMissing => (text(Key::FailurePassphraseMissing), Key::FailurePassphraseMissingAdvice),
             Failure::WeakPassphrase { least } => (self.failure_weak_passphrase(least), Key::FailureWeakPassphraseAdvice),
+            Failure::GuessablePassphrase => (text(Key::FailureGuessablePassphrase), Key::FailureGuessablePassphraseAdvice),
+            Failure::PassphrasesDiffer => (text(Key::FailurePassphrasesDiffer), Key::FailurePassphrasesDifferAdvice),
+            Failure::FileExposed { file } => (self.failure_file_exposed(file), Key::FailureFileExposedAdvice),
+            Failure::NotSavedKeys => (text(Key::FailureNotSavedKeys), Key::FailureNotSavedKeysAdvice),
+            Failure::OtherClinicsKeys => (text(Key::FailureOtherClinicsKeys), Key::FailureOtherClinicsKeysAdvice),
             Failure::KeysDamaged => (text(Key::FailureKeysDamaged), Key::FailureKeysDamagedAdvice),
             Failure::ClinicNotStarted => (text(Key::FailureClinicNotStarted), Key::FailureClinicNotStartedAdvice),
             Failure::ClinicStarted => (text(Key::FailureClinicStarted), Key::FailureClinicStartedAdvice),
@@ -88,6 +100,24 @@ impl Words {
             Failure::CodeBad => (text(Key::FailureCodeBad), Key::FailureCodeBadAdvice),
             Failure::PlanRefused(problems) => {
                 (self.failure_plan_refused(&self.problems(problems)), Key::FailurePlanRefusedAdvice)
+            }
+            Failure::CardNotSaved { code, revision, folder } => {
+                (self.failure_card_not_saved(revision, code, folder), Key::FailureCardNotSavedAdvice)
+            }
+            Failure::NoCardIssued { code } => (self.failure_no_card_issued(code), Key::FailureNoCardIssuedAdvice),
+            Failure::NoSuchRevision { code, revision } => {
+                (self.failure_no_such_revision(code, revision), Key::FailureNoSuchRevisionAdvice)
+            }
+            Failure::RecordDamaged { code } => (self.failure_record_damaged(code), Key::FailureRecordDamagedAdvice),
+            Failure::RecordsDamaged { n } => (self.failure_records_damaged(*n), Key::FailureRecordDamagedAdvice),
+            Failure::RemovalNotConfirmed { code } => {
+                (self.failure_removal_not_confirmed(code), Key::FailureRemovalNotConfirmedAdvice)
+            }
+            Failure::NoSuchDevice { code, device } => {
+                (self.failure_no_such_device(code, device), Key::FailureNoSuchDeviceAdvice)
+            }
+            Failure::ClinicNameKnown { clinic, fingerprint } => {
+                (self.failure_clinic_name_known(clinic, fingerprint), Key::FailureClinicNameKnownAdvice)
             }
             Failure::NoPlan => (text(Key::FailureNoPlan), Key::FailureNoPlanAdvice),
             Failure::WhichPlan => (text(Key::FailureWhichPlan), Key::FailureWhichPlanAdvice),

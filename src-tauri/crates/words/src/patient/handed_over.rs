@@ -61,6 +61,7 @@ mod tests {
         Summary {
             plan: PlanId([1; 8]),
             log: LogId([2; 8]),
+            former: Vec::new(),
             counter: 1,
             from: DayNumber(0),
             until: DayNumber(6),

@@ -69,8 +69,8 @@ impl Words {
     /// The last week's delay between reminder and run; `None` for a week with few sessions.
     pub fn delay(self, delays: &[WeekDelay], start: NaiveDate) -> Option<String> {
         let last = delays.last().filter(|last| last.runs >= FEW_RUNS)?;
-        let minutes = |seconds: u16| u32::from(seconds + 30) / 60;
-        let date = self.date(DayNumber(last.week * 7).date(start));
+        let minutes = |seconds: u16| (u32::from(seconds) + 30) / 60;
+        let date = self.date(DayNumber(last.week.saturating_mul(7)).date(start));
         let (lower, upper) = (minutes(last.lower_s), minutes(last.upper_s));
         Some(self.review_delay(&date, lower, upper))
     }
@@ -106,7 +106,7 @@ impl Words {
         let hours = &item.rhythm.hours;
         let sum = |of: &dyn Fn(u8) -> bool| {
             let half = hours.iter().filter(|(hour, _)| of(*hour));
-            half.fold((0, 0), |(k, n), (_, one)| (k + one.k, n + one.n))
+            half.fold((0, 0), |(k, n): (u32, u32), (_, one)| (k.saturating_add(one.k), n.saturating_add(one.n)))
         };
         let (am, pm) = (sum(&|hour| hour < 12), sum(&|hour| hour >= 12));
         (hours.len() >= HOURS && am.1 > 0 && pm.1 > 0).then(|| self.review_half_days(am.0, am.1, pm.0, pm.1))
@@ -137,7 +137,7 @@ impl Words {
     }
 
     fn stopped(self, item: &ItemAdherence) -> Option<String> {
-        let early = item.stops.stopped + item.stops.trouble;
+        let early = item.stops.stopped.saturating_add(item.stops.trouble);
         let (most, _) = item.stops.after.iter().max_by_key(|(_, runs)| *runs).filter(|_| early > 0)?;
         Some(match early {
             1 => self.review_stopped_once(most.done, most.of),

@@ -3,7 +3,7 @@
 use crate::{Key, Words};
 use exercises::plan::Plan;
 use exercises::review::Review;
-use wire::clinic::ReviewPage;
+use wire::clinic::{DeviceLine, ReviewNotice, ReviewPage, StoreNotice};
 
 /// The questions that a review answers, in this order.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -85,9 +85,40 @@ impl Words {
         }
         let behind = review.behind.iter().map(|behind| self.review_device_behind(&self.date(behind.until)));
         lines.extend(behind);
+        lines.extend(review.renewed.iter().map(|day| self.review_device_renewed(&self.date(*day))));
         lines.extend((review.corrected > 0).then(|| self.review_corrected(review.corrected)));
         lines.extend(self.older_card(page.plan.as_ref(), review));
         lines
+    }
+
+    /// What there is to say about the store and the devices that the review is made from; mostly nothing.
+    pub fn review_notices(self, page: &ReviewPage) -> Vec<String> {
+        let of_store = page.notices.iter().map(|notice| match notice {
+            ReviewNotice::ChangedOutside => self.text(Key::ReviewChangedOutside).to_owned(),
+            ReviewNotice::StoreBehind { revision, next } => self.review_store_behind(revision, next),
+        });
+        let several = page.devices.len() > 1 || page.devices.iter().any(|device| device.left_out);
+        of_store.chain(page.devices.iter().filter(|_| several).map(|device| self.device(device))).collect()
+    }
+
+    /// "Device 0123456789abcdef: first seen on 25 November."
+    fn device(self, line: &DeviceLine) -> String {
+        let device = line.device.to_string();
+        match line.first_seen {
+            _ if line.left_out => self.review_device_left_out(&device),
+            Some(day) => self.review_device_first_seen(&device, &self.date(day)),
+            None => self.review_device_seen_before(&device),
+        }
+    }
+
+    /// What is wrong with the clinic's store as a whole.
+    pub fn store_notice(self, notice: &StoreNotice) -> String {
+        match notice {
+            StoreNotice::DamagedRecords { n } => self.store_damaged_records(*n),
+            StoreNotice::ChangedOutside { rows, codes } if codes.is_empty() => self.store_changed_outside(*rows),
+            StoreNotice::ChangedOutside { rows, codes } => self.store_changed_outside_of(*rows, &self.list(codes)),
+            StoreNotice::ManifestChanged => self.text(Key::StoreManifestChanged).to_owned(),
+        }
     }
 
     fn older_card(self, plan: Option<&Plan>, review: &Review) -> Option<String> {

@@ -155,6 +155,7 @@ fn summary(plan: &Plan) -> Summary {
     Summary {
         plan: plan.header.id,
         log: LogId([3; 8]),
+        former: Vec::new(),
         counter: 1,
         from: DayNumber(0),
         until: DayNumber(27),
@@ -245,5 +246,7 @@ pub fn page() -> ReviewPage {
         plan: Some(plan),
         earlier: Vec::new(),
         exercises: catalogue.exercises,
+        devices: Vec::new(),
+        notices: Vec::new(),
     }
 }

@@ -1,0 +1,152 @@
+//! Backups of a data folder on either side: one a day by itself, one when a person asks for it, and restoring one.
+
+use crate::{ActionResult, DataFolder, Moment, platform, refuse};
+use chrono::{Datelike, NaiveDate};
+use std::collections::BTreeSet;
+use std::path::{Path, PathBuf};
+use store::{Home, StoreError};
+pub use store::{Salvaged, SalvagedTable};
+use wire::Failure;
+use wire::app::{Backups, Role};
+use wire::patient::Saved;
+
+/// How many days the automatic backups reach back without a gap, as far as the program was used.
+const DAYS: usize = 7;
+/// From how many weeks before those days one backup each is kept.
+const WEEKS: usize = 4;
+
+/// Writes today's automatic backup, unless there is one, and removes those that are no longer kept. Nothing happens before a side is
+/// chosen, in a sample, and with a time that was set on the command line.
+///
+/// # Errors
+/// Any failure to write it; then no older one was removed.
+pub fn daily(folder: &mut DataFolder, moment: &Moment) -> ActionResult<()> {
+    let today = moment.now.date();
+    if folder.role.is_none() || folder.is_sample || folder.at_is_set || folder.backed_up == Some(today) {
+        return Ok(());
+    }
+    let dir = folder.dir();
+    let refused = refuse::store(&dir);
+    let mut days = days(&folder.home)?;
+    if days.insert(today) {
+        folder.home.back_up(&today.to_string()).map_err(&refused)?;
+    }
+    for day in superfluous(&days, today) {
+        folder.home.remove_backup(&day.to_string()).map_err(&refused)?;
+    }
+    folder.backed_up = Some(today);
+    Ok(())
+}
+
+fn days(home: &Home) -> ActionResult<BTreeSet<NaiveDate>> {
+    let named = home.backup_days().map_err(refuse::store(home.dir()))?;
+    Ok(named.iter().filter_map(|day| day.parse().ok()).collect())
+}
+
+/// The backups that are removed: all but those of the newest seven days, the newest of each of the four weeks before, and today's, which is
+/// not the newest if the clock was ahead once.
+fn superfluous(days: &BTreeSet<NaiveDate>, today: NaiveDate) -> Vec<NaiveDate> {
+    let mut weeks = BTreeSet::new();
+    let older = days.iter().rev().skip(DAYS);
+    let kept = |day: &&NaiveDate| weeks.len() < WEEKS && weeks.insert((day.iso_week().year(), day.iso_week().week()));
+    let kept: BTreeSet<NaiveDate> = older.clone().filter(kept).copied().collect();
+    older.filter(|day| !kept.contains(day) && **day != today).copied().collect()
+}
+
+/// When the last automatic backup was made, and where the backups are.
+pub fn show(folder: &DataFolder) -> ActionResult<Backups> {
+    let folder_of_backups = folder.dir().join("backups");
+    Ok(Backups {
+        last: days(&folder.home)?.last().copied(),
+        folder: folder_of_backups.display().to_string(),
+        home: folder.dir().display().to_string(),
+        readable: folder.role == Some(Role::Patient),
+    })
+}
+
+/// Writes a backup to `to`, or into the folder for saved files.
+///
+/// # Errors
+/// [`Failure::NoRole`] if there is nothing to back up yet; any failure to write the file.
+pub fn save(folder: &DataFolder, moment: &Moment, to: Option<&Path>) -> ActionResult<Saved> {
+    folder.role.ok_or(Failure::NoRole)?;
+    let path = to.map_or_else(|| platform::free_name(folder, moment, "carryover-backup", ".db"), Path::to_path_buf);
+    let file = path.display().to_string();
+    let bytes = folder.home.store().backup(&path).map_err(|error| match error {
+        StoreError::Damaged { .. } | StoreError::Corrupt { .. } => refuse::store(folder.home.dir())(error),
+        _ => Failure::FileUnwritable { file: file.clone() },
+    })?;
+    Ok(Saved { path: file, bytes })
+}
+
+/// Puts a backup in the place of the data in the folder `home`, and opens it: see [`DataFolder::open_remembering`]. Returns as well where the
+/// data are kept that were there before, if there were any.
+///
+/// # Errors
+/// [`Failure::NotABackup`] and other failures to read the file; then nothing has changed.
+pub fn restore(
+    home: &Path,
+    from: &Path,
+    moment: &Moment,
+    remembered: Option<&Path>,
+) -> ActionResult<(DataFolder, Option<PathBuf>)> {
+    let file = from.display().to_string();
+    let day = moment.now.date().to_string();
+    let restored = Home::restore_over(home, from, &day, remembered).map_err(|error| match error {
+        StoreError::NotThere { path } if path == from => Failure::FileMissing { file: file.clone() },
+        StoreError::Foreign { path, .. } | StoreError::Damaged { path, .. } if path == from => {
+            Failure::NotABackup { file: file.clone() }
+        }
+        StoreError::Newer { path, .. } if path == from => Failure::HomeNewer { home: file.clone() },
+        StoreError::ReadOnly { path } if path == from => Failure::FileUnreadable { file: file.clone() },
+        other => refuse::store(home)(other),
+    })?;
+    Ok((DataFolder::of(restored.0)?, restored.1))
+}
+
+/// Makes a new database of what can be read of the damaged one in the folder `home`, and opens it. The damaged file is kept beside it.
+///
+/// # Errors
+/// [`Failure::HomeDamaged`] if nothing of it can be read.
+pub fn salvage(home: &Path, moment: &Moment, remembered: Option<&Path>) -> ActionResult<(DataFolder, Salvaged)> {
+    let day = moment.now.date().to_string();
+    let (open, salvaged) = Home::salvage(home, &day, remembered).map_err(refuse::store(home))?;
+    Ok((DataFolder::of(open)?, salvaged))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn day(number: i64) -> NaiveDate {
+        NaiveDate::from_ymd_opt(2026, 3, 2).expect("a Monday") + chrono::Duration::days(number)
+    }
+
+    /// What is left when a backup is made on each of these days.
+    fn left(made: impl IntoIterator<Item = i64>) -> Vec<i64> {
+        let mut days = BTreeSet::new();
+        for today in made.into_iter().map(day) {
+            days.insert(today);
+            for gone in superfluous(&days, today) {
+                days.remove(&gone);
+            }
+        }
+        days.into_iter().map(|left| (left - day(0)).num_days()).collect()
+    }
+
+    #[test]
+    fn seven_days_and_four_weeks_are_kept() {
+        assert_eq!(left(0..7), Vec::from_iter(0..7));
+        // Day 70 is a Monday. Before the last seven days, the newest of each week is left: a Monday, and Sundays.
+        assert_eq!(left(0..=70), [48, 55, 62, 63, 64, 65, 66, 67, 68, 69, 70]);
+        assert_eq!(left([0, 40, 41, 300]), [0, 40, 41, 300], "seldom used, all are among the newest seven");
+    }
+
+    #[test]
+    fn a_clock_that_was_ahead_removes_no_backup_of_today() {
+        let ahead = 4_000..4_007;
+        let left = left((0..30).chain(ahead).chain(30..33));
+        assert!(left.contains(&32), "{left:?}");
+        assert!(left.iter().any(|day| (20..30).contains(day)), "{left:?}");
+    }
+}

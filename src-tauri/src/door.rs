@@ -1,0 +1,46 @@
+//! Locks the clinic's store when nobody uses the window, and after the computer has slept. The rule is `actions::clinic::idle`.
+
+use std::sync::{Mutex, MutexGuard, PoisonError};
+
+use actions::clinic::idle::{self, Clocks, IdleWatch};
+use actions::clock;
+use tauri::{AppHandle, Emitter, Manager};
+
+use crate::session::Session;
+
+/// The event that informs the window that the store was locked.
+const LOCKED: &str = "locked";
+
+/// When the window was last used.
+pub struct Door(Mutex<IdleWatch>);
+
+impl Door {
+    /// A window that is used at this moment.
+    pub fn new() -> Door {
+        Door(Mutex::new(IdleWatch::new(now())))
+    }
+
+    /// Somebody uses the window.
+    pub fn used(&self) {
+        self.watch().used(now());
+    }
+
+    fn watch(&self) -> MutexGuard<'_, IdleWatch> {
+        self.0.lock().unwrap_or_else(PoisonError::into_inner)
+    }
+}
+
+/// The system's own clock, also where the program was started with another time: what matters is how much time passes.
+fn now() -> Clocks {
+    Clocks { wall_ms: actions::Clock::system().now_ms(), awake_ms: clock::awake_ms() }
+}
+
+/// Locks the store if its time is over, and tells the window so. Called every few seconds.
+pub fn refresh(app: &AppHandle) {
+    let door = app.state::<Door>();
+    let locked = app.state::<Session>().with_own_folder(|folder, _| idle::lock_if_over(folder, &mut door.watch(), now()));
+    if locked == Ok(true) {
+        // A window that does not hear it shows nothing new either: every command is refused from now on.
+        let _ = app.emit(LOCKED, ());
+    }
+}

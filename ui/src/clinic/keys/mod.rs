@@ -1,0 +1,9 @@
+//! The clinic's passphrase, its lock and its keys.
+
+mod change;
+mod identity;
+mod idle;
+mod keys_page;
+mod save;
+
+pub use keys_page::Keys;
