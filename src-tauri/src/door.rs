@@ -1,15 +1,18 @@
-//! Locks the clinic's store when nobody uses the window, and after the computer has slept. The rule is `actions::clinic::idle`.
+//! Locks when nobody uses the window, and after the computer has slept. The rule is `actions::clinic::idle`.
 
 use std::sync::{Mutex, MutexGuard, PoisonError};
 
 use actions::clinic::idle::{self, Clocks, IdleWatch};
 use actions::clock;
 use tauri::{AppHandle, Emitter, Manager};
+use wire::app::Role;
 
 use crate::session::Session;
 
-/// The event that informs the window that the store was locked.
+/// The event that informs the clinic's window that the store was locked.
 const LOCKED: &str = "locked";
+/// The event that informs the patient's window that nobody uses it.
+const IDLE: &str = "idle";
 
 /// When the window was last used.
 pub struct Door(Mutex<IdleWatch>);
@@ -35,12 +38,19 @@ fn now() -> Clocks {
     Clocks { wall_ms: actions::Clock::system().now_ms(), awake_ms: clock::awake_ms() }
 }
 
-/// Locks the store if its time is over, and tells the window so. Called every few seconds.
+/// Locks the clinic's store if its time is over, and tells the window so; a patient's window is told and locks itself. Called every few seconds.
 pub fn refresh(app: &AppHandle) {
     let door = app.state::<Door>();
-    let locked = app.state::<Session>().with_own_folder(|folder, _| idle::lock_if_over(folder, &mut door.watch(), now()));
-    if locked == Ok(true) {
-        // A window that does not hear it shows nothing new either: every command is refused from now on.
-        let _ = app.emit(LOCKED, ());
+    let session = app.state::<Session>();
+    let event = session.with_own_folder(|folder, _| {
+        let mut watch = door.watch();
+        Ok(match folder.role() {
+            Some(Role::Patient) => idle::is_screen_idle(folder, &mut watch, now())?.then_some(IDLE),
+            _ => idle::lock_if_over(folder, &mut watch, now())?.then_some(LOCKED),
+        })
+    });
+    if let Ok(Some(event)) = event {
+        // A clinic's window that does not hear it shows nothing new either: every command is refused from now on.
+        let _ = app.emit(event, ());
     }
 }

@@ -1,9 +1,9 @@
 //! The state that commands and reminders share: the open data folder and the clock.
 
-use std::path::Path;
+use std::path::{Path, PathBuf};
 use std::sync::{Mutex, MutexGuard, PoisonError};
 
-use actions::patient::{refitting, sample};
+use actions::patient::{refitting, sample, screen_lock};
 use actions::{Clock, DataFolder, Moment, backup, platform};
 use exercises::sway::Sample;
 use wire::Failure;
@@ -16,10 +16,27 @@ pub struct Replays(pub Vec<Vec<Sample>>);
 
 /// The open data folder (or why it could not be opened), the sample if one is open, and the clock.
 pub struct Session {
+    home: PathBuf,
     folder: Mutex<Result<DataFolder, Failure>>,
     // If both are locked, this one must be locked first.
     open_sample: Mutex<Option<OpenSample>>,
     clock: Clock,
+}
+
+/// `act`, but only while the patient's window is not locked.
+fn unless_locked<T>(
+    act: impl FnOnce(&mut DataFolder, &Moment) -> Result<T, Failure>,
+) -> impl FnOnce(&mut DataFolder, &Moment) -> Result<T, Failure> {
+    move |folder, moment| {
+        screen_lock::refuse_if_locked(folder)?;
+        act(folder, moment)
+    }
+}
+
+fn opened(home: &Path, clock: &Clock) -> Result<DataFolder, Failure> {
+    let mut folder = DataFolder::open_remembering(home, true, platform::remembered().as_deref())?;
+    folder.at_is_set = clock.is_set();
+    Ok(folder)
 }
 
 /// A sample and its folder.
@@ -32,13 +49,45 @@ struct OpenSample {
 impl Session {
     /// Opens the data folder. A failure is kept, so that the window can show it.
     pub fn open(home: &Path, clock: Clock) -> Session {
-        let folder = DataFolder::open_remembering(home, true, platform::remembered().as_deref()).map(|mut folder| {
-            folder.at_is_set = clock.is_set();
+        let folder = opened(home, &clock).inspect(|_| {
             // Removes a sample that a killed program left behind.
             drop(SampleFolder::within(home));
-            folder
         });
-        Session { folder: Mutex::new(folder), open_sample: Mutex::new(None), clock }
+        Session { home: home.into(), folder: Mutex::new(folder), open_sample: Mutex::new(None), clock }
+    }
+
+    /// The data folder's path, also if it could not be opened.
+    pub fn home(&self) -> &Path {
+        &self.home
+    }
+
+    /// Closes the data folder, if it is open, and puts the one in its place that `make` makes at its path. If that fails, the folder is
+    /// opened as it was; a clinic's store is then locked.
+    ///
+    /// # Errors
+    /// Any failure of `make`; [`Failure::OnlySample`] while a sample is open.
+    pub fn replace_folder<T>(
+        &self,
+        make: impl FnOnce(&Path, &Moment) -> Result<(DataFolder, T), Failure>,
+    ) -> Result<T, Failure> {
+        if self.open_sample().is_some() {
+            return Err(Failure::OnlySample);
+        }
+        let mut folder = self.folder.lock().unwrap_or_else(PoisonError::into_inner);
+        folder.as_ref().map_or(Ok(()), screen_lock::refuse_if_locked)?;
+        // Another folder can be opened only after this one is closed.
+        *folder = Err(Failure::HomeInUse { home: self.home.display().to_string() });
+        match make(&self.home, &self.clock.moment()) {
+            Ok((mut made, said)) => {
+                made.at_is_set = self.clock.is_set();
+                *folder = Ok(made);
+                Ok(said)
+            }
+            Err(failure) => {
+                *folder = opened(&self.home, &self.clock);
+                Err(failure)
+            }
+        }
     }
 
     /// Whether the data folder could be opened.
@@ -49,8 +98,16 @@ impl Session {
     /// Calls `act` on what the window shows at this moment: the person's own data folder, or the sample.
     ///
     /// # Errors
-    /// Any failure of `act`, or the failure to open the folder.
+    /// Any failure of `act`, or the failure to open the folder; [`Failure::ScreenLocked`] while the patient's window is locked.
     pub fn with<T>(&self, act: impl FnOnce(&mut DataFolder, &Moment) -> Result<T, Failure>) -> Result<T, Failure> {
+        self.even_if_locked(unless_locked(act))
+    }
+
+    /// Like [`Session::with`], also while the patient's window is locked: for what shows nothing of the record.
+    ///
+    /// # Errors
+    /// As for [`Session::with`], but for the lock.
+    pub fn even_if_locked<T>(&self, act: impl FnOnce(&mut DataFolder, &Moment) -> Result<T, Failure>) -> Result<T, Failure> {
         match self.open_sample().as_mut() {
             Some(open_sample) => act(&mut open_sample.folder, &self.clock.moment()),
             None => self.with_own_folder(act),
@@ -63,7 +120,7 @@ impl Session {
     /// As for [`Session::with`]; [`Failure::OnlySample`] while a sample is open.
     pub fn outside_sample<T>(&self, act: impl FnOnce(&mut DataFolder, &Moment) -> Result<T, Failure>) -> Result<T, Failure> {
         let open_sample = self.open_sample();
-        if open_sample.is_some() { Err(Failure::OnlySample) } else { self.with_own_folder(act) }
+        if open_sample.is_some() { Err(Failure::OnlySample) } else { self.with_own_folder(unless_locked(act)) }
     }
 
     /// Opens a sample plan, or closes it.

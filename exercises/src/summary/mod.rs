@@ -5,6 +5,7 @@
 //! began is given as quartiles of each week; in a week with three runs or fewer these are the delays themselves.
 
 mod mornings;
+mod part;
 mod reduce;
 pub mod union;
 
@@ -21,6 +22,7 @@ use std::collections::BTreeSet;
 use strum::VariantArray;
 
 pub(crate) use mornings::morning_points;
+pub use part::SummaryPart;
 pub use reduce::{Period, Sealing, reduce};
 
 /// Length of the longest note that a person may add, in characters.

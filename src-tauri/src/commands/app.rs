@@ -3,14 +3,14 @@
 use super::{Args, CommandResult};
 use crate::session::Session;
 use crate::window;
-use actions::backup;
+use actions::{backup, platform};
 use tauri::{AppHandle, State};
 use wire::app;
 
 /// [`wire::app::ShowAppState`].
 #[tauri::command]
 pub async fn app_state(session: State<'_, Session>, _args: Args<app::ShowAppState>) -> CommandResult<app::ShowAppState> {
-    session.with(|folder, moment| folder.app_state(moment))
+    session.even_if_locked(|folder, moment| folder.app_state(moment))
 }
 
 /// [`wire::app::ChooseRole`].
@@ -39,7 +39,7 @@ pub async fn show_sample(session: State<'_, Session>, args: Args<app::ShowSample
 #[tauri::command]
 pub async fn choose_locale(session: State<'_, Session>, args: Args<app::ChooseLocale>) -> CommandResult<app::ChooseLocale> {
     session.choose_locale(args.tag.as_deref())?;
-    session.with(|folder, moment| folder.app_state(moment))
+    session.even_if_locked(|folder, moment| folder.app_state(moment))
 }
 
 /// [`wire::app::ShowDataFolder`].
@@ -61,6 +61,36 @@ pub async fn backups(session: State<'_, Session>, _args: Args<app::ShowBackups>)
 #[tauri::command]
 pub async fn save_backup(session: State<'_, Session>, _args: Args<app::SaveBackup>) -> CommandResult<app::SaveBackup> {
     session.outside_sample(|folder, moment| backup::save(folder, moment, None))
+}
+
+/// [`wire::app::ShowBackupDays`].
+#[tauri::command]
+pub async fn backup_days(
+    session: State<'_, Session>,
+    _args: Args<app::ShowBackupDays>,
+) -> CommandResult<app::ShowBackupDays> {
+    backup::days_in(session.home())
+}
+
+/// [`wire::app::RestoreBackup`].
+#[tauri::command]
+pub async fn restore_backup(
+    app: AppHandle,
+    session: State<'_, Session>,
+    args: Args<app::RestoreBackup>,
+) -> CommandResult<app::RestoreBackup> {
+    let restored = session
+        .replace_folder(|home, moment| backup::restore_chosen(home, &args, moment, platform::remembered().as_deref()))?;
+    window::fit_to_side(&app);
+    Ok(restored)
+}
+
+/// [`wire::app::Salvage`].
+#[tauri::command]
+pub async fn salvage(app: AppHandle, session: State<'_, Session>, _args: Args<app::Salvage>) -> CommandResult<app::Salvage> {
+    let report = session.replace_folder(|home, moment| backup::salvage(home, moment, platform::remembered().as_deref()))?;
+    window::fit_to_side(&app);
+    Ok(report)
 }
 
 /// [`wire::app::ShowCatalogue`].

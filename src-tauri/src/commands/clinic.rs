@@ -4,7 +4,7 @@ use super::{Args, CommandResult};
 use crate::door::Door;
 use crate::session::Session;
 use crate::window;
-use actions::clinic::{drafting, idle, issuing, lock, passphrase, patients, receiving, reviewing, saved_keys};
+use actions::clinic::{devices, drafting, idle, issuing, lock, passphrase, patients, receiving, reviewing, saved_keys};
 use tauri::{AppHandle, State};
 use wire::clinic;
 
@@ -183,6 +183,24 @@ pub async fn remove_card_files(
 pub async fn receive(session: State<'_, Session>, args: Args<clinic::Receive>) -> CommandResult<clinic::Receive> {
     let incoming = super::without_folder(move || Ok(receiving::find(receiving::from_window(args.files)))).await?;
     session.with(|folder, moment| receiving::take_in(folder, moment, incoming))
+}
+
+/// [`wire::clinic::Remove`].
+#[tauri::command]
+pub async fn remove_patient(session: State<'_, Session>, args: Args<clinic::Remove>) -> CommandResult<clinic::Remove> {
+    session.with(|folder, moment| patients::remove_from_window(folder, moment, &args))
+}
+
+/// [`wire::clinic::LeaveOutDevice`].
+#[tauri::command]
+pub async fn leave_out_device(
+    session: State<'_, Session>,
+    args: Args<clinic::LeaveOutDevice>,
+) -> CommandResult<clinic::LeaveOutDevice> {
+    session.with(|folder, moment| {
+        devices::leave_out(folder, &args.code, args.device, args.left_out)?;
+        reviewing::page(folder, moment, &args.code)
+    })
 }
 
 /// [`wire::clinic::ShowReview`].

@@ -3,7 +3,7 @@
 use super::{Args, CommandResult};
 use crate::background;
 use crate::session::Session;
-use actions::patient::{calendar, own_data, reminders};
+use actions::patient::{calendar, own_data, reminders, screen_lock};
 use tauri::{AppHandle, State};
 use wire::device;
 
@@ -47,6 +47,39 @@ pub async fn export_calendar(
     _args: Args<device::ExportCalendar>,
 ) -> CommandResult<device::ExportCalendar> {
     session.outside_sample(|folder, moment| calendar::export(folder, moment, None, None))
+}
+
+/// [`wire::device::SetScreenCode`].
+#[tauri::command]
+pub async fn set_screen_code(
+    session: State<'_, Session>,
+    args: Args<device::SetScreenCode>,
+) -> CommandResult<device::SetScreenCode> {
+    session.outside_sample(|folder, moment| {
+        screen_lock::choose(folder, &args)?;
+        folder.app_state(moment)
+    })
+}
+
+/// [`wire::device::LockScreen`].
+#[tauri::command]
+pub async fn lock_screen(session: State<'_, Session>, _args: Args<device::LockScreen>) -> CommandResult<device::LockScreen> {
+    session.even_if_locked(|folder, moment| {
+        screen_lock::lock(folder);
+        folder.app_state(moment)
+    })
+}
+
+/// [`wire::device::UnlockScreen`].
+#[tauri::command]
+pub async fn unlock_screen(
+    session: State<'_, Session>,
+    args: Args<device::UnlockScreen>,
+) -> CommandResult<device::UnlockScreen> {
+    session.even_if_locked(|folder, moment| {
+        screen_lock::unlock(folder, &args.code)?;
+        folder.app_state(moment)
+    })
 }
 
 /// [`wire::device::EraseEverything`]. The web view of this window is running at that time.

@@ -145,6 +145,15 @@ pub async fn preview_summary(
     session.outside_sample(|folder, moment| sealing::preview(folder, moment, &args))
 }
 
+/// [`wire::patient::ShowSummaryBytes`].
+#[tauri::command]
+pub async fn summary_bytes(
+    session: State<'_, Session>,
+    args: Args<patient::ShowSummaryBytes>,
+) -> CommandResult<patient::ShowSummaryBytes> {
+    session.outside_sample(|folder, moment| sealing::bytes(folder, moment, &args))
+}
+
 /// [`wire::patient::SealSummary`].
 #[tauri::command]
 pub async fn seal_summary(

@@ -51,6 +51,22 @@ fn locking_clears_the_page_and_unlocking_returns_to_it() {
 }
 
 #[test]
+fn a_patient_is_removed_after_the_code_was_typed() {
+    let desktop = Desktop::new();
+    let (window, _) = open(&desktop);
+    window.press("Remove patient: K17");
+    window.see("Remove K17?");
+    window.see("how long local rules require");
+    assert!(!window.can_press("Remove patient"), "not before the code is typed");
+    window.screenshot("door-remove");
+    window.type_into("Type K17 to confirm", "k17");
+    window.press("Remove patient");
+    window.see("K17 is removed: the name, every plan and every summary, also from the automatic backups.");
+    window.press("Go on");
+    window.see("No patients yet.");
+}
+
+#[test]
 fn a_window_that_nobody_uses_locks_by_itself() {
     let desktop = Desktop::new();
     let passphrase = desktop.with_a_clinic();

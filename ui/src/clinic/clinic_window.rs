@@ -1,21 +1,18 @@
 //! The clinic's side: set-up or unlocking first, then one page at a time.
 
-use leptos::ev;
 use leptos::prelude::*;
-use leptos::task::spawn_local;
 use wire::app::{LockState, Role, ShowAppState};
-use wire::clinic::InUse;
 
 use super::context::{ClinicContext, Page};
 use super::issued::Issued;
 use super::keys::Keys;
 use super::lock::Lock;
-use super::patients::Patients;
+use super::patients::{Patients, RemovePatient};
 use super::plan::Compose;
 use super::review::Review;
+use crate::events;
 use crate::pages::ShowInfoPage;
-use crate::shared::{AppContext, clock, screen, top};
-use crate::{events, invoke};
+use crate::shared::{AppContext, in_use, screen, top};
 
 /// The clinic's side of the window.
 #[component]
@@ -39,6 +36,7 @@ pub fn Clinic() -> impl IntoView {
         }
         Page::Issued(code, card) => screen(move || view! { <Issued code card=*card/> }),
         Page::Keys => screen(|| view! { <Keys/> }),
+        Page::Remove(code) => screen(move || view! { <RemovePatient code/> }),
     };
     view! {
         <div class="window clinic">
@@ -51,9 +49,6 @@ pub fn Clinic() -> impl IntoView {
     }
 }
 
-/// The shell is told at most once in this many milliseconds that somebody uses the window.
-const TELL_MS: f64 = 1000.0;
-
 /// Locks when the shell says so and with Ctrl+L, and tells the shell while somebody uses the window.
 fn watch(context: ClinicContext) {
     events::listen("locked", move |_: serde_json::Value| {
@@ -63,29 +58,5 @@ fn watch(context: ClinicContext) {
             }
         });
     });
-    let told = StoredValue::new(f64::NEG_INFINITY);
-    let used = move || {
-        let now = clock::steady_ms();
-        if now - told.get_value() >= TELL_MS && untrack(|| context.is_open()) {
-            told.set_value(now);
-            // If the shell does not get it, the store only locks earlier.
-            spawn_local(async { drop(invoke::call::<InUse>(&()).await) });
-        }
-    };
-    let typed = window_event_listener(ev::keydown, move |event| {
-        used();
-        if event.ctrl_key() && !event.alt_key() && event.key().eq_ignore_ascii_case("l") {
-            event.prevent_default();
-            context.lock();
-        }
-    });
-    let moved = window_event_listener(ev::pointermove, move |_| used());
-    let pressed = window_event_listener(ev::pointerdown, move |_| used());
-    let scrolled = window_event_listener(ev::wheel, move |_| used());
-    on_cleanup(move || {
-        typed.remove();
-        moved.remove();
-        pressed.remove();
-        scrolled.remove();
-    });
+    let _ = in_use::watch(move || context.is_open(), move || context.lock());
 }

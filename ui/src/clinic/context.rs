@@ -19,6 +19,8 @@ pub enum Page {
     Plan(String, Box<PlanDraft>),
     /// A page that explains the program.
     Info(InfoPage),
+    /// A patient to be removed.
+    Remove(String),
     /// A card that was issued to a patient.
     Issued(String, Box<IssuedCard>),
     /// The passphrase, the lock and the saved keys.
@@ -94,6 +96,7 @@ impl ClinicContext {
             Page::Info(page) => Left::Info(*page),
             Page::Issued(code, _) => Left::Review(code.clone()),
             Page::Keys => Left::Keys,
+            Page::Remove(_) => Left::Patients,
         }));
         self.keeper.forget();
         // First, so that the page that asks for the passphrase takes the place of all others before one of them asks for data.

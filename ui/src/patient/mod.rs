@@ -23,6 +23,7 @@ mod reminders;
 mod run;
 mod sample;
 mod score_buttons;
+mod screen_lock;
 mod sounds;
 mod string;
 mod string_piece;

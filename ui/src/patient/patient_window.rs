@@ -6,7 +6,7 @@ use exercises::slots::SlotRef;
 use exercises::today::Head;
 use leptos::prelude::*;
 use leptos::{ev, html};
-use wire::app::Role;
+use wire::app::{Role, ScreenLock};
 
 use super::after::After;
 use super::bar::Bar;
@@ -24,6 +24,7 @@ use super::record::{Correct, Record, ThenAndNow, Visit};
 use super::reminders::Reminders;
 use super::run::Run;
 use super::sample::SampleLine;
+use super::screen_lock::{Locked, lock_when_idle};
 use super::trouble::{Advice, AskTrouble};
 use crate::events;
 use crate::pages::ShowInfoPage;
@@ -33,13 +34,32 @@ use crate::shared::{AppContext, clock, screen, top};
 /// and when the shell reports a change; this is for the case that both fail.
 const LOOK_MS: u64 = 5 * 60_000;
 
-/// The patient's side of the window.
+/// The patient's side of the window: its pages, or what it shows while it is locked.
 #[component]
 pub fn Patient() -> impl IntoView {
+    let app = AppContext::current();
+    let words = app.words_shown();
+    let locked =
+        Memo::new(move |_| app.state.with(|state| state.as_ref().is_some_and(|state| state.screen == ScreenLock::Locked)));
+    move || {
+        if locked.get() {
+            // Read and not only tracked, because a memo that nobody has read does not react.
+            words.get();
+            screen(|| view! { <Locked/> })
+        } else {
+            screen(|| view! { <Pages/> })
+        }
+    }
+}
+
+/// All pages of the patient's side.
+#[component]
+fn Pages() -> impl IntoView {
     let context = PatientContext::new(AppContext::current());
     provide_context(context);
     keep_current(context);
     leave_with_escape();
+    lock_when_idle(context);
     let words = context.app.words_shown();
     let over = move || open_page(context);
     let place = move || match context.place.get() {

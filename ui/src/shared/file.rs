@@ -22,8 +22,16 @@ pub fn chosen(field: &HtmlInputElement) -> Vec<File> {
 /// # Errors
 /// The file is too large or cannot be read.
 pub async fn base64(file: &File) -> Result<String, Failure> {
-    if file.size() > MAX_BYTES as f64 {
-        return Err(Failure::FileTooBig { file: file.name(), most: MAX_BYTES });
+    base64_of_at_most(file, MAX_BYTES).await
+}
+
+/// The bytes of a file of at most `most` bytes in Base64.
+///
+/// # Errors
+/// The file is larger or cannot be read.
+pub async fn base64_of_at_most(file: &File, most: u64) -> Result<String, Failure> {
+    if file.size() > most as f64 {
+        return Err(Failure::FileTooBig { file: file.name(), most });
     }
     let unreadable = |_| Failure::FileUnreadable { file: file.name() };
     let address = JsFuture::from(read(file)).await.map_err(unreadable)?;

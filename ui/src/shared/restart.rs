@@ -1,4 +1,4 @@
-//! Restarting the page after everything was erased.
+//! Restarting the page after everything was erased or replaced.
 
 use leptos::prelude::*;
 
@@ -16,6 +16,12 @@ pub fn begin() {
     // The page's own address is never refused.
     let _ = place.set_hash(ERASED);
     let _ = place.reload();
+}
+
+/// Reloads the page, after other data took the place of those that it shows.
+pub fn reload() {
+    // The page's own address is never refused.
+    let _ = window().location().reload();
 }
 
 /// Whether the page was just restarted after erasing.

@@ -5,6 +5,7 @@ use wire::app::{ChooseRole, Role, RoleRequest};
 use words::Key;
 
 use crate::shared::line::TimeIsSet;
+use crate::shared::restore::Restore;
 use crate::shared::{AppContext, Fault};
 
 /// Two buttons, each with its meaning, and a plain warning about an employer's computer. `prescribe` opens the page for setting up a
@@ -21,6 +22,8 @@ pub fn ChooseSide(prescribe: impl Fn() + Copy + Send + 'static, back: impl Fn() 
             app.request::<ChooseRole>(RoleRequest { role }, move |state| app.state.set(Some(state)));
         }
     };
+    let restoring = RwSignal::new(false);
+    let unfold = move |_| restoring.update(|open| *open = !*open);
     let side = move |id: &'static str, role, name, what| {
         view! {
             <section class="sheet stack">
@@ -41,6 +44,12 @@ pub fn ChooseSide(prescribe: impl Fn() + Copy + Send + 'static, back: impl Fn() 
                     <Fault/>
                     {side("side-patient", Role::Patient, Key::RolePatient, Key::RolePatientWhat)}
                     {side("side-clinic", Role::Clinic, Key::RoleClinic, Key::RoleClinicWhat)}
+                    <section class="stack-2">
+                        <button type="button" class="quiet" aria-expanded=move || restoring.get().to_string() on:click=unfold>
+                            {app.text(Key::BackupRestore)}
+                        </button>
+                        <Show when=move || restoring.get()><p>{app.text(Key::BackupRestoreNew)}</p><Restore/></Show>
+                    </section>
                     <p class="small soft">{app.text(Key::EmployerCanRead)}</p>
                     <button type="button" class="quiet" on:click=move |_| back()>{app.text(Key::Back)}</button>
                     <TimeIsSet/>

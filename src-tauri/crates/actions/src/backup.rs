@@ -2,12 +2,12 @@
 
 use crate::{ActionResult, DataFolder, Moment, platform, refuse};
 use chrono::{Datelike, NaiveDate};
+use exercises::plain_text::shown;
 use std::collections::BTreeSet;
 use std::path::{Path, PathBuf};
 use store::{Home, StoreError};
-pub use store::{Salvaged, SalvagedTable};
 use wire::Failure;
-use wire::app::{Backups, Role};
+use wire::app::{BackupSource, Backups, Restored, Role, SalvageReport, SalvagedTable};
 use wire::patient::Saved;
 
 /// How many days the automatic backups reach back without a gap, as far as the program was used.
@@ -53,13 +53,33 @@ fn superfluous(days: &BTreeSet<NaiveDate>, today: NaiveDate) -> Vec<NaiveDate> {
     older.filter(|day| !kept.contains(day) && **day != today).copied().collect()
 }
 
+/// The days of the automatic backups in the data folder `home`, newest first; also if the folder cannot be opened.
+pub fn days_in(home: &Path) -> ActionResult<Vec<NaiveDate>> {
+    let named = Home::backup_days_in(home).map_err(refuse::store(home))?;
+    Ok(named.iter().rev().filter_map(|day| day.parse().ok()).collect())
+}
+
+/// Writes an automatic backup of what is there now, and removes all other copies in the data folder: older backups, and databases that were
+/// put aside. They hold what was removed since. With a time that was set on the command line, the backup has that day.
+///
+/// # Errors
+/// Any failure to write the backup; then no other was removed.
+pub fn remove_older(folder: &mut DataFolder, moment: &Moment) -> ActionResult<()> {
+    let today = moment.now.date();
+    let dir = folder.dir();
+    let refused = refuse::store(&dir);
+    folder.home.back_up(&today.to_string()).map_err(&refused)?;
+    folder.home.remove_older_copies(&today.to_string()).map_err(&refused)?;
+    folder.backed_up = Some(today);
+    Ok(())
+}
+
 /// When the last automatic backup was made, and where the backups are.
 pub fn show(folder: &DataFolder) -> ActionResult<Backups> {
     let folder_of_backups = folder.dir().join("backups");
     Ok(Backups {
         last: days(&folder.home)?.last().copied(),
         folder: folder_of_backups.display().to_string(),
-        home: folder.dir().display().to_string(),
         readable: folder.role == Some(Role::Patient),
     })
 }
@@ -90,9 +110,39 @@ pub fn restore(
     moment: &Moment,
     remembered: Option<&Path>,
 ) -> ActionResult<(DataFolder, Option<PathBuf>)> {
-    let file = from.display().to_string();
     let day = moment.now.date().to_string();
-    let restored = Home::restore_over(home, from, &day, remembered).map_err(|error| match error {
+    let restored = Home::restore_over(home, from, &day, remembered).map_err(unfit(from, home))?;
+    Ok((DataFolder::of(restored.0)?, restored.1))
+}
+
+/// Puts a backup that was chosen in the window in the place of the data in the folder `home`, as [`restore`] does.
+///
+/// # Errors
+/// As for [`restore`].
+pub fn restore_chosen(
+    home: &Path,
+    chosen: &BackupSource,
+    moment: &Moment,
+    remembered: Option<&Path>,
+) -> ActionResult<(DataFolder, Restored)> {
+    let (folder, before) = match chosen {
+        BackupSource::Day(day) => restore(home, &Home::backup_of_day(home, &day.to_string()), moment, remembered)?,
+        BackupSource::File { name, bytes } => {
+            let name = PathBuf::from(shown(name).as_ref());
+            let bytes = platform::from_base64(bytes)?;
+            let day = moment.now.date().to_string();
+            let restored = Home::restore_bytes_over(home, &name, &bytes, &day, remembered);
+            let (restored, before) = restored.map_err(unfit(&name, home))?;
+            (DataFolder::of(restored)?, before)
+        }
+    };
+    Ok((folder, Restored { before: before.map(|path| path.display().to_string()) }))
+}
+
+/// Why the backup at `from` was not restored to `home`.
+fn unfit(from: &Path, home: &Path) -> impl Fn(StoreError) -> Failure {
+    let file = from.display().to_string();
+    move |error| match error {
         StoreError::NotThere { path } if path == from => Failure::FileMissing { file: file.clone() },
         StoreError::Foreign { path, .. } | StoreError::Damaged { path, .. } if path == from => {
             Failure::NotABackup { file: file.clone() }
@@ -100,18 +150,21 @@ pub fn restore(
         StoreError::Newer { path, .. } if path == from => Failure::HomeNewer { home: file.clone() },
         StoreError::ReadOnly { path } if path == from => Failure::FileUnreadable { file: file.clone() },
         other => refuse::store(home)(other),
-    })?;
-    Ok((DataFolder::of(restored.0)?, restored.1))
+    }
 }
 
 /// Makes a new database of what can be read of the damaged one in the folder `home`, and opens it. The damaged file is kept beside it.
 ///
 /// # Errors
 /// [`Failure::HomeDamaged`] if nothing of it can be read.
-pub fn salvage(home: &Path, moment: &Moment, remembered: Option<&Path>) -> ActionResult<(DataFolder, Salvaged)> {
+pub fn salvage(home: &Path, moment: &Moment, remembered: Option<&Path>) -> ActionResult<(DataFolder, SalvageReport)> {
     let day = moment.now.date().to_string();
     let (open, salvaged) = Home::salvage(home, &day, remembered).map_err(refuse::store(home))?;
-    Ok((DataFolder::of(open)?, salvaged))
+    let tables = salvaged.tables.into_iter();
+    let tables =
+        tables.map(|store::SalvagedTable { name, saved, lost, is_whole }| SalvagedTable { name, saved, lost, is_whole });
+    let report = SalvageReport { kept: salvaged.kept.display().to_string(), tables: tables.collect() };
+    Ok((DataFolder::of(open)?, report))
 }
 
 #[cfg(test)]

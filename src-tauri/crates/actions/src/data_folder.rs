@@ -15,7 +15,7 @@ use std::path::{Path, PathBuf};
 use store::table::setting;
 use store::{Home, Provenance};
 use wire::Failure;
-use wire::app::{AppState, Copied, LockState, Role};
+use wire::app::{AppState, Copied, LockState, Role, ScreenLock};
 use words::Locale;
 
 const ROLE: &str = "role";
@@ -48,6 +48,8 @@ pub struct DataFolder {
     pub is_sample: bool,
     /// The day of the last automatic backup, as far as it is known.
     pub(crate) backed_up: Option<NaiveDate>,
+    /// Whether the patient's window was opened with its code, if it has one.
+    pub(crate) screen_is_open: bool,
     /// The slot whose page a notification's action asked to open.
     pub open_slot: Option<SlotRef>,
 }
@@ -88,6 +90,7 @@ impl DataFolder {
             last_card: LastCard::default(),
             at_is_set: false,
             is_sample: false,
+            screen_is_open: false,
             open_slot: None,
             backed_up: None,
         };
@@ -196,6 +199,9 @@ impl DataFolder {
             }
         }
         let lock_state = if self.role == Some(Role::Clinic) { lock::state(self)? } else { LockState::NotStarted };
+        let screen = patient::screen_lock::state(self)?;
+        // Once the window is open, it goes where the notification leads.
+        let open_slot = if screen == ScreenLock::Locked { None } else { self.open_slot.take() };
         Ok(AppState {
             role: self.role,
             now: moment.now,
@@ -207,7 +213,8 @@ impl DataFolder {
             sample: self.is_sample,
             lock: lock_state,
             copied: self.copied(),
-            open_slot: self.open_slot.take(),
+            screen,
+            open_slot,
         })
     }
 

@@ -87,6 +87,11 @@ impl<'b> MapIn<'b> {
         if input.position() == bytes.len() { Ok(MapIn { pairs }) } else { Err(Malformed(whole)) }
     }
 
+    /// Each key with its value, still encoded.
+    pub(crate) fn pairs(&self) -> impl Iterator<Item = (u64, &'b [u8])> {
+        self.pairs.iter().copied()
+    }
+
     /// The value of `key`; `None` if the map does not have it.
     pub(crate) fn some<T: Decode<'b, ()>>(&self, key: u8, field: &'static str) -> Result<Option<T>, Malformed> {
         let Some((_, bytes)) = self.pairs.iter().find(|(k, _)| *k == u64::from(key)) else { return Ok(None) };

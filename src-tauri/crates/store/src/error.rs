@@ -2,7 +2,7 @@
 
 use crate::files::{FileError, FileFault};
 use rusqlite::ErrorCode;
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 
 /// Why the data could not be opened, read or written.
 #[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
@@ -131,6 +131,19 @@ impl StoreError {
     /// Whether the same call may succeed later without a repair.
     pub fn may_pass(&self) -> bool {
         matches!(self, StoreError::Busy | StoreError::InUse { .. })
+    }
+
+    /// The same about a file that the person knows as `to`, if it is about the file at `from`.
+    pub(crate) fn renamed(self, from: &Path, to: &Path) -> StoreError {
+        let known = |path: PathBuf| if path == from { to.to_path_buf() } else { path };
+        match self {
+            StoreError::Foreign { path, found } => StoreError::Foreign { path: known(path), found },
+            StoreError::Newer { path, found, known: newest } => {
+                StoreError::Newer { path: known(path), found, known: newest }
+            }
+            StoreError::Damaged { path, detail } => StoreError::Damaged { path: known(path), detail },
+            other => other,
+        }
     }
 }
 

@@ -2,7 +2,7 @@
 
 use crate::backups;
 use crate::erasing::{self, WebView};
-use crate::files::{self, FileError, FileFault, Lock};
+use crate::files::{self, FileError, FileFault, Lock, NewFile};
 use crate::salvage::{self, Salvaged};
 use crate::table::{former_log, origin};
 use crate::witness::{self, Provenance};
@@ -125,7 +125,27 @@ impl Home {
 
     /// The days of the automatic backups, ascending.
     pub fn backup_days(&self) -> Result<Vec<String>, StoreError> {
-        Ok(backups::days(&self.dir)?)
+        Home::backup_days_in(&self.dir)
+    }
+
+    /// The days of the automatic backups in the data folder `dir`, ascending, whether or not it can be opened.
+    pub fn backup_days_in(dir: &Path) -> Result<Vec<String>, StoreError> {
+        Ok(backups::days(dir)?)
+    }
+
+    /// Where the automatic backup of a day is, by the day's name.
+    pub fn backup_of_day(dir: &Path, day: &str) -> PathBuf {
+        backups::of_day(dir, day)
+    }
+
+    /// Removes, overwritten, the automatic backups made before the one of `day` and every database that was put aside when a backup was
+    /// restored or a damaged one was salvaged: they have what was deleted since. Returns how many files were removed.
+    pub fn remove_older_copies(&self, day: &str) -> Result<usize, StoreError> {
+        let (found, _) = backups::all(&self.dir, self.store.path())?;
+        let newest = backups::of_day(&self.dir, day);
+        let older: Vec<PathBuf> = found.into_iter().filter(|file| *file != newest).collect();
+        older.iter().try_for_each(|file| files::wipe(file))?;
+        Ok(older.len())
     }
 
     /// Removes the automatic backup of a day, if there is one.
@@ -144,8 +164,35 @@ impl Home {
         day: &str,
         witnesses: Option<&Path>,
     ) -> Result<(Home, Option<PathBuf>), StoreError> {
+        Home::replace(dir, day, witnesses, |path| opening::checked_copy(from, path))
+    }
+
+    /// Does what [`Home::restore_over`] does with a backup of which these are the bytes. In what is wrong with it, its path is `name`.
+    pub fn restore_bytes_over(
+        dir: &Path,
+        name: &Path,
+        bytes: &[u8],
+        day: &str,
+        witnesses: Option<&Path>,
+    ) -> Result<(Home, Option<PathBuf>), StoreError> {
+        Home::replace(dir, day, witnesses, |path| {
+            let source = files::beside(path)?;
+            files::fill(&source, bytes)?;
+            let copied = opening::checked_copy(source.path(), path);
+            backups::remove_companions(source.path())?;
+            copied.map_err(|error| error.renamed(source.path(), name))
+        })
+    }
+
+    /// Puts the database that `make` makes in the place of the one in `dir`, and opens it.
+    fn replace(
+        dir: &Path,
+        day: &str,
+        witnesses: Option<&Path>,
+        make: impl FnOnce(&Path) -> Result<NewFile, StoreError>,
+    ) -> Result<(Home, Option<PathBuf>), StoreError> {
         let (lock, path) = enter(dir, true)?;
-        let new = opening::checked_copy(from, &path)?;
+        let new = make(&path)?;
         let before = match files::size(&path)? {
             None => None,
             Some(_) => {

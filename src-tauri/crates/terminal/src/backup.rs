@@ -60,8 +60,7 @@ pub fn salvage(args: &Args, clock: &Clock, out: &mut Out) -> Done {
             || json!({ "table": table.name, "saved": table.saved, "lost": table.lost, "whole": table.is_whole }),
         );
     }
-    let kept = salvaged.kept.display().to_string();
-    out.say(|words| words.salvage_kept(&kept), || json!({ "kept": kept }));
+    out.say(|words| words.salvage_kept(&salvaged.kept), || json!({ "kept": salvaged.kept }));
     home::say_if_copied(&folder, out);
     Ok(true)
 }

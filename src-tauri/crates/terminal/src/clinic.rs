@@ -12,7 +12,10 @@ use serde_json::json;
 use std::path::Path;
 use wire::Secret;
 use wire::app::LockState;
-use wire::clinic::{AddPatientRequest, DeviceLine, IssueRequest, IssuedCard, Outcome, PatientList, ReviewPage, StoreNotice};
+use wire::clinic::{
+    AddPatientRequest, DeviceLine, IssueRequest, IssuedCard, Outcome, PatientList, RemovePatientRequest, ReviewPage,
+    StoreNotice,
+};
 use words::{Key, Words};
 
 pub fn run(args: &Args, passphrase_file: Option<&Path>, what: &Clinic, clock: &Clock, out: &mut Out) -> Done {
@@ -74,9 +77,13 @@ pub fn run(args: &Args, passphrase_file: Option<&Path>, what: &Clinic, clock: &C
             lines.iter().for_each(|line| out.say(|words| device(words, line), || json!(line)));
             Ok(true)
         }
-        Clinic::Remove { code, yes } => {
-            patients::remove(&mut folder, code, if *yes { code } else { "" })?;
-            out.say(|words| words.patient_removed(code), || json!({ "removed": code }));
+        Clinic::Remove { code, yes, keep_backups } => {
+            let typed = if *yes { code.clone() } else { String::new() };
+            let asked = RemovePatientRequest { code: code.clone(), typed, also_backups: !keep_backups };
+            patients::remove_from_window(&mut folder, &moment, &asked)?;
+            let said =
+                |words: Words| if *keep_backups { words.patient_removed_here(code) } else { words.patient_removed(code) };
+            out.say(said, || json!({ "removed": code, "backups": !keep_backups }));
             Ok(true)
         }
         Clinic::Norms { file: Some(file), .. } => {

@@ -4,13 +4,14 @@ use crate::Done;
 use crate::args::Args;
 use crate::out::Out;
 use crate::patient::instant;
-use actions::patient::{calendar, own_data, reminders};
+use actions::patient::{calendar, own_data, reminders, screen_lock};
 use actions::{DataFolder, Moment};
 use clap::Subcommand;
 use exercises::id::PlanId;
 use exercises::remind::UpcomingReminder;
 use serde_json::{Value, json};
 use std::path::{Path, PathBuf};
+use wire::app::ScreenLock;
 use wire::device::{EraseRequest, MeetingRequest, QuietTimesRequest, Reminders};
 use words::{Key, Words};
 
@@ -44,6 +45,14 @@ pub enum DeviceCommand {
         #[arg(long, value_name = "N", value_parser = clap::value_parser!(u16).range(1..=336))]
         hours: u16,
     },
+    /// Show whether the window asks for a code, or remove a forgotten one
+    ///
+    /// The code keeps people away who pass by. It encrypts nothing, so whoever can use this command can read the record as well.
+    ScreenLock {
+        /// Remove the code
+        #[arg(long)]
+        remove: bool,
+    },
     /// Permanently erase everything in the data folder
     Erase {
         /// Confirm that everything is to be erased
@@ -67,6 +76,15 @@ pub fn run(args: &Args, which: Option<PlanId>, what: &DeviceCommand, moment: &Mo
                 let words = out.words;
                 out.say(|_| ahead_text(words, &coming), || ahead_object(words, &coming));
             }
+            Ok(true)
+        }
+        DeviceCommand::ScreenLock { remove } => {
+            if *remove {
+                screen_lock::remove(&mut folder)?;
+            }
+            let on = screen_lock::state(&folder)? != ScreenLock::Off;
+            let said = if on { Key::ScreenLockOn } else { Key::ScreenLockOff };
+            out.say(|words| words.text(said).to_owned(), || json!({ "screen_lock": on }));
             Ok(true)
         }
         DeviceCommand::Erase { yes } => {

@@ -11,6 +11,7 @@ pub mod keys;
 pub mod manifest;
 pub mod random;
 pub mod rows;
+pub mod screen_code;
 pub mod summary;
 
 mod fingerprint;

@@ -58,10 +58,23 @@ pub struct AppState {
     pub sample: bool,
     /// On the clinic's side: whether its store is unlocked.
     pub lock: LockState,
+    /// On the patient's side: whether the window asks for a code.
+    pub screen: ScreenLock,
     /// Whether the data folder was a copy when it was opened.
     pub copied: Option<Copied>,
     /// The slot whose page a notification asked to open; given only once.
     pub open_slot: Option<SlotRef>,
+}
+
+/// Whether the patient's window asks for a code.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+pub enum ScreenLock {
+    /// There is no code.
+    Off,
+    /// There is a code, and the window is open.
+    Open,
+    /// The window shows nothing until the code is typed.
+    Locked,
 }
 
 /// How a data folder came to be another one than was used on this machine last.
@@ -80,10 +93,51 @@ pub struct Backups {
     pub last: Option<NaiveDate>,
     /// The folder of the automatic backups.
     pub folder: String,
-    /// The data folder.
-    pub home: String,
     /// Whether anyone who has a backup can read it.
     pub readable: bool,
+}
+
+/// A backup to be restored.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub enum BackupSource {
+    /// The automatic backup of this day.
+    Day(NaiveDate),
+    /// A file that the person chose.
+    File {
+        /// Its name.
+        name: String,
+        /// Its bytes in Base64.
+        bytes: String,
+    },
+}
+
+/// A backup was restored.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Restored {
+    /// Where the data are kept that were there before, if there were any.
+    pub before: Option<String>,
+}
+
+/// What was saved of a damaged database.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct SalvageReport {
+    /// Where the damaged file is kept.
+    pub kept: String,
+    /// Each kind of data of which there is or may be some.
+    pub tables: Vec<SalvagedTable>,
+}
+
+/// What was saved of one table of the database.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct SalvagedTable {
+    /// Its name in the database.
+    pub name: String,
+    /// Number of rows that were saved.
+    pub saved: u64,
+    /// Number of rows that are known to be lost. More may be, if `is_whole` is false.
+    pub lost: u64,
+    /// Whether the whole table could be read.
+    pub is_whole: bool,
 }
 
 /// Whether the clinic's store is set up and unlocked.

@@ -109,6 +109,28 @@ pub struct AddPatientRequest {
     pub name: Option<String>,
 }
 
+/// A patient to be removed for good.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct RemovePatientRequest {
+    /// The code.
+    pub code: String,
+    /// The code once more, as it was typed to confirm.
+    pub typed: String,
+    /// Whether the automatic backups that hold the patient are removed as well, after a new one was made.
+    pub also_backups: bool,
+}
+
+/// A device that is to be left out of a patient's review, or taken in again.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct DeviceRequest {
+    /// The patient's code.
+    pub code: String,
+    /// The device's log.
+    pub device: LogId,
+    /// Whether it is left out from now on.
+    pub left_out: bool,
+}
+
 /// A patient in the list.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 pub struct PatientLine {
@@ -332,4 +354,12 @@ pub struct ReviewPage {
     pub devices: Vec<DeviceLine>,
     /// What there is to say about the store itself.
     pub notices: Vec<ReviewNotice>,
+}
+
+impl ReviewPage {
+    /// The devices if there is something to say about them: more than one, or one that is left out.
+    pub fn devices_to_name(&self) -> &[DeviceLine] {
+        let name = self.devices.len() > 1 || self.devices.iter().any(|device| device.left_out);
+        if name { &self.devices } else { &[] }
+    }
 }

@@ -6,6 +6,8 @@ use exercises::remind::Span;
 use exercises::time::Stamp;
 use serde::{Deserialize, Serialize};
 
+use crate::Secret;
+
 /// The state of the reminders.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 pub struct Reminders {
@@ -40,6 +42,25 @@ pub struct MeetingRequest {
 pub struct EraseRequest {
     /// Whether the person was told what will be erased and agreed.
     pub everything: bool,
+}
+
+/// Least length of a code for the screen, in characters.
+pub const MIN_SCREEN_CODE: u8 = 4;
+
+/// A code for the screen as it was typed.
+#[derive(Debug, Clone, Serialize, Deserialize)]
+pub struct ScreenCode {
+    /// The code.
+    pub code: Secret,
+}
+
+/// Another code for the screen.
+#[derive(Debug, Clone, Serialize, Deserialize)]
+pub struct ScreenCodeRequest {
+    /// The present code; `None` if there is none.
+    pub old: Option<Secret>,
+    /// The new one; `None` for no lock.
+    pub new: Option<Secret>,
 }
 
 /// Whether the program runs while its window is closed. This is not stored: it is read from the system.

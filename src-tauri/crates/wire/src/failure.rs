@@ -226,6 +226,15 @@ pub enum Failure {
     },
     /// The encrypted store is locked.
     ClinicLocked,
+    /// The patient's window is locked.
+    ScreenLocked,
+    /// Another code for the screen was typed than the right one.
+    ScreenCodeWrong,
+    /// A new code for the screen is too short.
+    ScreenCodeShort {
+        /// The least length in characters.
+        least: u8,
+    },
     /// There is no patient with this code.
     NoSuchPatient {
         /// The code.

@@ -18,6 +18,7 @@ pub use failure::Failure;
 pub use secret::Secret;
 
 use app::*;
+use chrono::NaiveDate;
 use clinic::*;
 use device::*;
 use exercises::catalogue::Exercise;

@@ -14,6 +14,7 @@ use exercises::plan::{Plan, Schedule};
 use exercises::review::Review;
 use exercises::run::Run;
 use exercises::slots::SlotRef;
+use exercises::summary::SummaryPart;
 use exercises::sway::Sensed;
 use exercises::time::Stamp;
 use serde::{Deserialize, Serialize};
@@ -247,6 +248,17 @@ pub struct SealRequest {
     pub until: NaiveDate,
     /// A note, if the person wrote one.
     pub note: Option<String>,
+}
+
+/// The bytes of a summary.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct SummaryBytes {
+    /// Each part with its bytes in hexadecimal, before they are compressed and encrypted.
+    pub parts: Vec<(SummaryPart, String)>,
+    /// Number of bytes of all parts.
+    pub plain: u32,
+    /// Number of bytes once they are compressed.
+    pub packed: u32,
 }
 
 /// A request for the entries of the last days that can be corrected.

@@ -24,6 +24,12 @@ macro_rules! commands {
                 ShowBackups = backups(()) -> Backups;
                 /// Save a backup.
                 SaveBackup = save_backup(()) -> Saved;
+                /// The days of the automatic backups, newest first; also if the data folder cannot be opened.
+                ShowBackupDays = backup_days(()) -> Vec<NaiveDate>;
+                /// Put a backup in the place of the data.
+                RestoreBackup = restore_backup(BackupSource) -> Restored;
+                /// Save what can be read of a damaged data folder.
+                Salvage = salvage(()) -> SalvageReport;
                 /// All exercises.
                 ShowCatalogue = catalogue(()) -> Vec<Exercise>;
             }
@@ -67,6 +73,8 @@ macro_rules! commands {
                 ShowRecord = record(()) -> Vec<RecordPage>;
                 /// Show the exact contents of a summary.
                 PreviewSummary = preview_summary(SealRequest) -> Summary;
+                /// Show the bytes of a summary, part by part.
+                ShowSummaryBytes = summary_bytes(SealRequest) -> SummaryBytes;
                 /// Seal a summary and write it to a file.
                 SealSummary = seal_summary(SealRequest) -> Saved;
                 /// Seal a summary and show it as codes, one after the other.
@@ -88,6 +96,12 @@ macro_rules! commands {
                 ExportOwnData = export_own_data(()) -> Vec<Saved>;
                 /// Save the coming slots for another calendar.
                 ExportCalendar = export_calendar(()) -> Saved;
+                /// Choose or remove the code for the screen.
+                SetScreenCode = set_screen_code(ScreenCodeRequest) -> AppState;
+                /// Lock the screen, if there is a code.
+                LockScreen = lock_screen(()) -> AppState;
+                /// Open the screen with the code.
+                UnlockScreen = unlock_screen(ScreenCode) -> AppState;
                 /// Erase everything irrevocably.
                 EraseEverything = erase_everything(EraseRequest) -> AppState;
                 /// Show whether the program runs while its window is closed.
@@ -141,6 +155,10 @@ macro_rules! commands {
                 RemoveCardFiles = remove_card_files(()) -> ();
                 /// Receive summaries.
                 Receive = receive(ReceiveRequest) -> Vec<Receipt>;
+                /// Remove a patient for good.
+                Remove = remove_patient(RemovePatientRequest) -> PatientList;
+                /// Leave a device out of a patient's review, or take it in again.
+                LeaveOutDevice = leave_out_device(DeviceRequest) -> ReviewPage;
                 /// One patient's review.
                 ShowReview = review(PatientCode) -> ReviewPage;
             }

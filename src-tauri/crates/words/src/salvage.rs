@@ -14,6 +14,8 @@ impl Words {
             "draft" => Key::SalvageDrafts,
             "norms" => Key::SalvageNorms,
             "setting" => Key::SalvageSettings,
+            "device" => Key::SalvageDevices,
+            "manifest" => Key::SalvageManifest,
             _ => Key::SalvageOther,
         };
         let name = self.text(name);

@@ -5,7 +5,7 @@ use leptos::prelude::*;
 /// A labelled line with a hint below it. `value` is its content; `put` is called with what is typed.
 #[component]
 pub fn Text(
-    label: &'static str,
+    #[prop(into)] label: String,
     #[prop(into)] value: Signal<String>,
     put: impl Fn(String) + 'static,
     #[prop(optional, into)] hint: Signal<String>,

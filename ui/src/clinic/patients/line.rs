@@ -6,9 +6,10 @@ use std::cmp::Ordering;
 use wire::clinic::PatientLine;
 use words::{Key, Words};
 
-use crate::clinic::context::ClinicContext;
+use crate::clinic::context::{ClinicContext, Page};
 
-/// The code as a button for the review (or for the first plan if there is none), the patient's state, and the next plan.
+/// The code as a button for the review (or for the first plan if there is none), the patient's state, and the next plan. Who has no plan, or
+/// a damaged record, can be removed from here; all others from their review.
 #[component]
 pub fn Line(line: PatientLine) -> impl IntoView {
     let context = ClinicContext::current();
@@ -17,7 +18,7 @@ pub fn Line(line: PatientLine) -> impl IntoView {
     let alarms = (line.alarms > 0).then(|| words.alarms_open(line.alarms));
     let alarms = alarms.map(|alarms| view! { <strong class="alarms">{alarms}</strong> });
     let has_plan = line.plan.is_some();
-    let (to_review, to_plan) = (line.code.clone(), line.code.clone());
+    let (to_review, to_plan, to_remove) = (line.code.clone(), line.code.clone(), line.code.clone());
     let open = move |_| if has_plan { context.review(to_review.clone()) } else { context.plan(to_review.clone()) };
     let next = words.text(if has_plan { Key::PlanNext } else { Key::PlanFirst });
     let name = line.name.clone();
@@ -29,6 +30,10 @@ pub fn Line(line: PatientLine) -> impl IntoView {
                 {has_plan.then(|| view! { <span class="go">{words.text(Key::PlanReview)}</span> })}
                 <span class="small soft">{stands(words, &line, today)}</span>
             </button>
+            {(!has_plan).then(|| view! {
+                <button type="button" class="quiet" aria-label=words.named_text(words.text(Key::PatientRemove), &line.code)
+                    on:click=move |_| context.show(Page::Remove(to_remove.clone()))>{words.text(Key::PatientRemove)}</button>
+            })}
             <button type="button" aria-label=words.named_text(next, &line.code)
                 on:click=move |_| context.plan(to_plan.clone())>{next}</button>
         </li>

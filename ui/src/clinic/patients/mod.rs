@@ -4,6 +4,8 @@ mod add;
 mod line;
 mod patients_page;
 mod receive;
+mod remove;
 
 pub use patients_page::Patients;
 pub use receive::Receive;
+pub use remove::RemovePatient;

@@ -5,6 +5,7 @@ mod alarms;
 mod balance;
 mod barriers;
 mod context;
+mod devices;
 mod done;
 mod finding;
 mod next;

@@ -9,6 +9,7 @@ use super::alarms::Alarms;
 use super::balance::Balance;
 use super::barriers::Barriers;
 use super::context::ReviewContext;
+use super::devices::Devices;
 use super::done::Done;
 use super::next::Next;
 use super::next_plan::NextPlan;
@@ -32,6 +33,7 @@ pub fn Review(page: ReviewPage) -> impl IntoView {
     let covers = words.review_covers(&page).join(" ");
     let notices = words.review_notices(&page);
     let notices = notices.into_iter().map(|line| view! { <p class="small warning">{line}</p> }).collect_view();
+    let devices = page.devices_to_name().to_vec();
     let (has_plan, has_review, code) = (page.plan.is_some(), page.review.is_some(), page.code.clone());
     let next_plan = NextPlan::load(clinic, code.clone());
     let whose = StoredValue::new(code.clone());
@@ -41,6 +43,7 @@ pub fn Review(page: ReviewPage) -> impl IntoView {
             clinic.show(Page::Issued(code, Box::new(card)));
         });
     };
+    let remove = move |_| clinic.show(Page::Remove(whose.get_value()));
     let columns = Signal::derive(move || columns(width.get(), text_scale()));
     provide_context(ReviewContext::new(page, words, columns, next_plan));
     let next = words.text(if has_plan { Key::PlanNext } else { Key::PlanFirst });
@@ -65,6 +68,8 @@ pub fn Review(page: ReviewPage) -> impl IntoView {
             <p class="small soft covers">{covers}</p>
             {notices}
             {answers}
+            <Devices code=whose.get_value() devices/>
+            <p class="foot-line"><button type="button" class="quiet" on:click=remove>{words.text(Key::PatientRemove)}</button></p>
         </main>
     }
 }

@@ -8,6 +8,7 @@ use super::save::Save;
 use crate::pages::PageLinks;
 use crate::patient::context::PatientContext;
 use crate::patient::page::Page;
+use crate::patient::screen_lock::ScreenLockChoice;
 use crate::shared::Fault;
 use crate::shared::backup::Backup;
 use crate::shared::language::LanguageChoice;
@@ -25,6 +26,7 @@ pub fn OwnData() -> impl IntoView {
                 <LanguageChoice/>
                 <Save/>
                 <Backup/>
+                <ScreenLockChoice/>
                 <Erase/>
                 <PageLinks open=move |page| context.open(Page::Info(page))/>
                 <button type="button" class="quiet" data-back="" on:click=move |_| context.back()>{text(Key::Back)}</button>

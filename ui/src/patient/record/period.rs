@@ -10,6 +10,7 @@ use words::Key;
 use super::handed_over::HandedOver;
 use crate::patient::context::PatientContext;
 use crate::patient::day_field::DayField;
+use crate::shared::summary_bytes::ShownBytes;
 
 /// The period, the contents, and the buttons.
 #[component]
@@ -61,6 +62,7 @@ pub fn Period(
             <DayField label=Key::To first=begun last chosen=last set=move |day| until.set(day)/>
         </div>
         {list}
+        <ShownBytes asked/>
         <label>{words.text(Key::NoteOptional)}<textarea rows="3" maxlength=MAX_NOTE.to_string()
             on:input=move |event| note.set(event_target_value(&event))></textarea></label>
         <button type="button" class="main" disabled=wait on:click=seal>{words.text(Key::SaveEncrypted)}</button>

@@ -1,9 +1,11 @@
-//! When the clinic's store locks by itself: after a time in which nobody used the window, and after the computer has slept.
+//! When the clinic's store, or a patient's window, locks by itself: after a time in which nobody used the window, and after the computer has slept.
 
 use super::lock;
+use crate::patient::screen_lock;
 use crate::{ActionResult, DataFolder, refuse};
 use store::table::setting;
 use wire::Failure;
+use wire::app::ScreenLock;
 use wire::clinic::IDLE_MINUTES;
 
 const MINUTES: &str = "idle-minutes";
@@ -12,6 +14,8 @@ pub const USUAL_MINUTES: u8 = 10;
 /// The clocks may drift apart by this much, in milliseconds, before it counts as sleep.
 const SLEPT_MS: i64 = 30_000;
 const MINUTE_MS: i64 = 60_000;
+/// After how many idle minutes a patient's window that has a code locks.
+const SCREEN_MINUTES: u8 = 5;
 
 /// What two clocks show at one moment, in milliseconds.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -86,6 +90,19 @@ pub fn lock_if_over(folder: &mut DataFolder, watch: &mut IdleWatch, now: Clocks)
         lock::lock(folder);
     }
     Ok(over)
+}
+
+/// Whether nobody used the patient's window for some minutes, or the computer has slept, while the window has a code and is open. The window
+/// then locks, unless an exercise is in progress.
+///
+/// # Errors
+/// Any failure to read whether there is a code.
+pub fn is_screen_idle(folder: &DataFolder, watch: &mut IdleWatch, now: Clocks) -> ActionResult<bool> {
+    if screen_lock::state(folder)? != ScreenLock::Open {
+        *watch = IdleWatch::new(now);
+        return Ok(false);
+    }
+    Ok(watch.is_over(now, limit_ms(SCREEN_MINUTES)))
 }
 
 /// A debug build takes a shorter limit for tests from `CARRYOVER_IDLE_MS`.

@@ -2,13 +2,13 @@
 
 use super::rows::{self, AllPatients, Patient};
 use super::{issuing, reviewing, sealed};
-use crate::{ActionResult, DataFolder, refuse};
+use crate::{ActionResult, DataFolder, Moment, backup, refuse};
 use exercises::norms::Norms;
 use exercises::plain_text::is_hidden;
 use exercises::plan::MAX_NAME;
 use store::{StoreError, table};
 use wire::Failure;
-use wire::clinic::{AddPatientRequest, MAX_CODE, PatientLine, PatientList, StoreNotice};
+use wire::clinic::{AddPatientRequest, MAX_CODE, PatientLine, PatientList, RemovePatientRequest, StoreNotice};
 
 /// All patients, those with alarms first, then by code; with what is wrong with the store. One patient's damaged record is a line that
 /// says so.
@@ -80,7 +80,8 @@ pub fn add(folder: &mut DataFolder, request: &AddPatientRequest) -> ActionResult
 }
 
 /// Removes a patient for good: name, cards, draft and summaries, also from the write-ahead log. `typed` confirms it: the code once
-/// more. A patient whose cards or summaries are damaged can be removed as well. Backups that were made before still hold the patient.
+/// more. A patient whose cards or summaries are damaged can be removed as well. Backups that were made before still hold the patient,
+/// unless [`backup::remove_older`] removes them.
 ///
 /// # Errors
 /// [`Failure::RemovalNotConfirmed`] if something else was typed.
@@ -100,4 +101,20 @@ pub fn remove(folder: &mut DataFolder, code: &str, typed: &str) -> ActionResult<
     folder.changed_outside.rows.remove(&row);
     folder.home.store().settle().map_err(refuse::store(folder.home.dir()))?;
     list(folder)
+}
+
+/// Removes a patient as the window asks for it: if wanted, with the older copies in the data folder that hold the patient.
+///
+/// # Errors
+/// As for [`remove`] and [`backup::remove_older`]. If only the latter fails, the patient is removed nevertheless.
+pub fn remove_from_window(
+    folder: &mut DataFolder,
+    moment: &Moment,
+    request: &RemovePatientRequest,
+) -> ActionResult<PatientList> {
+    let left = remove(folder, &request.code, &request.typed)?;
+    if request.also_backups {
+        backup::remove_older(folder, moment)?;
+    }
+    Ok(left)
 }

@@ -12,6 +12,7 @@ pub mod refitting;
 pub mod reminders;
 pub mod running;
 pub mod sample;
+pub mod screen_lock;
 pub mod sealing;
 pub mod taking;
 mod times_ahead;

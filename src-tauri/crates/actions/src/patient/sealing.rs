@@ -5,11 +5,12 @@ use crate::{ActionResult, DataFolder, Moment, platform, refuse};
 use exercises::log::LogEvent;
 use exercises::summary::{MAX_NOTE, Period, Sealing, Summary, reduce};
 use format::frames::FrameFault;
+use format::summary::SummaryFault;
 use pictures::qr::Code;
 use std::path::Path;
 use store::table;
 use wire::Failure;
-use wire::patient::{Saved, SealRequest};
+use wire::patient::{Saved, SealRequest, SummaryBytes};
 
 /// Pixels per module of the code in a picture that is written: a whole frame is as wide as the screen of a large phone.
 const MODULE_PX: u8 = 8;
@@ -18,6 +19,21 @@ const MODULE_PX: u8 = 8;
 pub fn preview(folder: &DataFolder, moment: &Moment, request: &SealRequest) -> ActionResult<Summary> {
     let one = plans::one(folder, Some(request.plan))?;
     summary(&one, moment, request, one.followed.history.counter + 1)
+}
+
+/// The bytes of a summary of this period, part by part; nothing is encrypted or written.
+pub fn bytes(folder: &DataFolder, moment: &Moment, request: &SealRequest) -> ActionResult<SummaryBytes> {
+    let summary = preview(folder, moment, request)?;
+    let unfit = |fault: SummaryFault| refuse::internal(fault.to_string());
+    let packed = format::summary::write(&summary).map_err(unfit)?.packed.len();
+    let parts = format::summary::parts(&summary).map_err(unfit)?;
+    let plain: usize = parts.iter().map(|(_, bytes)| bytes.len()).sum();
+    let hex = |bytes: &[u8]| bytes.iter().map(|byte| format!("{byte:02x}")).collect::<Vec<_>>().join(" ");
+    Ok(SummaryBytes {
+        parts: parts.iter().map(|(part, bytes)| (*part, hex(bytes))).collect(),
+        plain: u32::try_from(plain).unwrap_or(u32::MAX),
+        packed: u32::try_from(packed).unwrap_or(u32::MAX),
+    })
 }
 
 /// Encrypts a summary and writes it to `path`, or into the folder for saved files.

@@ -19,6 +19,7 @@ mod refitting;
 mod reminders;
 mod restored;
 mod running;
+mod screen;
 mod sealed_rows;
 mod stepping;
 mod taking;

@@ -5,10 +5,11 @@ use crate::people::{PASSPHRASE, at, clinic, example, issue};
 use crate::receiving::unlocked;
 use crate::sealed_rows::{copy, database, full, keep_draft, of_first_sealing};
 use actions::clinic::{lock, norms, patients, reviewing, saved_keys};
-use actions::{DataFolder, backup};
+use actions::{DataFolder, backup, platform};
 use std::path::{Path, PathBuf};
 use wire::Failure;
-use wire::clinic::{AddPatientRequest, StoreNotice};
+use wire::app::BackupSource;
+use wire::clinic::{AddPatientRequest, RemovePatientRequest, StoreNotice};
 
 const NEW: &str = "eight brown wrens in a kettle";
 const PAGE: usize = 4096;
@@ -36,6 +37,72 @@ fn a_backup_that_was_restored_opens_without_complaint() {
     lock::unlock(&mut folder, PASSPHRASE.into()).expect("the passphrase");
     assert_eq!(patients::notices(&folder), Ok(Vec::new()));
     assert_eq!(codes(&folder), ["K17", "K18"]);
+}
+
+/// The bytes of each file in the data folder and its folder of backups, by name.
+fn files(home: &Path) -> Vec<(String, Vec<u8>)> {
+    let in_folder = |dir: &Path| -> Vec<PathBuf> {
+        std::fs::read_dir(dir).into_iter().flatten().map(|found| found.expect("a name").path()).collect()
+    };
+    let all = in_folder(home).into_iter().chain(in_folder(&home.join("backups"))).filter(|path| path.is_file());
+    all.map(|path| (path.display().to_string(), std::fs::read(&path).expect("readable"))).collect()
+}
+
+#[test]
+fn a_backup_that_is_chosen_in_the_window_is_restored_from_its_day_or_its_bytes() {
+    let dir = tempfile::tempdir().expect("a temporary folder");
+    full(dir.path());
+    let home = dir.path().join("clinic");
+    let mut folder = unlocked(dir.path());
+    backup::daily(&mut folder, &at("11-28T08:00")).expect("room");
+    let file = dir.path().join("backup.db");
+    backup::save(&folder, &at("11-28T08:00"), Some(&file)).expect("room");
+    add(&mut folder, "K99");
+    drop(folder);
+    let days = backup::days_in(&home).expect("readable");
+    assert_eq!(days.iter().map(ToString::to_string).collect::<Vec<_>>(), ["2026-11-28"]);
+    let bytes = |bytes: Vec<u8>| BackupSource::File { name: "mine.db".into(), bytes: platform::to_base64(&bytes) };
+    let chosen = [BackupSource::Day(days[0]), bytes(std::fs::read(&file).expect("there"))];
+    for chosen in chosen {
+        let (mut folder, restored) = backup::restore_chosen(&home, &chosen, &at("11-30T08:00"), None).expect("a backup");
+        assert!(restored.before.is_some_and(|before| Path::new(&before).exists()), "what was there is kept");
+        lock::unlock(&mut folder, PASSPHRASE.into()).expect("the passphrase");
+        assert_eq!(codes(&folder), ["K17", "K18"]);
+        add(&mut folder, "K99");
+    }
+    let before = files(&home);
+    for foreign in [b"no database".to_vec(), Vec::new(), std::fs::read(&file).expect("there")[..8000].to_vec()] {
+        let refused = backup::restore_chosen(&home, &bytes(foreign), &at("11-30T08:00"), None).err();
+        assert_eq!(refused, Some(Failure::NotABackup { file: "mine.db".into() }));
+    }
+    assert_eq!(files(&home), before, "a file that is no backup changes nothing and leaves nothing");
+}
+
+#[test]
+fn a_patient_who_is_removed_with_the_backups_is_in_no_copy_of_the_data_folder() {
+    let dir = tempfile::tempdir().expect("a temporary folder");
+    full(dir.path());
+    let home = dir.path().join("clinic");
+    let mut folder = unlocked(dir.path());
+    backup::daily(&mut folder, &at("11-27T08:00")).expect("room");
+    drop(folder);
+    let day = BackupSource::Day("2026-11-27".parse().expect("a day"));
+    let (mut folder, _) = backup::restore_chosen(&home, &day, &at("11-28T08:00"), None).expect("a backup");
+    lock::unlock(&mut folder, PASSPHRASE.into()).expect("the passphrase");
+    let request = |typed: &str| RemovePatientRequest { code: "K18".into(), typed: typed.into(), also_backups: true };
+    let refused = patients::remove_from_window(&mut folder, &at("11-28T09:00"), &request("K17"));
+    assert_eq!(refused, Err(Failure::RemovalNotConfirmed { code: "K18".into() }));
+    let copies = |home: &Path| files(home).len();
+    let before = copies(&home);
+    patients::remove_from_window(&mut folder, &at("11-28T09:00"), &request("k18")).expect("confirmed");
+    assert!(copies(&home) < before, "older copies are gone");
+    assert_eq!(backup::days_in(&home).map(|days| days.len()), Ok(1));
+    drop(folder);
+    // The only copy that is left, and the data themselves, have K17 alone.
+    let today = BackupSource::Day("2026-11-28".parse().expect("a day"));
+    let (mut folder, _) = backup::restore_chosen(&home, &today, &at("11-28T10:00"), None).expect("a backup");
+    lock::unlock(&mut folder, PASSPHRASE.into()).expect("the passphrase");
+    assert_eq!((codes(&folder), patients::notices(&folder)), (vec!["K17".to_owned()], Ok(Vec::new())));
 }
 
 /// What is saved of the clinic's folder once the first page of `table`, which holds its rows or leads to them, is lost.

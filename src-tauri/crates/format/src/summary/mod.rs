@@ -17,6 +17,7 @@
 //! was answered about them. Contents of both versions are read: their keys say which they hold.
 
 mod answers;
+mod bytes;
 mod contents;
 mod corrections;
 mod former;
@@ -25,6 +26,7 @@ mod runs;
 mod slots;
 mod stance;
 
+pub use bytes::parts;
 pub use letter::{Body, Letter};
 
 use exercises::id::{LogId, PlanId};

@@ -365,6 +365,11 @@ pub(crate) fn beside(path: &Path) -> Result<NewFile, FileError> {
     Ok(new)
 }
 
+/// Writes `bytes` into a file that is still empty.
+pub(crate) fn fill(new: &NewFile, bytes: &[u8]) -> Result<(), FileError> {
+    new.as_file().write_all(bytes).map_err(at(new.path()))
+}
+
 /// Removes unfinished files in `dir` that are more than an hour older than the file of which these are the facts, and of the same person.
 /// One that cannot be removed does no harm.
 fn remove_left(dir: &Path, new: &fs::Metadata) {

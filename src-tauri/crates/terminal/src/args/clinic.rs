@@ -107,13 +107,16 @@ pub enum Clinic {
         #[arg(long, value_name = "DEVICE")]
         include: Option<LogId>,
     },
-    /// Remove a patient permanently; backups made earlier still hold the patient
+    /// Remove a patient permanently, also from the automatic backups
     Remove {
         /// The patient's code
         code: String,
         /// Confirm it
         #[arg(long)]
         yes: bool,
+        /// Keep the automatic backups, which still hold the patient
+        #[arg(long)]
+        keep_backups: bool,
     },
     /// Save the clinic's own table of published times for reviews, or show the saved one
     Norms {

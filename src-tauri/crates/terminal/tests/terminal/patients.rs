@@ -10,10 +10,10 @@ fn a_patient_is_removed_only_if_it_is_confirmed_and_then_for_good() {
     place.clinic(&["receive", "summary.age"]);
     place.refused(
         &clinic(&["remove", "K17"]),
-        &["permanently remove K17", "Backups that were made earlier still hold", "--yes"],
+        &["permanently remove K17", "also from the automatic backups", "--yes", "--keep-backups"],
     );
     place.refused(&clinic(&["remove", "K99", "--yes"]), &["There is no patient with the code K99."]);
-    let said = place.clinic(&["remove", "K17", "--yes"]);
+    let said = place.clinic(&["remove", "K17", "--yes", "--keep-backups"]);
     assert!(
         said.contains("K17 is removed") && said.contains("Backups that were made earlier still hold this patient"),
         "{said}"

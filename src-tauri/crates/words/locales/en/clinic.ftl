@@ -66,7 +66,16 @@ store-changed-outside-of = { $rows ->
     }
 store-manifest-changed = The list of this store's rows was removed or changed from outside, so rows that are missing may go unnoticed. Restore a backup.
 # After a patient was removed.
-patient-removed = { $code } is removed: the name, every plan and every summary. Backups that were made earlier still hold this patient.
+patient-removed = { $code } is removed: the name, every plan and every summary, also from the automatic backups. Files and backups that you saved elsewhere are unchanged.
+patient-removed-here = { $code } is removed: the name, every plan and every summary. Backups that were made earlier still hold this patient.
+patient-remove = Remove patient
+patient-remove-title = Remove { $code }?
+patient-remove-what = The name, every plan, draft and summary of { $code } are erased from this clinic's data. This cannot be undone. Card files that you saved stay where they are, and the patient's own device keeps its record.
+patient-remove-law = Check first how long local rules require you to keep records.
+patient-remove-type = Type { $code } to confirm
+patient-remove-backups = Also erase the automatic backups and earlier copies of the data, which hold this patient
+patient-remove-backups-hint = A new backup is made first. Backups that you saved elsewhere are not changed.
+patient-remove-keep = Keep this patient
 # $device: the name of a device, 16 characters.
 receipt-new-device = It comes from a new device ({ $device }).
 

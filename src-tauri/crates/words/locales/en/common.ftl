@@ -163,6 +163,19 @@ backup-last = Last automatic backup: { $date }, in { $folder }.
 backup-none = No automatic backup yet. One is made each day on which you use the program.
 backup-save = Save a backup now
 backup-saved = Saved as { $path }.
-backup-restore = To restore a backup, here or on a new device, close this program and run this command, with the name of your file:
+# A button that unfolds the next.
+backup-restore = Restore a backup
+backup-restore-what = A backup takes the place of everything that is saved here. What is here now is kept in the data folder under another name.
+backup-restore-new = On a new device, a backup brings back everything that was saved on the old one.
+# A button.
+backup-of-day = Automatic backup of { $date }
+backup-choose = Choose a backup file
+backup-restore-ask = Put this backup in the place of everything that is saved here: { $name }?
+backup-restore-sure = Restore this backup
+backup-restore-keep = Leave everything as it is
+go-on = Go on
+# Where a damaged data folder is reported.
+salvage-title = Save what can be read
+salvage-what = Everything that can still be read is saved, and you are told what is lost. The damaged file is kept.
 backup-restored = The backup was restored.
 backup-restored-over = The backup was restored. The data that were here before are kept in { $before }.

@@ -109,7 +109,7 @@ failure-home-newer-advice = Update the program. Nothing was changed.
 failure-home-in-use = { $home } is open in another copy of the program.
 failure-home-in-use-advice = Close the other copy first.
 failure-home-damaged = The database in { $home } is damaged.
-failure-home-damaged-advice = Close the program and restore your last backup with carryover restore, or save what can be read with carryover salvage.
+failure-home-damaged-advice = Nothing was changed. You can restore your last backup, or save what can be read; in a terminal with carryover restore and carryover salvage.
 failure-home-foreign = The database in { $home } belongs to another program.
 failure-home-foreign-advice = Choose another folder.
 
@@ -151,6 +151,13 @@ failure-clinic-name-unprintable = The clinic's name has a character that cannot 
 failure-clinic-name-unprintable-advice = Write the name as plain text on one line.
 failure-clinic-locked = The clinic's data is locked.
 failure-clinic-locked-advice = Enter the passphrase.
+failure-screen-locked = Carryover is locked.
+failure-screen-locked-advice = Enter your code.
+failure-screen-code-wrong = This is not your code.
+failure-screen-code-wrong-advice = Enter it again. Nothing was changed.
+# $least (Number)
+failure-screen-code-short = A code needs { $least } characters or more.
+failure-screen-code-short-advice = Choose a longer one.
 failure-no-such-patient = There is no patient with the code { $code }.
 failure-no-such-patient-advice = Check the code, or add the patient.
 failure-code-taken = The code { $code } is already in use.
@@ -163,7 +170,7 @@ failure-plan-refused-advice = Change the plan, then issue it.
 
 # $revision (Number)
 failure-card-not-saved = Plan { $revision } for { $code } is issued, but its card could not be saved in { $folder }.
-failure-card-not-saved-advice = Save this card again in another folder: carryover clinic card CODE --out FOLDER. The plan does not need to be issued again.
+failure-card-not-saved-advice = Make room or choose another folder, then show the card again from the patient's review, or run carryover clinic card. The plan does not need to be issued again.
 failure-no-card-issued = No plan was issued for { $code } yet.
 failure-no-card-issued-advice = Issue a plan first.
 # $revision (Number)
@@ -175,8 +182,8 @@ failure-records-damaged = { $n ->
         [one] This was not found, but { $n } patient's record is damaged, and it may be in that one.
        *[other] This was not found, but { $n } patients' records are damaged, and it may be in one of them.
     }
-failure-removal-not-confirmed = This would permanently remove { $code }: the name, every plan and every summary. Backups that were made earlier still hold this patient.
-failure-removal-not-confirmed-advice = Type the patient's code to confirm, or add --yes.
+failure-removal-not-confirmed = This would permanently remove { $code }: the name, every plan and every summary, also from the automatic backups.
+failure-removal-not-confirmed-advice = Type the patient's code to confirm, or add --yes. With --keep-backups the backups stay as they are.
 # $device: the name of a device, 16 characters.
 failure-no-such-device = No summary of { $code } came from a device { $device }.
 failure-no-such-device-advice = Look at the list of devices, and use a name from it.

@@ -23,7 +23,42 @@ privacy-in-the-clear = On this device, Carryover does not encrypt your record. A
 privacy-summary = A summary is encrypted. Only your clinic can open it. An export is not encrypted.
 privacy-card = Anyone who has your plan card can read your plan and can write summaries in your name.
 privacy-notifications = Reminders say nothing medical, but people who see your screen can read them.
-privacy-lost = If you lose the device, your record on it is lost unless you exported it. Tell your clinic, and ask for a new card.
+privacy-lost = If you lose the device, your record on it is lost unless you have a backup elsewhere. Tell your clinic, and ask for a new card.
+# What leaves this device. The button, what is shown, and its figures.
+privacy-bytes-title = What leaves this device
+privacy-bytes-what = Only a summary leaves it, and only when you save it or show its codes. This is a summary as it would be made now: every byte, and what it means.
+privacy-bytes-plan = Summary for { $clinic }
+bytes-show = Show every byte
+bytes-hide = Hide the bytes
+# $plain, $packed: numbers of bytes.
+# $plain (Number), $packed (Number)
+bytes-sizes = { $plain } bytes, { $packed } once compressed. Then they are encrypted to your clinic's key: on the way, others see only the size and that it is an encrypted file.
+bytes-around = Around them are the kind of file, the same numbers of plan, record and summary once more, and a proof that the sender has your card.
+# $n: number of bytes.
+# $n (Number)
+bytes-count = { $n ->
+        [one] { $n } byte
+       *[other] { $n } bytes
+    }
+part-plan = Random number of your plan
+part-log = Random number of the record on this device
+part-counter = Number of this summary
+part-from = First day, counted from the plan's start
+part-until = Last day, counted from the plan's start
+part-taken = Cards that you added: day, number, and the times you agreed on
+part-seen = Days on which you opened Carryover
+part-days = Each session by its day and its place in the day: done, done at another time, left out and why, or not done
+part-runs = Each exercise you did: day, hour, side, level, seconds or repetitions, and how it ended
+part-settled = Whether pain had settled by the next morning
+part-rated = Your ratings of everyday activities
+part-alarms = What you said was wrong: day, exercise, and your answers
+part-delays = How long after the reminder you usually began, by week
+part-note = Your note
+part-corrections = What you corrected later
+part-mornings = Your ratings of pain in the morning
+part-during = Your ratings of pain while exercising
+part-well-again = When you said that you are well again
+part-former = Earlier numbers of this record, from before it was moved or restored
 privacy-how-long = Your record stays on this device until you erase it. What your clinic has received stays there under its own rules.
 privacy-young-and-carers = If somebody else uses or manages this device for you, that person can read your record.
 # The same page on the prescribing side.
@@ -48,7 +83,7 @@ help-ask-no-reminder = Why does no reminder come?
 help-ask-two-devices = Can I use two devices?
 help-two-devices = You can use the same card on two devices. Save a summary on each of them for your visit.
 help-ask-new-device = What if I get a new device?
-help-new-device = On a new device you need a card from your clinic. What you recorded on the old device stays there, so save a summary first.
+help-new-device = Save a backup on the old device and restore it on the new one: everything goes on there. Then stop using the old one. Without the old device you need a new card from your clinic, and what you recorded since your last visit is lost.
 help-ask-stop = May I stop in the middle of an exercise?
 help-stop = You can stop any exercise at any time.
 help-ask-card = How does a patient get a plan?

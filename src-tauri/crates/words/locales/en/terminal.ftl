@@ -23,6 +23,8 @@ salvage-keys = Keys
 salvage-drafts = Unfinished plans
 salvage-norms = Own table of times
 salvage-settings = Settings
+salvage-devices = Devices of patients
+salvage-manifest = List of the rows
 salvage-other = Other data
 # $saved (Number)
 salvage-whole = { $name }: { $saved } saved, none lost.

@@ -60,7 +60,16 @@ store-changed-outside-of = { $rows ->
     }
 store-manifest-changed = La lista de filas de estos datos se ha borrado o modificado desde fuera, así que podría faltar alguna sin que se note. Restaure una copia de seguridad.
 # Después de eliminar a un paciente.
-patient-removed = Se ha eliminado a { $code }: el nombre, todos los planes y todos los resúmenes. Las copias de seguridad anteriores siguen conteniendo a este paciente.
+patient-removed = Se ha eliminado a { $code }: el nombre, todos los planes y todos los resúmenes, también de las copias automáticas. Los archivos y copias que guardó en otro lugar no cambian.
+patient-removed-here = Se ha eliminado a { $code }: el nombre, todos los planes y todos los resúmenes. Las copias de seguridad anteriores siguen conteniendo a este paciente.
+patient-remove = Eliminar paciente
+patient-remove-title = ¿Eliminar a { $code }?
+patient-remove-what = El nombre y todos los planes, borradores y resúmenes de { $code } se borran de los datos de esta clínica. No se puede deshacer. Los archivos de tarjetas que guardó se quedan donde están, y el dispositivo del paciente conserva su registro.
+patient-remove-law = Compruebe antes durante cuánto tiempo obligan las normas locales a conservar los datos.
+patient-remove-type = Escriba { $code } para confirmar
+patient-remove-backups = Borrar también las copias automáticas y las copias anteriores de los datos, que contienen a este paciente
+patient-remove-backups-hint = Antes se hace una copia nueva. Las copias que guardó en otro lugar no cambian.
+patient-remove-keep = Conservar paciente
 # $device: el nombre de un dispositivo, 16 caracteres.
 receipt-new-device = Procede de un dispositivo nuevo ({ $device }).
 alarms-open = { $n ->

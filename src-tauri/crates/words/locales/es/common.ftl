@@ -162,6 +162,19 @@ backup-last = Última copia automática: { $date }, en { $folder }.
 backup-none = Todavía no hay ninguna copia automática. Se hace una cada día que usa el programa.
 backup-save = Guardar una copia ahora
 backup-saved = Guardada como { $path }.
-backup-restore = Para recuperar una copia, aquí o en un dispositivo nuevo, cierre este programa y ejecute esta orden con el nombre de su archivo:
+# A button that unfolds the next.
+backup-restore = Recuperar una copia de seguridad
+backup-restore-what = La copia sustituye todo lo que hay guardado aquí. Lo que hay ahora se conserva en la carpeta de datos con otro nombre.
+backup-restore-new = En un dispositivo nuevo, una copia de seguridad devuelve todo lo que estaba guardado en el anterior.
+# A button.
+backup-of-day = Copia automática del { $date }
+backup-choose = Elegir un archivo de copia
+backup-restore-ask = ¿Sustituir todo lo que hay guardado aquí por esta copia: { $name }?
+backup-restore-sure = Recuperar esta copia
+backup-restore-keep = Dejarlo todo como está
+go-on = Continuar
+# Where a damaged data folder is reported.
+salvage-title = Salvar lo que se pueda leer
+salvage-what = Se guarda todo lo que aún se puede leer y se indica lo que se ha perdido. El archivo dañado se conserva.
 backup-restored = Se ha recuperado la copia de seguridad.
 backup-restored-over = Se ha recuperado la copia de seguridad. Los datos que había antes se conservan en { $before }.

@@ -101,7 +101,7 @@ failure-home-newer-advice = Actualice el programa. No se ha cambiado nada.
 failure-home-in-use = Otra copia del programa tiene abierta { $home }.
 failure-home-in-use-advice = Cierre antes la otra copia.
 failure-home-damaged = La base de datos de { $home } está dañada.
-failure-home-damaged-advice = Cierre el programa y recupere su última copia de seguridad con carryover restore, o salve lo que se pueda leer con carryover salvage.
+failure-home-damaged-advice = No se ha cambiado nada. Puede recuperar su última copia de seguridad o salvar lo que se pueda leer; en un terminal, con carryover restore y carryover salvage.
 failure-home-foreign = La base de datos de { $home } es de otro programa.
 failure-home-foreign-advice = Elija otra carpeta.
 
@@ -143,6 +143,13 @@ failure-clinic-name-unprintable = El nombre de la clínica tiene un carácter qu
 failure-clinic-name-unprintable-advice = Escriba el nombre como texto sencillo en una sola línea.
 failure-clinic-locked = Los datos de la clínica están bloqueados.
 failure-clinic-locked-advice = Escriba la contraseña.
+failure-screen-locked = Carryover está bloqueado.
+failure-screen-locked-advice = Escriba su código.
+failure-screen-code-wrong = Ese no es su código.
+failure-screen-code-wrong-advice = Escríbalo otra vez. No se ha cambiado nada.
+# $least (Number)
+failure-screen-code-short = Un código necesita { $least } caracteres o más.
+failure-screen-code-short-advice = Elija uno más largo.
 failure-no-such-patient = No hay ningún paciente con el código { $code }.
 failure-no-such-patient-advice = Compruebe el código o añada al paciente.
 failure-code-taken = El código { $code } ya está en uso.
@@ -155,7 +162,7 @@ failure-plan-refused-advice = Cambie el plan y luego emita la tarjeta.
 
 # $revision (Number)
 failure-card-not-saved = El plan { $revision } para { $code } se ha emitido, pero no se pudo guardar su tarjeta en { $folder }.
-failure-card-not-saved-advice = Vuelva a guardar esta tarjeta en otra carpeta: carryover clinic card CÓDIGO --out CARPETA. No hace falta emitir el plan otra vez.
+failure-card-not-saved-advice = Haga sitio o elija otra carpeta y vuelva a mostrar la tarjeta desde el seguimiento del paciente, o ejecute carryover clinic card. No hace falta emitir el plan otra vez.
 failure-no-card-issued = Todavía no se ha emitido ningún plan para { $code }.
 failure-no-card-issued-advice = Emita primero un plan.
 # $revision (Number)
@@ -167,8 +174,8 @@ failure-records-damaged = { $n ->
         [one] No se ha encontrado, pero los datos de { $n } paciente están dañados y puede que esté ahí.
        *[other] No se ha encontrado, pero los datos de { $n } pacientes están dañados y puede que esté en alguno de ellos.
     }
-failure-removal-not-confirmed = Esto eliminaría a { $code } definitivamente: el nombre, todos los planes y todos los resúmenes. Las copias de seguridad anteriores seguirán conteniendo a este paciente.
-failure-removal-not-confirmed-advice = Escriba el código del paciente para confirmarlo, o añada --yes.
+failure-removal-not-confirmed = Esto eliminaría a { $code } definitivamente: el nombre, todos los planes y todos los resúmenes, también de las copias automáticas.
+failure-removal-not-confirmed-advice = Escriba el código del paciente para confirmarlo, o añada --yes. Con --keep-backups las copias se quedan como están.
 # $device: the name of a device, 16 characters.
 failure-no-such-device = Ningún resumen de { $code } procede de un dispositivo { $device }.
 failure-no-such-device-advice = Mire la lista de dispositivos y use un nombre de ella.

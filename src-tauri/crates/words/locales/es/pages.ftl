@@ -23,7 +23,42 @@ privacy-in-the-clear = En este dispositivo, Carryover no cifra su historial. Cua
 privacy-summary = Un resumen está cifrado. Solo su clínica puede abrirlo. Los datos exportados no están cifrados.
 privacy-card = Cualquiera que tenga la tarjeta de su plan puede leer el plan y hacer resúmenes en su nombre.
 privacy-notifications = Los recordatorios no dicen nada médico, pero quien vea su pantalla puede leerlos.
-privacy-lost = Si pierde el dispositivo, pierde el historial que contiene, salvo que lo haya exportado. Avise a su clínica y pida una tarjeta nueva.
+privacy-lost = Si pierde el dispositivo, pierde el historial que contiene, salvo que tenga una copia de seguridad en otro lugar. Avise a su clínica y pida una tarjeta nueva.
+# What leaves this device. The button, what is shown, and its figures.
+privacy-bytes-title = Qué sale de este dispositivo
+privacy-bytes-what = Solo sale un resumen, y solo cuando usted lo guarda o muestra sus códigos. Este es el resumen que se haría ahora: cada byte y lo que significa.
+privacy-bytes-plan = Resumen para { $clinic }
+bytes-show = Mostrar cada byte
+bytes-hide = Ocultar los bytes
+# $plain, $packed: numbers of bytes.
+# $plain (Number), $packed (Number)
+bytes-sizes = { $plain } bytes, { $packed } una vez comprimidos. Después se cifran con la clave de su clínica: por el camino, los demás solo ven el tamaño y que es un archivo cifrado.
+bytes-around = Alrededor van el tipo de archivo, de nuevo los números de plan, registro y resumen, y una prueba de que quien lo envía tiene su tarjeta.
+# $n: number of bytes.
+# $n (Number)
+bytes-count = { $n ->
+        [one] { $n } byte
+       *[other] { $n } bytes
+    }
+part-plan = Número aleatorio de su plan
+part-log = Número aleatorio del registro de este dispositivo
+part-counter = Número de este resumen
+part-from = Primer día, contado desde el inicio del plan
+part-until = Último día, contado desde el inicio del plan
+part-taken = Tarjetas que añadió: día, número y horas acordadas
+part-seen = Días en los que abrió Carryover
+part-days = Cada sesión por su día y su lugar en el día: hecha, hecha a otra hora, omitida y por qué, o no hecha
+part-runs = Cada ejercicio hecho: día, hora, lado, nivel, segundos o repeticiones, y cómo terminó
+part-settled = Si el dolor se había calmado a la mañana siguiente
+part-rated = Sus valoraciones de actividades cotidianas
+part-alarms = Lo que dijo que iba mal: día, ejercicio y sus respuestas
+part-delays = Cuánto después del aviso solía empezar, por semana
+part-note = Su nota
+part-corrections = Lo que corrigió después
+part-mornings = Sus valoraciones del dolor por la mañana
+part-during = Sus valoraciones del dolor durante los ejercicios
+part-well-again = Cuándo dijo que ya está bien
+part-former = Números anteriores de este registro, de antes de moverlo o recuperarlo
 privacy-how-long = Su historial se queda en este dispositivo hasta que usted lo borre. Lo que su clínica ya ha recibido se conserva allí según sus propias normas.
 privacy-young-and-carers = Si otra persona usa o administra este dispositivo por usted, puede leer su historial.
 # La misma página para quien prescribe.
@@ -48,7 +83,7 @@ help-ask-no-reminder = ¿Por qué no llega ningún recordatorio?
 help-ask-two-devices = ¿Puedo usar dos dispositivos?
 help-two-devices = Puede usar la misma tarjeta en dos dispositivos. Guarde un resumen en cada uno para la visita.
 help-ask-new-device = ¿Y si cambio de dispositivo?
-help-new-device = En un dispositivo nuevo necesita una tarjeta de su clínica. Lo que registró en el anterior se queda allí, así que guarde antes un resumen.
+help-new-device = Guarde una copia de seguridad en el dispositivo anterior y recupérela en el nuevo: allí sigue todo. Después, deje de usar el anterior. Sin el anterior necesita una tarjeta nueva de su clínica, y se pierde lo que registró desde la última visita.
 help-ask-stop = ¿Puedo parar en mitad de un ejercicio?
 help-stop = Puede dejar cualquier ejercicio en cualquier momento.
 help-ask-card = ¿Cómo recibe un paciente su plan?

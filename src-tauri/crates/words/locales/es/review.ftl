@@ -41,6 +41,10 @@ review-changed-outside = Se han modificado filas de este paciente desde fuera de
 # Los dispositivos de los que proceden los resúmenes. $device: su nombre, 16 caracteres.
 review-device-first-seen = Dispositivo { $device }: visto por primera vez el { $date }.
 review-device-seen-before = Dispositivo { $device }: su primer resumen llegó antes de que se anotaran los dispositivos.
+devices-title = Dispositivos
+devices-what = Los resúmenes proceden de varios dispositivos. Si el paciente no conoce alguno, puede que sus resúmenes los haya hecho otra persona: déjelo fuera.
+device-leave-out = Dejar fuera
+device-take-in = Volver a contar
 review-device-left-out = El dispositivo { $device } no se tiene en cuenta en esta revisión, porque así lo eligió la clínica.
 # En la lista de dispositivos del terminal.
 device-left-out = no se cuenta

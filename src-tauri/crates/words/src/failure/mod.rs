@@ -95,6 +95,11 @@ impl Words {
                 (text(Key::FailureClinicNameUnprintable), Key::FailureClinicNameUnprintableAdvice)
             }
             Failure::ClinicLocked => (text(Key::FailureClinicLocked), Key::FailureClinicLockedAdvice),
+            Failure::ScreenLocked => (text(Key::FailureScreenLocked), Key::FailureScreenLockedAdvice),
+            Failure::ScreenCodeWrong => (text(Key::FailureScreenCodeWrong), Key::FailureScreenCodeWrongAdvice),
+            Failure::ScreenCodeShort { least } => {
+                (self.failure_screen_code_short(*least), Key::FailureScreenCodeShortAdvice)
+            }
             Failure::NoSuchPatient { code } => (self.failure_no_such_patient(code), Key::FailureNoSuchPatientAdvice),
             Failure::CodeTaken { code } => (self.failure_code_taken(code), Key::FailureCodeTakenAdvice),
             Failure::CodeBad => (text(Key::FailureCodeBad), Key::FailureCodeBadAdvice),

@@ -3,6 +3,7 @@
 mod advice;
 pub mod correcting;
 mod handed_over;
+mod part;
 mod reminders;
 mod sway;
 mod tray;

@@ -91,18 +91,17 @@ impl Words {
         lines
     }
 
-    /// What there is to say about the store and the devices that the review is made from; mostly nothing.
+    /// What there is to say about the store that the review is made from; mostly nothing.
     pub fn review_notices(self, page: &ReviewPage) -> Vec<String> {
         let of_store = page.notices.iter().map(|notice| match notice {
             ReviewNotice::ChangedOutside => self.text(Key::ReviewChangedOutside).to_owned(),
             ReviewNotice::StoreBehind { revision, next } => self.review_store_behind(revision, next),
         });
-        let several = page.devices.len() > 1 || page.devices.iter().any(|device| device.left_out);
-        of_store.chain(page.devices.iter().filter(|_| several).map(|device| self.device(device))).collect()
+        of_store.collect()
     }
 
     /// "Device 0123456789abcdef: first seen on 25 November."
-    fn device(self, line: &DeviceLine) -> String {
+    pub fn review_device(self, line: &DeviceLine) -> String {
         let device = line.device.to_string();
         match line.first_seen {
             _ if line.left_out => self.review_device_left_out(&device),

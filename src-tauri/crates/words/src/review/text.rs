@@ -22,6 +22,7 @@ impl Words {
         page_text.plain(&self.review_head(page));
         self.review_covers(page).iter().for_each(|line| page_text.plain(line));
         self.review_notices(page).iter().for_each(|line| page_text.plain(line));
+        page.devices_to_name().iter().for_each(|line| page_text.plain(&self.review_device(line)));
         if let Some(review) = &page.review {
             self.write_alarms(&mut page_text, review, names);
             self.write_done(&mut page_text, review, names);
