@@ -3,7 +3,7 @@
 mod support;
 
 use exercises::plan::Schedule;
-use format::card::{self, Card, CardFault, MAX_CONTENTS, MAX_TEXT};
+use format::card::{self, Card, CardFault, MAX_CONTENTS, MAX_FORMER, MAX_TEXT};
 use miniz_oxide::deflate::compress_to_vec;
 use proptest::prelude::*;
 use qrcode::{EcLevel, QrCode, Version};
@@ -153,6 +153,63 @@ fn six_items_fit_a_code_that_paper_carries() {
         println!("{count} items: {} bytes, {} characters, version {low} at L, {middle} at M", bytes.len(), text.len());
         assert!(low <= 22 && middle <= 22, "{count} items need version {low} at L, {middle} at M");
     }
+}
+
+/// The most that a code has to carry: six items of a clinic that has renewed its keys three times since the plan's first card.
+#[test]
+fn six_items_with_former_keys_fit_a_code_that_can_be_read() {
+    let sizes: Vec<_> = (0..=3)
+        .map(|count| {
+            let card = Card { former: support::former(count), ..support::card(6) };
+            let bytes = whole(&card);
+            let text = card::to_text(&bytes);
+            let (low, middle) = (qr_version(&text, EcLevel::L), qr_version(&text, EcLevel::M));
+            println!(
+                "{count} former keys: {} bytes, {} characters, version {low} at L, {middle} at M",
+                bytes.len(),
+                text.len()
+            );
+            (bytes.len(), low)
+        })
+        .collect();
+    let without = sizes[0].0;
+    assert_eq!(sizes[1..].iter().map(|(bytes, _)| bytes - without).collect::<Vec<_>>(), [97, 193, 289]);
+    assert!(sizes.iter().all(|(_, low)| *low <= 22), "{sizes:?}");
+}
+
+#[test]
+fn a_card_is_of_version_3_only_with_former_keys() {
+    let version = |count| whole(&Card { former: support::former(count), ..support::card(1) })[4];
+    assert_eq!([0, 1, 2, 3].map(version), [2, 3, 3, 3]);
+    assert_eq!(MAX_FORMER, 3);
+}
+
+#[test]
+fn former_keys_have_one_form_only() {
+    let malformed = Some(CardFault::Malformed { field: "former keys" });
+    let of = |change: fn(&mut Card)| {
+        let mut card = Card { former: support::former(3), ..support::card(1) };
+        change(&mut card);
+        card::payload(&card).err()
+    };
+    assert_eq!(of(|_| {}), None);
+    assert_eq!(of(|card| card.former.reverse()), malformed);
+    assert_eq!(of(|card| card.former[1] = card.former[0].clone()), malformed);
+    assert_eq!(of(|card| card.former[0].key = card.verify_key), malformed);
+    assert_eq!(of(|card| card.former = support::former(4)), malformed);
+    let mut relabelled = whole(&support::card(1));
+    relabelled[4] = 3;
+    let check = checksum(&relabelled);
+    relabelled[8..12].copy_from_slice(&check);
+    assert!(fault(&relabelled).is_some(), "a card without former keys is of version 2");
+}
+
+/// The checksum of a card's header for its version and its rest.
+fn checksum(card: &[u8]) -> [u8; 4] {
+    let mut sum = crc32fast::Hasher::new();
+    sum.update(&card[4..6]);
+    sum.update(&card[12..]);
+    sum.finalize().to_be_bytes()
 }
 
 /// Packed contents with arbitrary keys, under a valid header.

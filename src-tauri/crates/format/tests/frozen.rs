@@ -11,17 +11,22 @@ const CARD_TEXT: &str = include_str!("frozen/card-1.txt");
 const CARD_WITH_DAYS: &[u8] = include_bytes!("frozen/card-1-days.bin");
 const LETTER: &[u8] = include_bytes!("frozen/summary-1.letter");
 const CARD_2: &[u8] = include_bytes!("frozen/card-2.bin");
+const CARD_3: &[u8] = include_bytes!("frozen/card-3.bin");
 const LETTER_2: &[u8] = include_bytes!("frozen/summary-2.letter");
 
 #[test]
 fn the_samples_have_not_been_rewritten() {
-    let sums = [CARD, CARD_TEXT.as_bytes(), CARD_WITH_DAYS, LETTER, CARD_2, LETTER_2].map(crc32fast::hash);
-    assert_eq!(sums, [0xEB3C_76F6, 0x1C23_BD16, 0x66DF_6DB4, 0x45B7_889E, 0xA08D_0777, 0xCB43_1997], "{sums:x?}");
+    let sums = [CARD, CARD_TEXT.as_bytes(), CARD_WITH_DAYS, LETTER, CARD_2, LETTER_2, CARD_3].map(crc32fast::hash);
+    assert_eq!(
+        sums,
+        [0xEB3C_76F6, 0x1C23_BD16, 0x66DF_6DB4, 0x45B7_889E, 0xA08D_0777, 0xCB43_1997, 0x34E4_EC20],
+        "{sums:x?}"
+    );
 }
 
 #[test]
 fn there_is_a_sample_of_the_newest_version() {
-    assert_eq!((CARD_VERSION, SUMMARY_VERSION), (2, 2), "a new version needs a sample of its own beside the old ones");
+    assert_eq!((CARD_VERSION, SUMMARY_VERSION), (3, 2), "a new version needs a sample of its own beside the old ones");
 }
 
 #[test]
@@ -50,6 +55,15 @@ fn the_summary_of_version_1_is_read_correctly() {
 fn the_card_of_version_2_is_read_correctly() {
     let read = card::open(CARD_2).expect("well formed");
     let expected = support::frozen_card_2(read.claimed_key(), read.claimed_recipient());
+    assert_eq!(read.into_card_after_checking_the_signature(), expected);
+}
+
+#[test]
+fn the_card_of_version_3_is_read_correctly() {
+    let read = card::open(CARD_3).expect("well formed");
+    let former = read.claimed_former().to_vec();
+    assert_eq!(former.len(), 1);
+    let expected = support::frozen_card_3(read.claimed_key(), read.claimed_recipient(), former);
     assert_eq!(read.into_card_after_checking_the_signature(), expected);
 }
 

@@ -15,11 +15,13 @@ pub mod screen_code;
 pub mod summary;
 
 mod fingerprint;
+mod generation;
 mod labels;
 mod passphrase;
 mod recipient;
 
 pub use fingerprint::fingerprint;
 pub use format::card::PairingSecret;
+pub use generation::FormerGeneration;
 pub use keys::{IdentityText, Keys, KeysFault};
 pub use passphrase::{Cost, Passphrase, Strength};

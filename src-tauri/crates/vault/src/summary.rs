@@ -3,6 +3,7 @@
 //! The result is a plain binary age file with one X25519 recipient, which any age tool can decrypt with the clinic's identity. It
 //! contains the letter of `format::summary` with its tag.
 
+use crate::generation::Generation;
 use crate::{Keys, labels, recipient};
 use age::DecryptError;
 use exercises::id::PlanId;
@@ -79,7 +80,8 @@ pub fn seal(summary: &Summary, secret: &PairingSecret, to: &[u8; 32]) -> Result<
 }
 
 /// Opens a sealed summary: decrypts it completely, then checks the tag, and only then reads the contents. Returns the summary with
-/// the place in the list of the secret under which its tag holds.
+/// the place in the list of the secret under which its tag holds. A summary may be sealed to the clinic's present keys or to any former
+/// ones, because devices go on with the card that they have.
 ///
 /// `secrets_of` returns the secrets on a plan's cards, in the order in which they are tried; none for a plan that is not known.
 ///
@@ -90,13 +92,14 @@ pub fn open(
     keys: &Keys,
     secrets_of: impl FnOnce(PlanId) -> Vec<PairingSecret>,
 ) -> Result<(Summary, usize), OpenFault> {
-    let letter = Letter::parse(&decrypt(sealed, &keys.identity())?)?;
+    let (plain, generation) = decrypt_with_any(sealed, keys)?;
+    let letter = Letter::parse(&plain)?;
     let plan = letter.body.plan;
     let secrets = secrets_of(plan);
     if secrets.is_empty() {
         return Err(OpenFault::UnknownPlan { plan });
     }
-    let authenticated = Letter::authenticated(&letter.body, &keys.recipient());
+    let authenticated = Letter::authenticated(&letter.body, &generation.recipient());
     let holds = |secret: &PairingSecret| {
         let mut tag = labels::summary_tag(secret, plan);
         tag.update(&authenticated);
@@ -104,6 +107,17 @@ pub fn open(
     };
     let place = secrets.iter().position(holds).ok_or(OpenFault::NotFromTheCard { plan })?;
     Ok((read(&letter.body)?, place))
+}
+
+/// Decrypts the whole age file with the generation of keys that it is sealed to.
+fn decrypt_with_any<'k>(sealed: &[u8], keys: &'k Keys) -> Result<(Vec<u8>, &'k Generation), OpenFault> {
+    for generation in keys.generations() {
+        match decrypt(sealed, &generation.identity()) {
+            Err(OpenFault::ForAnotherClinic) => {}
+            done => return done.map(|plain| (plain, generation)),
+        }
+    }
+    Err(OpenFault::ForAnotherClinic)
 }
 
 /// Decrypts the whole age file for `identity`.

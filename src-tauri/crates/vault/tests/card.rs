@@ -141,3 +141,16 @@ fn each_revision_of_each_plan_has_its_own_secret_which_the_same_clinic_derives_a
         assert_ne!(secret(&keys, 1, 2), another);
     }
 }
+
+#[test]
+fn the_frozen_card_of_version_3_is_still_accepted() {
+    let passphrase = Passphrase::new("seven grey herons".to_owned());
+    let first = keys::open(include_bytes!("frozen/keys-1.bin"), &passphrase).expect("the frozen passphrase");
+    let renewed = keys::open(include_bytes!("frozen/keys-2.bin"), &passphrase).expect("the frozen passphrase");
+    let bytes = include_bytes!("../../format/tests/frozen/card-3.bin");
+    for pinned in [None, Some(first.verify_key()), Some(renewed.verify_key())] {
+        let card = verify(card::read(bytes).expect("well formed"), pinned).expect("a card of this clinic");
+        assert_eq!(card, support::frozen_card_3(renewed.verify_key(), renewed.recipient(), card.former.clone()));
+        assert_eq!(card.former[0].key, first.verify_key());
+    }
+}

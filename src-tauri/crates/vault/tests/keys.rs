@@ -86,8 +86,8 @@ fn other_files_are_not_key_files() {
     assert_eq!(fault(&framed(1, b"no age file"), "x"), Some(KeysFault::Damaged));
     assert_eq!(fault(&framed(1, &[b'x'; 4096 - 13]), "x"), Some(KeysFault::Damaged), "as large as a key file may be");
     assert_eq!(fault(&framed(1, &[b'x'; 4096 - 12]), "x"), Some(KeysFault::NotKeys), "larger");
-    let newer = framed(2, b"who knows");
-    assert_eq!(fault(&newer, "x"), Some(KeysFault::NewerVersion { found: 2 }));
+    let newer = framed(3, b"who knows");
+    assert_eq!(fault(&newer, "x"), Some(KeysFault::NewerVersion { found: 3 }));
 }
 
 #[test]
@@ -183,4 +183,57 @@ fn the_text_for_paper_is_the_key_file_and_any_age_tool_opens_it() {
     assert_eq!(keys::of_kept(b"a shopping list"), Err(KeysFault::NotKeys));
     let changed = text.replacen("IEFHRSB", "*", 1);
     assert_eq!(keys::of_kept(changed.replacen('\n', "\n*", 1).as_bytes()), Err(KeysFault::Damaged));
+}
+
+/// A key file of this version around these bytes, at the lowest cost.
+fn around(version: u8, plain: &[u8]) -> Vec<u8> {
+    let mut recipient = age::scrypt::Recipient::new("seven grey herons".to_owned().into());
+    recipient.set_work_factor(1);
+    framed(version, &age::encrypt(&recipient, plain).expect("a vector takes every byte"))
+}
+
+#[test]
+fn what_is_within_a_key_file_has_one_form_only() {
+    let within = |version: u8, former: &[u8]| [&[version], &[7; 96][..], former].concat();
+    let former = |number: usize| [[5; 64].as_slice(), &738_000_i32.to_be_bytes()].concat().repeat(number);
+    let of = |plain: &[u8]| fault(&around(2, plain), "seven grey herons");
+    for number in 1..=5_u8 {
+        assert_eq!(of(&within(2, &[&[number], &former(number.into())[..]].concat())), None, "{number}");
+        assert_eq!(of(&within(2, &[&[number - 1], &former(number.into())[..]].concat())), Some(KeysFault::Damaged));
+        assert_eq!(of(&within(2, &[&[number + 1], &former(number.into())[..]].concat())), Some(KeysFault::Damaged));
+    }
+    assert_eq!(of(&within(2, &[&[6], &former(6)[..]].concat())), Some(KeysFault::Damaged), "more than five");
+    assert_eq!(of(&within(2, &[])), Some(KeysFault::Damaged));
+    assert_eq!(of(&within(2, &[0])), Some(KeysFault::Damaged), "without any it is version 1");
+    assert_eq!(of(&within(1, &[1])), Some(KeysFault::Damaged));
+    assert_eq!(of(&within(0, &[])), Some(KeysFault::Damaged));
+    assert_eq!(of(&within(3, &[])), Some(KeysFault::NewerVersion { found: 3 }));
+    let no_day = [[5; 64].as_slice(), &i32::MAX.to_be_bytes()].concat();
+    assert_eq!(of(&within(2, &[&[1], &no_day[..]].concat())), Some(KeysFault::Damaged));
+    let whole = within(2, &[&[1], &former(1)[..]].concat());
+    for length in (0..whole.len()).step_by(7) {
+        assert_eq!(of(&whole[..length]), Some(KeysFault::Damaged), "cut at {length}");
+    }
+}
+
+#[test]
+fn the_frozen_file_of_renewed_keys_opens_also_from_paper() {
+    let file = include_bytes!("frozen/keys-2.bin");
+    let passphrase = passphrase("seven grey herons");
+    let first = keys::open(include_bytes!("frozen/keys-1.bin"), &passphrase).expect("the frozen passphrase");
+    let opened = keys::open(file, &passphrase).expect("the frozen passphrase");
+    let [former] = opened.former() else { panic!("renewed once") };
+    assert_eq!((former.fingerprint(), former.until().to_string()), (first.fingerprint(), "2026-12-16".to_owned()));
+    assert_ne!(opened.fingerprint(), first.fingerprint());
+    let text = keys::to_text(file).expect("whole");
+    let kept = keys::of_kept(text.as_bytes()).expect("whole");
+    let (read, renewed) = keys::open_and_renew(&kept, &passphrase).expect("the frozen passphrase");
+    assert_eq!(read.fingerprint(), opened.fingerprint());
+    assert_eq!(renewed.expect("the version is put in front")[4], 2);
+}
+
+#[test]
+fn keys_that_were_never_renewed_stay_a_file_of_version_1() {
+    let (_, file) = sealed();
+    assert_eq!(file[4], 1);
 }

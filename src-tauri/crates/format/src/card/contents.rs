@@ -1,7 +1,7 @@
 //! The contents of a card as CBOR. The keys never change: a new part gets a new key, and an old key is never used again.
 
 use super::items::{ActivityOut, AftercareOut, BaselineOut, ClearedAlarmOut, ClearedOut, ComplaintOut, ItemOut};
-use super::{Card, CardFault, MAX_CONTENTS, MAX_OWN, PairingSecret, dictionary};
+use super::{Card, CardFault, MAX_CONTENTS, MAX_OWN, PairingSecret, WITHOUT_FORMER_KEYS, dictionary, former};
 use crate::cbor::{Malformed, MapIn, MapOut};
 use crate::codes::{Code, Coded};
 use crate::packed::{UnpackFault, pack, unpack};
@@ -25,7 +25,7 @@ const FIXED: usize = 8 + 32 + 32 + 32;
 
 /// Writes a card's contents.
 pub(super) fn write(card: &Card) -> Result<Vec<u8>, CardFault> {
-    let Card { plan, verify_key, recipient, pairing_secret, own } = card;
+    let Card { plan, verify_key, recipient, pairing_secret, own, former } = card;
     let mut map = MapOut::default();
     write_plan(&mut map, plan, own)?;
     let plain = map.finish();
@@ -34,7 +34,7 @@ pub(super) fn write(card: &Card) -> Result<Vec<u8>, CardFault> {
     }
     let packed = pack(dictionary::VERSION_1, &plain);
     let secret = pairing_secret.expose_the_secret_bytes();
-    Ok([&plan.header.id.0[..], verify_key, recipient, secret, &packed].concat())
+    Ok([&plan.header.id.0[..], verify_key, recipient, secret, &former::write(former)?, &packed].concat())
 }
 
 /// Writes the plan under the keys 0 to 11 and 16 to 18, and own exercises under 13. Key 12 is version 1's list of cleared entries.
@@ -91,9 +91,11 @@ fn rows<'a, T, Row: From<&'a T>>(parts: &'a [T]) -> Vec<Row> {
     parts.iter().map(Row::from).collect()
 }
 
-/// Reads what [`write()`] wrote, ignoring keys that it does not know.
-pub(super) fn read(contents: &[u8]) -> Result<Card, CardFault> {
-    let (fixed, packed) = contents.split_at_checked(FIXED).ok_or(Malformed("contents"))?;
+/// Reads what [`write()`] wrote for a card of this version, ignoring keys that it does not know.
+pub(super) fn read(version: u8, contents: &[u8]) -> Result<Card, CardFault> {
+    let (fixed, rest) = contents.split_at_checked(FIXED).ok_or(Malformed("contents"))?;
+    let verify_key = part(fixed, 8);
+    let (former, packed) = if version > WITHOUT_FORMER_KEYS { former::read(&verify_key, rest)? } else { (Vec::new(), rest) };
     let plain = unpack(dictionary::VERSION_1, packed, MAX_CONTENTS).map_err(|fault| match fault {
         UnpackFault::TooBig => CardFault::TooBig { most: MAX_CONTENTS },
         UnpackFault::Broken => CardFault::Malformed { field: "packing" },
@@ -101,10 +103,11 @@ pub(super) fn read(contents: &[u8]) -> Result<Card, CardFault> {
     let map = MapIn::split(&plain, "contents")?;
     Ok(Card {
         plan: read_plan(&map, PlanId(part(fixed, 0)))?,
-        verify_key: part(fixed, 8),
+        verify_key,
         recipient: part(fixed, 40),
         pairing_secret: PairingSecret::new(part(fixed, 72)),
         own: map.list::<String, MAX_OWN>(13, "own exercises")?.iter().map(|text| shown(text).into_owned()).collect(),
+        former,
     })
 }
 
@@ -191,7 +194,7 @@ mod tests {
     }
 
     fn read_plain(plain: &[u8]) -> Result<Card, CardFault> {
-        read(&[&frozen().0, pack(dictionary::VERSION_1, plain).as_slice()].concat())
+        read(2, &[&frozen().0, pack(dictionary::VERSION_1, plain).as_slice()].concat())
     }
 
     /// The packing may improve, but the packed contents must never change.

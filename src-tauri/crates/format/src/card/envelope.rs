@@ -16,6 +16,8 @@ pub(super) const MAX_BYTES: usize = HEAD + u16::MAX as usize;
 
 /// A card, taken apart.
 pub(super) struct Opened<'b> {
+    /// The card's version.
+    pub version: u8,
     /// The bytes that the signature covers.
     pub message: Vec<u8>,
     /// The contents, as they were signed.
@@ -24,9 +26,9 @@ pub(super) struct Opened<'b> {
     pub signature: [u8; SIGNATURE],
 }
 
-/// The bytes to be signed for a card's contents.
-pub(super) fn message(contents: &[u8]) -> Vec<u8> {
-    signed(&[VERSION, X25519], contents)
+/// The bytes to be signed for the contents of a card of this version.
+pub(super) fn message(version: u8, contents: &[u8]) -> Vec<u8> {
+    signed(&[version, X25519], contents)
 }
 
 fn signed(kind: &[u8], contents: &[u8]) -> Vec<u8> {
@@ -74,7 +76,7 @@ pub(super) fn open(bytes: &[u8]) -> Result<Opened<'_>, CardFault> {
     }
     let parts = rest.split_last_chunk::<SIGNATURE>().ok_or(CardFault::Malformed { field: "signature" })?;
     let (contents, signature) = (parts.0, *parts.1);
-    Ok(Opened { message: signed(kind, contents), contents, signature })
+    Ok(Opened { version: kind[0], message: signed(kind, contents), contents, signature })
 }
 
 /// Whether these bytes are the beginning of a longer card.
@@ -106,7 +108,7 @@ mod tests {
     use super::*;
 
     fn card() -> Vec<u8> {
-        seal(&message(b"the contents"), &[9; 64])
+        seal(&message(2, b"the contents"), &[9; 64])
     }
 
     /// `card` with another version and kind of recipient and a correct checksum.
@@ -129,8 +131,13 @@ mod tests {
         assert_eq!((opened.contents, opened.signature), (&b"the contents"[..], [9; 64]));
         assert_eq!(opened.message, b"carryover/plan-card\0\x02\x01the contents");
         assert_eq!(card.len(), sealed_len(&opened.message));
-        let first = of_kind(1, X25519);
-        assert_eq!(open(&first).expect("a whole card").message, b"carryover/plan-card\0\x01\x01the contents");
+        assert_eq!(opened.version, 2);
+        for version in [1, 3] {
+            let other = of_kind(version, X25519);
+            let opened = open(&other).expect("a whole card");
+            assert_eq!(opened.message, [b"carryover/plan-card\0", &[version, 1][..], b"the contents"].concat());
+            assert_eq!(opened.version, version);
+        }
     }
 
     #[test]
@@ -164,7 +171,7 @@ mod tests {
 
     #[test]
     fn a_whole_card_of_another_version_or_recipient_is_named() {
-        assert_eq!(fault(&of_kind(3, 1)), Some(CardFault::NewerVersion { found: 3 }));
+        assert_eq!(fault(&of_kind(4, 1)), Some(CardFault::NewerVersion { found: 4 }));
         assert_eq!(fault(&of_kind(255, 9)), Some(CardFault::NewerVersion { found: 255 }));
         assert_eq!(fault(&of_kind(1, 2)), Some(CardFault::UnknownRecipient { found: 2 }));
         assert_eq!(fault(&of_kind(0, 1)), Some(CardFault::Malformed { field: "version" }));

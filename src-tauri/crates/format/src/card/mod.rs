@@ -1,8 +1,9 @@
-//! The plan card, version 2: what a clinician hands to a patient, as bytes, as text or as a QR code.
+//! The plan card, versions 2 and 3: what a clinician hands to a patient, as bytes, as text or as a QR code.
 //!
 //! ```text
 //! head        8F 43 72 64 | version | kind of recipient | length of the rest, u16 | CRC-32, u32
 //! contents    plan, 8 | clinic's key, 32 | recipient, 32 | pairing secret, 32 | the plan and own exercises, packed
+//!             in version 3 before the packed part: number of former keys, 1 to 3 | each: key, 32 | its signature, 64
 //! signature   Ed25519, 64
 //! packed      CBOR with integer keys (RFC 8949), deflated (RFC 1951) behind a dictionary
 //! ```
@@ -19,11 +20,17 @@
 //! Version 2 adds the day on which the absent risks were last confirmed, the clinic's telephone number, and alarms to clear by id, sign
 //! and day. Version 1 names those by their log entries instead; it is read, and no longer written.
 //!
+//! Version 3 adds the clinic's former keys, each with its signature of the keys on this card ([`renewed_keys`]), in ascending order. It is
+//! written only for a plan whose earlier cards may have been signed with a former key; every other card is of version 2, so that it
+//! does not grow. Each former key signs the present keys directly: a device needs one signature, whichever cards it missed, and the key
+//! of a generation in between cannot speak for an earlier one.
+//!
 //! All functions here work on bytes only and return a value or a [`CardFault`] for any input.
 
 mod contents;
 mod dictionary;
 mod envelope;
+mod former;
 mod items;
 mod secret;
 mod text;
@@ -33,13 +40,16 @@ use exercises::plan::Plan;
 use std::fmt;
 
 pub(crate) use contents::{read_prescription, write_prescription};
+pub use former::{FormerKey, MAX_FORMER, renewed_keys};
 pub use secret::PairingSecret;
 pub(crate) use text::decode as strict_base45;
 pub use text::{from_text, to_text};
 
-/// The newest version, which this program writes. It also reads version 1, which names cleared alarms by their entries and has no
-/// telephone number.
-pub const VERSION: u8 = 2;
+/// The newest version. This program writes it for a card with former keys, and version 2 for every other. It also reads version 1, which
+/// names cleared alarms by their entries and has no telephone number.
+pub const VERSION: u8 = 3;
+/// The version of a card without former keys.
+const WITHOUT_FORMER_KEYS: u8 = 2;
 /// Largest number of bytes in a card.
 pub const MAX_BYTES: usize = envelope::MAX_BYTES;
 /// Largest number of bytes in a card as text, line breaks included.
@@ -65,6 +75,16 @@ pub struct Card {
     pub pairing_secret: PairingSecret,
     /// The clinic's own exercises on this card, each as a whole TOML file.
     pub own: Vec<String>,
+    /// Former keys with which the plan's earlier cards may have been signed: at most [`MAX_FORMER`], in ascending order.
+    pub former: Vec<FormerKey>,
+}
+
+impl Card {
+    /// Whether the clinic that signed a plan's earlier card with this key has signed this one: with the same key, or with one that the
+    /// earlier key has signed. Only for a card whose signatures have been checked.
+    pub fn continues(&self, key: &[u8; 32]) -> bool {
+        self.verify_key == *key || self.former.iter().any(|former| former.key == *key)
+    }
 }
 
 /// Why the bytes are not a card that can be taken. No variant contains anything from the card's contents.
@@ -157,6 +177,16 @@ impl Unverified {
         self.card.recipient
     }
 
+    /// The former keys that the card claims to have signatures of.
+    pub fn claimed_former(&self) -> &[FormerKey] {
+        &self.card.former
+    }
+
+    /// Whether the card claims to continue a plan whose earlier card was signed with this key.
+    pub fn claims_to_continue(&self, key: &[u8; 32]) -> bool {
+        self.card.continues(key)
+    }
+
     /// The id of the plan that the card claims to be for. A key for that plan may already be known.
     pub fn claimed_plan(&self) -> PlanId {
         self.card.plan.header.id
@@ -179,9 +209,10 @@ impl fmt::Debug for Unverified {
 /// # Errors
 /// [`CardFault::TooBig`] or [`CardFault::Malformed`] for a card that [`open`] would refuse.
 pub fn payload(card: &Card) -> Result<Payload, CardFault> {
+    let version = if card.former.is_empty() { WITHOUT_FORMER_KEYS } else { VERSION };
     let contents = contents::write(card)?;
-    contents::read(&contents)?;
-    let message = envelope::message(&contents);
+    contents::read(version, &contents)?;
+    let message = envelope::message(version, &contents);
     if envelope::sealed_len(&message) > MAX_BYTES {
         return Err(CardFault::TooBig { most: MAX_BYTES });
     }
@@ -198,8 +229,8 @@ pub fn seal(payload: &Payload, signature: &[u8; 64]) -> Vec<u8> {
 /// # Errors
 /// [`CardFault`] says why the bytes are not a card that can be taken.
 pub fn open(bytes: &[u8]) -> Result<Unverified, CardFault> {
-    let envelope::Opened { message, contents, signature } = envelope::open(bytes)?;
-    Ok(Unverified { message, signature, card: contents::read(contents)? })
+    let envelope::Opened { version, message, contents, signature } = envelope::open(bytes)?;
+    Ok(Unverified { message, signature, card: contents::read(version, contents)? })
 }
 
 /// Reads a card from a file that holds it as bytes or as text.

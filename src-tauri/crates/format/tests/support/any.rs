@@ -19,8 +19,8 @@ use exercises::summary::{
 };
 use exercises::sway::{ReportedFigures, SourceKind};
 use exercises::time::DayNumber;
-use format::card::{Card, PairingSecret};
-use proptest::collection::{btree_set, vec};
+use format::card::{Card, FormerKey, MAX_FORMER, PairingSecret};
+use proptest::collection::{btree_map, btree_set, vec};
 use proptest::option;
 use proptest::prelude::*;
 use proptest::sample::select;
@@ -179,9 +179,15 @@ pub fn plan() -> impl Strategy<Value = Plan> {
 
 /// An arbitrary card; its keys need not be valid keys.
 pub fn card() -> impl Strategy<Value = Card> {
-    (plan(), any::<[[u8; 32]; 3]>(), vec("[ -~\n]{0,400}", 0..=3)).prop_map(|(plan, keys, own)| {
+    let former = btree_map(any::<[u8; 32]>(), (any::<[u8; 32]>(), any::<[u8; 32]>()), 0..=MAX_FORMER);
+    (plan(), any::<[[u8; 32]; 3]>(), vec("[ -~\n]{0,400}", 0..=3), former).prop_map(|(plan, keys, own, former)| {
         let [verify_key, recipient, secret] = keys;
-        Card { plan, verify_key, recipient, pairing_secret: PairingSecret::new(secret), own }
+        let other = former.into_iter().filter(|(key, _)| *key != verify_key);
+        let former = other.map(|(key, (begin, end))| {
+            let signature = [begin, end].concat().try_into().expect("twice 32 bytes");
+            FormerKey { key, signature }
+        });
+        Card { plan, verify_key, recipient, pairing_secret: PairingSecret::new(secret), own, former: former.collect() }
     })
 }
 

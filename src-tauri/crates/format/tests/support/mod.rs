@@ -20,7 +20,7 @@ use exercises::summary::{
     WeekDelay, WellAgainOn,
 };
 use exercises::time::DayNumber;
-use format::card::{Card, PairingSecret};
+use format::card::{Card, FormerKey, PairingSecret};
 use std::collections::BTreeSet;
 
 pub fn date(year: i32, month: u32, day: u32) -> NaiveDate {
@@ -125,6 +125,7 @@ pub fn card(count: usize) -> Card {
         recipient: scattered(2),
         pairing_secret: PairingSecret::new(scattered(3)),
         own: Vec::new(),
+        former: Vec::new(),
     }
 }
 
@@ -158,6 +159,7 @@ pub fn frozen_card(verify_key: [u8; 32], recipient: [u8; 32]) -> Card {
         recipient,
         pairing_secret: PairingSecret::new(scattered(3)),
         own: vec!["id = \"doorway-lean\"\nrevision = 2\n".to_owned()],
+        former: Vec::new(),
     }
 }
 
@@ -179,6 +181,22 @@ pub fn frozen_card_2(verify_key: [u8; 32], recipient: [u8; 32]) -> Card {
     let seen = Some((Trouble::Limb, DayNumber(300)));
     card.plan.prescription.cleared.push(ClearedAlarm { id: AlarmId([0xB0, 1, 2, 3, 4, 5, 6, 7]), seen });
     card
+}
+
+/// The frozen card of version 3: the one of version 2, signed with other keys than the plan's earlier cards.
+pub fn frozen_card_3(verify_key: [u8; 32], recipient: [u8; 32], former: Vec<FormerKey>) -> Card {
+    Card { former, ..frozen_card_2(verify_key, recipient) }
+}
+
+/// That many former keys, in order. What they have instead of a signature cannot be compressed, like a signature.
+pub fn former(count: u8) -> Vec<FormerKey> {
+    let mut keys: Vec<[u8; 32]> = (0..count).map(|nth| scattered(40 + nth)).collect();
+    keys.sort();
+    let signature = |nth: u8| {
+        let halves = [scattered(60 + nth), scattered(80 + nth)].concat();
+        std::array::from_fn(|at| halves[at])
+    };
+    keys.into_iter().zip(0..).map(|(key, nth)| FormerKey { key, signature: signature(nth) }).collect()
 }
 
 /// Six weeks of an hourly hold on workdays and of stance twice a day, with pain every day: the most that a diligent person
