@@ -4,7 +4,9 @@ use super::{Args, CommandResult};
 use crate::door::Door;
 use crate::session::Session;
 use crate::window;
-use actions::clinic::{devices, drafting, idle, issuing, lock, passphrase, patients, receiving, reviewing, saved_keys};
+use actions::clinic::{
+    devices, drafting, idle, issuing, lock, passphrase, patients, receiving, renewing, reviewing, saved_keys,
+};
 use tauri::{AppHandle, State};
 use wire::clinic;
 
@@ -104,6 +106,15 @@ pub async fn clinic_identity(
 #[tauri::command]
 pub async fn export_keys(session: State<'_, Session>, args: Args<clinic::ExportKeys>) -> CommandResult<clinic::ExportKeys> {
     session.with(|folder, moment| saved_keys::export(folder, moment, &args.passphrase, &args.new))
+}
+
+/// [`wire::clinic::RenewKeys`].
+#[tauri::command]
+pub async fn renew_keys(session: State<'_, Session>, args: Args<clinic::RenewKeys>) -> CommandResult<clinic::RenewKeys> {
+    session.with(|folder, moment| {
+        renewing::renew(folder, moment, &args.passphrase)?;
+        folder.app_state(moment)
+    })
 }
 
 /// [`wire::clinic::ShowPatients`].

@@ -5,17 +5,17 @@ use crate::args::{Args, Clinic, Form};
 use crate::home;
 use crate::out::Out;
 use crate::secrets;
-use actions::clinic::{devices, issuing, lock, norms, passphrase, patients, receiving, reviewing, saved_keys};
+use actions::clinic::{devices, issuing, lock, norms, passphrase, patients, receiving, renewing, reviewing, saved_keys};
 use actions::{ActionResult, Clock, DataFolder, Moment, platform};
 use exercises::norms::ClinicTable;
 use serde_json::json;
 use std::path::Path;
-use wire::Secret;
 use wire::app::LockState;
 use wire::clinic::{
     AddPatientRequest, DeviceLine, IssueRequest, IssuedCard, Outcome, PatientList, RemovePatientRequest, ReviewPage,
     StoreNotice,
 };
+use wire::{Failure, Secret};
 use words::{Key, Words};
 
 pub fn run(args: &Args, passphrase_file: Option<&Path>, what: &Clinic, clock: &Clock, out: &mut Out) -> Done {
@@ -49,6 +49,7 @@ pub fn run(args: &Args, passphrase_file: Option<&Path>, what: &Clinic, clock: &C
             let new = secrets::new_passphrase(new_passphrase_file.as_deref(), out.words)?;
             save_keys(&folder, &moment, &new, file, sheet.as_deref(), out)
         }
+        Clinic::RenewKeys { yes } => renew_keys(&mut folder, &moment, &typed, *yes, out),
         Clinic::Add { code, name, name_file } => {
             let typed = name_file.as_deref().map(secrets::name).transpose()?;
             let name = name.clone().or_else(|| typed.map(|name| name.expose().to_owned()));
@@ -237,6 +238,22 @@ fn show_norms(table: Option<&ClinicTable>, out: &mut Out) -> Done {
 fn changed(out: &mut Out) -> Done {
     let said = [Key::PassphraseChanged, Key::PassphraseOlderCopies];
     out.say(|words| said.map(|key| words.text(key)).join(" "), || json!({ "changed": true }));
+    Ok(true)
+}
+
+/// Renews the keys, and prints the new fingerprint with what follows from it.
+fn renew_keys(folder: &mut DataFolder, moment: &Moment, typed: &Secret, yes: bool, out: &mut Out) -> Done {
+    if !yes {
+        return Err(Failure::RenewalNotConfirmed);
+    }
+    renewing::renew(folder, moment, typed)?;
+    if let LockState::Open { clinic, fingerprint, .. } = lock::state(folder)? {
+        let said = |words: Words| {
+            let after = [Key::RenewKeysDone, Key::RenewKeysSave].map(|key| words.text(key)).join(" ");
+            format!("{clinic}: {fingerprint}\n{after}")
+        };
+        out.say(said, || json!({ "clinic": clinic, "fingerprint": fingerprint }));
+    }
     Ok(true)
 }
 

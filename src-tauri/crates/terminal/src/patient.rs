@@ -16,6 +16,7 @@ use std::path::Path;
 use wire::Failure;
 use wire::app::Role;
 use wire::patient::{CorrectRequest, CorrectableRequest, SealRequest};
+use words::Key;
 use words::review::Names;
 
 pub fn run(args: &Args, which: Option<PlanId>, what: &Patient, clock: &Clock, out: &mut Out) -> Done {
@@ -72,11 +73,14 @@ fn accept(args: &Args, card: &Path, yes: bool, moment: &Moment, out: &mut Out) -
                 format!("  {}", words.plan_line(item.id.0, name, &words.dose(item.dose), &words.schedule(&item.schedule)))
             });
             let items: Vec<String> = items.collect();
-            format!("{} {} ({})\n{}", plan.header.clinic, plan.header.revision, preview.fingerprint, items.join("\n"))
+            let renewed = if preview.renewed { format!("{}\n", words.text(Key::RenewedKeys)) } else { String::new() };
+            let (clinic, revision, fingerprint) = (&plan.header.clinic, plan.header.revision, &preview.fingerprint);
+            format!("{clinic} {revision} ({fingerprint})\n{renewed}{}", items.join("\n"))
         },
         || {
             json!({ "plan": plan.header.id.to_string(), "revision": plan.header.revision, "clinic": plan.header.clinic,
-                   "fingerprint": preview.fingerprint, "review": plan.prescription.review, "items": plan.prescription.items.len() })
+                   "fingerprint": preview.fingerprint, "renewed": preview.renewed, "review": plan.prescription.review,
+                   "items": plan.prescription.items.len() })
         },
     );
     Ok(true)

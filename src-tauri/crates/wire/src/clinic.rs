@@ -174,6 +174,11 @@ pub enum StoreNotice {
     },
     /// The list of the rows was removed or changed, so rows may be missing without being noticed.
     ManifestChanged,
+    /// The clinic is unlocked with keys that were saved before it renewed its keys.
+    KeysOlder {
+        /// The day of the renewal.
+        renewed: NaiveDate,
+    },
 }
 
 /// A device that summaries of a patient came from.

@@ -206,6 +206,25 @@ pub enum Failure {
     NotSavedKeys,
     /// The saved keys belong to another clinic than this data folder.
     OtherClinicsKeys,
+    /// The clinic's keys were renewed as often as they can be.
+    KeysRenewedTooOften {
+        /// How often.
+        most: u8,
+    },
+    /// Renewing the clinic's keys was not confirmed.
+    RenewalNotConfirmed,
+    /// More former keys have signed cards of the patient's plan than a card can name.
+    PlanOfManyKeys {
+        /// The patient's code.
+        code: String,
+        /// How many a card can name.
+        most: u8,
+    },
+    /// A card of the patient's plan was signed with keys that the clinic no longer has.
+    PlanOfMissingKeys {
+        /// The patient's code.
+        code: String,
+    },
     /// The clinic's key file is damaged.
     KeysDamaged,
     /// There are no keys yet.

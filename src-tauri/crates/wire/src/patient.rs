@@ -38,6 +38,8 @@ pub struct CardPreview {
     pub fingerprint: String,
     /// Whether this clinic's keys are known from an earlier card.
     pub known_clinic: bool,
+    /// Whether the clinic has renewed its keys since the last card of this plan; the former key has signed the new ones.
+    pub renewed: bool,
     /// Whether an earlier card names a clinic of this name but was signed with other keys.
     pub other_keys: bool,
     /// The revision that it replaces; `None` for a first card.

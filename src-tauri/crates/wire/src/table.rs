@@ -131,6 +131,8 @@ macro_rules! commands {
                 ShowIdentity = clinic_identity(Passphrase) -> Secret;
                 /// Save the clinic's keys as a file and as a sheet for paper, after the passphrase was entered again.
                 ExportKeys = export_keys(ExportKeysRequest) -> Vec<Saved>;
+                /// Renew the clinic's keys, after the passphrase was entered again.
+                RenewKeys = renew_keys(Passphrase) -> AppState;
                 /// Replace the clinic's telephone number.
                 SetPhone = clinic_phone(PhoneRequest) -> AppState;
                 /// All patients.

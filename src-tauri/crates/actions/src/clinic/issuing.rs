@@ -9,6 +9,7 @@ use format::card::Card;
 use pictures::qr::Code;
 use std::path::{Path, PathBuf};
 use store::{StoreError, table};
+use vault::card::IssueFault;
 use wire::Failure;
 use wire::clinic::{IssueRequest, IssuedCard};
 
@@ -41,8 +42,8 @@ pub(crate) struct LastCard {
 /// saved again.
 ///
 /// # Errors
-/// [`Failure::PlanRefused`] with every problem that prevents the plan from being issued, or the failure to make the folder `out`; then
-/// nothing is issued. [`Failure::CardNotSaved`] if the card is issued
+/// [`Failure::PlanRefused`] with every problem that prevents the plan from being issued, the failure to make the folder `out`, or keys that
+/// cannot continue the plan ([`Failure::PlanOfManyKeys`], [`Failure::PlanOfMissingKeys`]); then nothing is issued. [`Failure::CardNotSaved`] if the card is issued
 /// and its files could not be written: [`save_again`] writes them elsewhere.
 pub fn issue(
     folder: &mut DataFolder,
@@ -86,12 +87,14 @@ pub(super) fn unsaved_setting(patient: i64) -> String {
     format!("card-not-saved-{patient}")
 }
 
-/// Whether the patient's newest card has this plan, and its files were never written. Revision and day of issue may differ.
+/// Whether the patient's newest card has this plan and the clinic's present keys, and its files were never written. Revision and day of
+/// issue may differ.
 fn is_unsaved(folder: &DataFolder, patient: &Patient, plan: &Plan) -> ActionResult<bool> {
     let Some(card) = patient.newest() else { return Ok(false) };
     let Header { revision, issued, .. } = card.plan.header;
     let again = Plan { header: Header { revision, issued, ..plan.header.clone() }, ..plan.clone() };
-    Ok(again == card.plan && folder.setting(&unsaved_setting(patient.row))? == Some(revision.to_string()))
+    let present = card.verify_key == lock::unlocked_keys(folder)?.verify_key();
+    Ok(present && again == card.plan && folder.setting(&unsaved_setting(patient.row))? == Some(revision.to_string()))
 }
 
 fn sign(folder: &DataFolder, patient: &Patient, plan: Plan) -> ActionResult<StoredCard> {
@@ -99,6 +102,13 @@ fn sign(folder: &DataFolder, patient: &Patient, plan: Plan) -> ActionResult<Stor
     let secret = vault::card::pairing_secret(keys, plan.header.id, plan.header.revision);
     let own = patient.newest().map(|card| card.own.clone()).unwrap_or_default();
     let card = vault::card::of_clinic(keys, plan, secret, own);
+    let signed: Vec<[u8; 32]> = patient.cards.values().map(|card| card.verify_key).collect();
+    let code = || patient.code.clone();
+    let card = vault::card::continuing(keys, card, &signed).map_err(|fault| match fault {
+        IssueFault::TooManyFormerKeys => Failure::PlanOfManyKeys { code: code(), most: format::card::MAX_FORMER as u8 },
+        IssueFault::MissingKey => Failure::PlanOfMissingKeys { code: code() },
+        IssueFault::OtherKeys | IssueFault::Contents(_) => refuse::internal(fault),
+    })?;
     let bytes = vault::card::issue(keys, &card).map_err(refuse::internal)?;
     Ok(StoredCard { card, bytes })
 }

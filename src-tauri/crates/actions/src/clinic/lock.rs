@@ -2,7 +2,7 @@
 
 use super::issuing::LastCard;
 use super::upkeep::ChangedOutside;
-use super::{idle, passphrase, saved_keys, sealed as sealed_rows, upkeep};
+use super::{idle, passphrase, renewing, saved_keys, sealed as sealed_rows, upkeep};
 use crate::{ActionResult, DataFolder, platform, refuse};
 use exercises::plain_text::is_hidden;
 use exercises::plan::{MAX_PHONE, is_phone};
@@ -81,7 +81,8 @@ fn keep(folder: &mut DataFolder, name: &str, phone: Option<&str>, (made, sealed)
             table::setting::put(tx, NAME, name)?;
             phone.map_or(Ok(()), |phone| table::setting::put(tx, PHONE, phone))?;
             begin_manifest(tx, &made)?;
-            keys::insert(tx, &sealed)
+            keys::insert(tx, &sealed)?;
+            renewing::note(tx, &made)
         });
         kept.map_err(refuse::store(&dir))
     });
@@ -160,7 +161,7 @@ pub fn unlock(folder: &mut DataFolder, passphrase: Secret) -> ActionResult<()> {
     let (opened, renewed) = open_with(folder, &passphrase)?;
     if let Some(renewed) = renewed {
         // Without room on the disk the old form stays and still opens; the next time it is tried again.
-        let _ = replace(folder, &renewed);
+        let _ = replace(folder, &renewed, |tx| renewing::note(tx, &opened));
     }
     open(folder, opened)
 }
@@ -187,10 +188,18 @@ pub(super) fn open_with(folder: &DataFolder, passphrase: &Secret) -> ActionResul
     })
 }
 
-/// Replaces the stored keys, and removes their old form from the database's files.
-pub(super) fn replace(folder: &mut DataFolder, sealed: &[u8]) -> ActionResult<()> {
+/// Replaces the stored keys, does `more` with them or neither, and removes their old form from the database's files.
+pub(super) fn replace(
+    folder: &mut DataFolder,
+    sealed: &[u8],
+    more: impl FnOnce(&Tx<'_>) -> Result<(), StoreError>,
+) -> ActionResult<()> {
     let dir = folder.dir();
-    folder.home.store_mut().transaction(|tx| keys::replace(tx, sealed)).map_err(refuse::store(&dir))?;
+    let replaced = folder.home.store_mut().transaction(|tx| {
+        table::keys::replace(tx, sealed)?;
+        more(tx)
+    });
+    replaced.map_err(refuse::store(&dir))?;
     // If somebody else is reading, the write-ahead log is emptied when the program ends.
     let _ = folder.home.store().settle();
     Ok(())

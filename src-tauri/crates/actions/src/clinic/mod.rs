@@ -11,6 +11,7 @@ mod numbering;
 pub mod passphrase;
 pub mod patients;
 pub mod receiving;
+pub mod renewing;
 pub mod reviewing;
 pub(crate) mod rows;
 pub mod saved_keys;

@@ -72,8 +72,9 @@ pub fn confirm(folder: &DataFolder, passphrase: &Secret) -> ActionResult<()> {
 /// # Errors
 /// As for [`confirm`] with the old passphrase, and as for [`check_here`] with the new one.
 pub fn change(folder: &mut DataFolder, old: &Secret, new: &Secret) -> ActionResult<()> {
-    confirm(folder, old)?;
+    lock::unlocked_keys(folder)?;
+    let (keys, _) = lock::open_with(folder, old)?;
     check_here(folder, new)?;
-    let sealed = vault::keys::seal(lock::unlocked_keys(folder)?, &lock::typed(new), Cost::WRITTEN);
-    lock::replace(folder, &sealed)
+    let sealed = vault::keys::seal(&keys, &lock::typed(new), Cost::WRITTEN);
+    lock::replace(folder, &sealed, |_| Ok(()))
 }

@@ -1,7 +1,7 @@
 //! The list of patients.
 
 use super::rows::{self, AllPatients, Patient};
-use super::{issuing, reviewing, sealed};
+use super::{issuing, renewing, reviewing, sealed};
 use crate::{ActionResult, DataFolder, Moment, backup, refuse};
 use exercises::norms::Norms;
 use exercises::plain_text::is_hidden;
@@ -25,13 +25,15 @@ pub fn list(folder: &DataFolder) -> ActionResult<PatientList> {
     Ok(PatientList { lines, notices })
 }
 
-/// What was found to be changed from outside when the store was unlocked.
+/// What was found to be wrong when the store was unlocked: what was changed from outside, and keys that were saved before a renewal.
 pub fn notices(folder: &DataFolder) -> ActionResult<Vec<StoreNotice>> {
     let changed = &folder.changed_outside;
     let rows = changed.rows.values().fold(0, |sum: u32, rows| sum.saturating_add(*rows));
     let codes = rows::codes(folder, changed.rows.keys().copied())?;
     let by_rows = (rows > 0).then_some(StoreNotice::ChangedOutside { rows, codes });
-    Ok(changed.manifest.then_some(StoreNotice::ManifestChanged).into_iter().chain(by_rows).collect())
+    let manifest = changed.manifest.then_some(StoreNotice::ManifestChanged);
+    let keys = renewing::renewed_since(folder)?.map(|renewed| StoreNotice::KeysOlder { renewed });
+    Ok(manifest.into_iter().chain(by_rows).chain(keys).collect())
 }
 
 fn damaged_line(code: &str, name: Option<&str>) -> PatientLine {

@@ -1,6 +1,6 @@
 //! The clinic's keys outside its data folder: as a file and as a sheet of paper, under a passphrase of their own.
 
-use super::{lock, passphrase, rows};
+use super::{lock, passphrase, renewing, rows};
 use crate::{ActionResult, DataFolder, Moment, platform, refuse};
 use pictures::qr::{self, Code};
 use std::path::PathBuf;
@@ -31,7 +31,7 @@ pub fn make(folder: &DataFolder, moment: &Moment, new: &Secret) -> ActionResult<
     let file = vault::keys::seal(keys, &lock::typed(new), Cost::WRITTEN);
     let text = vault::keys::to_text(&file).map_err(refuse::internal)?;
     let words = platform::words(folder.locale());
-    let how = [Key::KeySheetWhat, Key::KeySheetRestore, Key::KeySheetKeep, Key::KeySheetData];
+    let how = [Key::KeySheetWhat, Key::KeySheetRestore, Key::KeySheetKeep, Key::KeySheetData, Key::KeySheetLater];
     let sheet = sheet(words, folder, keys, moment, &how, &text)?;
     Ok(SavedKeys { file, sheet })
 }
@@ -44,7 +44,10 @@ pub fn plain_sheet(folder: &DataFolder, moment: &Moment) -> ActionResult<String>
     let keys = lock::unlocked_keys(folder)?;
     let identity = keys.identity_string();
     let words = platform::words(folder.locale());
-    let how = [Key::KeySheetPlain, Key::KeySheetPlainNot, Key::KeySheetPlainKeep];
+    let mut how = vec![Key::KeySheetPlain, Key::KeySheetPlainNot, Key::KeySheetPlainKeep, Key::KeySheetLater];
+    if !keys.former().is_empty() {
+        how.push(Key::KeySheetPlainFormer);
+    }
     sheet(words, folder, keys, moment, &how, identity.expose_the_identity_for_printing())
 }
 
@@ -62,7 +65,7 @@ pub fn export(folder: &DataFolder, moment: &Moment, confirmed: &Secret, new: &Se
     Ok(files.iter().map(saved).collect())
 }
 
-/// The age identity of the clinic, with which any age tool opens its summaries.
+/// The age identity of the clinic, with which any age tool opens its summaries; all of them, if the keys were renewed.
 ///
 /// # Errors
 /// [`Failure::ClinicLocked`].
@@ -107,7 +110,8 @@ pub fn could_open(saved: &[u8], passphrase: &Secret) -> ActionResult<()> {
 /// Replaces a forgotten passphrase: the saved keys of this very clinic are stored with their own passphrase, and the store is unlocked.
 ///
 /// # Errors
-/// As for saved keys that cannot be opened; [`Failure::OtherClinicsKeys`] if they do not open this clinic's patients.
+/// As for saved keys that cannot be opened; [`Failure::OtherClinicsKeys`] if they do not open this clinic's patients. That they were saved
+/// before the clinic renewed its keys is no error: [`super::patients::notices`] says so.
 pub fn recover(folder: &mut DataFolder, saved: &[u8], passphrase: &Secret) -> ActionResult<()> {
     if !lock::is_started(folder)? {
         return Err(Failure::ClinicNotStarted);
@@ -119,7 +123,7 @@ pub fn recover(folder: &mut DataFolder, saved: &[u8], passphrase: &Secret) -> Ac
     if !patients.is_empty() && !patients.iter().any(|row| rows::is_sealed_with(&keys, row)) {
         return Err(Failure::OtherClinicsKeys);
     }
-    lock::replace(folder, &file)?;
+    lock::replace(folder, &file, |tx| renewing::note(tx, &keys))?;
     lock::lock(folder);
     lock::open(folder, keys)
 }

@@ -38,6 +38,8 @@ pub(crate) struct LookedAt {
 /// What a card would change in this folder.
 struct Change {
     known_clinic: bool,
+    /// Whether the clinic has renewed its keys since the last card of this plan.
+    renewed: bool,
     /// Whether a plan is followed here whose card names the same clinic but was signed with other keys.
     other_keys: bool,
     replaces: Option<u16>,
@@ -85,12 +87,13 @@ impl CheckedCard {
         if self.problems.is_empty() { Ok(()) } else { Err(Failure::CardRefused(self.problems.clone())) }
     }
 
-    /// What taking it would change in a folder. A known plan is continued only by a card signed with the same key as its first card.
+    /// What taking it would change in a folder. A known plan is continued only by a card signed with the same key as its last card, or with
+    /// one that this key has signed.
     fn change(&self, folder: &DataFolder) -> ActionResult<Change> {
         folder.require_role(Role::Patient)?;
         let known = plans::all(folder)?;
         let same_plan = known.iter().find(|one| one.plan().header.id == self.card.plan.header.id);
-        if same_plan.is_some_and(|one| one.verify_key != self.card.verify_key) {
+        if same_plan.is_some_and(|one| !self.card.continues(&one.verify_key)) {
             return Err(Failure::CardOtherClinic);
         }
         let replaces = same_plan.map(|one| one.plan().header.revision);
@@ -99,10 +102,11 @@ impl CheckedCard {
             return Err(Failure::CardOld { revision, have });
         }
         self.can_be_followed()?;
-        let known_clinic = known.iter().any(|one| one.verify_key == self.card.verify_key);
+        let known_clinic = known.iter().any(|one| self.card.continues(&one.verify_key));
+        let renewed = same_plan.is_some_and(|one| one.verify_key != self.card.verify_key);
         let name = |plan: &Plan| plan.header.clinic.trim().to_lowercase();
         let same_name = known.iter().any(|one| name(one.plan()) == name(&self.card.plan));
-        Ok(Change { known_clinic, other_keys: same_name && !known_clinic, replaces })
+        Ok(Change { known_clinic, renewed, other_keys: same_name && !known_clinic, replaces })
     }
 
     /// What the person sees before taking it.
@@ -110,12 +114,13 @@ impl CheckedCard {
     /// # Errors
     /// Any reason why it cannot be taken here; nothing is changed.
     pub fn preview(&self, folder: &DataFolder) -> ActionResult<CardPreview> {
-        let Change { known_clinic, other_keys, replaces } = self.change(folder)?;
+        let Change { known_clinic, renewed, other_keys, replaces } = self.change(folder)?;
         Ok(CardPreview {
             fingerprint: vault::fingerprint(&self.card.verify_key, &self.card.recipient),
             exercises: plans::exercises_of(&self.card.plan, &self.catalogue),
             plan: self.card.plan.clone(),
             known_clinic,
+            renewed,
             other_keys,
             replaces,
             source: self.source(),
@@ -148,7 +153,7 @@ impl CheckedCard {
 
     fn keep(&self, folder: &mut DataFolder, moment: &Moment, agreed: Vec<(ItemId, Schedule)>) -> ActionResult<()> {
         let header = &self.card.plan.header;
-        let row = table::card::Card {
+        let mut row = table::card::Card {
             plan: header.id.0.to_vec(),
             revision: header.revision.into(),
             clinic: self.card.verify_key.to_vec(),
@@ -159,6 +164,9 @@ impl CheckedCard {
         let payload = entry::write(&LogEvent::Taken { revision: header.revision, agreed });
         let dir = folder.dir();
         let kept = folder.home.store_mut().transaction(|tx| {
+            // The key of the plan's first card stays with the plan; the one that is pinned is that of the newest card.
+            let earlier = table::card::all(tx)?.into_iter().find(|card| card.plan == row.plan);
+            row.clinic = earlier.map_or_else(|| row.clinic.clone(), |card| card.clinic);
             table::card::insert(tx, &row)?;
             let entry = table::entry::NewEntry {
                 plan: &row.plan,

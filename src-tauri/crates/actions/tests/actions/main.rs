@@ -17,6 +17,7 @@ mod plan_cache;
 mod receiving;
 mod refitting;
 mod reminders;
+mod renewing;
 mod restored;
 mod running;
 mod screen;

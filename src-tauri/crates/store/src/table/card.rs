@@ -1,4 +1,4 @@
-//! The plan cards that the patient took, all revisions, with the clinic that signed each: a person may have two clinics.
+//! The plan cards that the patient took, all revisions, with the clinic that the plan came from: a person may have two clinics.
 
 use crate::{StoreError, Tx, View};
 use rusqlite::{OptionalExtension, Row};
@@ -26,7 +26,7 @@ pub struct Card {
     pub plan: Vec<u8>,
     /// The plan's revision.
     pub revision: u32,
-    /// The clinic's public key that verifies signatures.
+    /// The clinic's public key that verifies the signature of the plan's first card.
     pub clinic: Vec<u8>,
     /// When it was taken, in milliseconds since 1970-01-01T00:00:00Z.
     pub taken_ms: i64,

@@ -41,6 +41,13 @@ pub enum Clinic {
         #[arg(long, value_name = "F")]
         new_passphrase_file: Option<PathBuf>,
     },
+    /// Renew the clinic's keys, for example because somebody may have copied them. Its security code changes; the former keys are kept, so
+    /// that plans go on and summaries of older cards open. Save the keys again afterwards
+    RenewKeys {
+        /// Confirm it
+        #[arg(long)]
+        yes: bool,
+    },
     /// Set the telephone number that the next cards carry, or show it
     Phone {
         /// The number; "" removes it

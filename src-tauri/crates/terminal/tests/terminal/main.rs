@@ -19,6 +19,7 @@ mod norms;
 mod patients;
 mod place;
 mod put_back;
+mod renewing;
 mod sockets;
 mod summary;
 mod usage;

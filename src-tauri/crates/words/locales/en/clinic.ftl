@@ -64,6 +64,7 @@ store-changed-outside-of = { $rows ->
         [one] { $rows } row of the clinic's store was changed from outside. It concerns: { $codes }. Restore a backup.
        *[other] { $rows } rows of the clinic's store were changed from outside. They concern: { $codes }. Restore a backup.
     }
+store-keys-older = This clinic is unlocked with keys that were saved before it renewed its keys on { $day }. Summaries made with newer cards do not open. Use the keys that were saved last: carryover clinic passphrase --from-keys FILE.
 store-manifest-changed = The list of this store's rows was removed or changed from outside, so rows that are missing may go unnoticed. Restore a backup.
 # After a patient was removed.
 patient-removed = { $code } is removed: the name, every plan and every summary, also from the automatic backups. Files and backups that you saved elsewhere are unchanged.

@@ -43,7 +43,7 @@ failure-summary-foreign-advice = Ask the patient for the file that Carryover sav
 failure-summary-damaged = The summary is damaged or incomplete.
 failure-summary-damaged-advice = Ask the patient to save it again.
 failure-summary-other-clinic = The summary is encrypted for another clinic.
-failure-summary-other-clinic-advice = Ask the patient for the summary of your plan.
+failure-summary-other-clinic-advice = Ask the patient for the summary of your plan; if the clinic renewed its keys after this data folder's backup was made, use the keys that were saved since (carryover clinic passphrase --from-keys FILE).
 failure-summary-unknown-plan = The summary belongs to a plan that is not in this clinic's data.
 failure-summary-unknown-plan-advice = Check that this is the data folder in which the card was issued.
 # Safety: somebody may have forged the summary.

@@ -33,8 +33,19 @@ saved-keys-save = Save the keys
 saved-keys-saved = Saved: the key file, and a sheet to print.
 saved-keys-keep = Keep them away from this computer, and apart from their passphrase.
 
+renew-keys-title = Renew the keys
+renew-keys-what = For example because somebody may have copied the keys, or as often as your rules ask for it. From then on new cards are signed and summaries are encrypted with new keys. Plans go on, and summaries made with older cards still open. This clinic's security code changes: it will be another one on every new card.
+# Security: what renewing the keys does not do.
+renew-keys-not = It takes nothing back from whoever has a copy of the former keys. They can still open summaries made with older cards, and can still issue cards in this clinic's name for plans begun before. Give each patient a new card. If the keys may have been stolen, change the passphrase as well, and begin a new plan for each patient, under a new code.
+renew-keys-passphrase = The clinic's passphrase, to renew the keys
+renew-keys-understood = I will give out new cards, and save the keys again
+renew-keys-renew = Renew the keys
+renew-keys-done = The keys were renewed.
+renew-keys-save = Save the keys again: what was saved before does not contain the new ones.
+renew-keys-code = New security code: { $code }
+
 identity-title = Secret key for other programs
-identity-what = Any program for the age format can open this clinic's summaries with it.
+identity-what = Any program for the age format can open this clinic's summaries with it. If the keys were renewed, there is one for each time.
 identity-show = Show the secret key
 identity-hide = Hide
 confirm-passphrase = Enter the clinic's passphrase to confirm.
@@ -63,10 +74,12 @@ key-sheet-what = The code contains this clinic's keys, encrypted with the passph
 key-sheet-restore = On a new computer, set up the clinic with “I have this clinic's saved keys”, and choose the key file or a photo of this code. Any program for the age format can decrypt the text below the code.
 key-sheet-keep = Lock this sheet away, and keep the passphrase apart from it.
 key-sheet-data = The keys contain no patient data. Patients, plans and summaries are in the data folder, of which you need a backup.
+key-sheet-later = If the clinic renews its keys after the day above, this sheet does not contain the new ones. Then save them again and keep both sheets.
 # Security: this sheet is not encrypted.
 key-sheet-plain = This secret key is not encrypted. Whoever reads or photographs it can open every summary that was made for this clinic. Lock it away.
 key-sheet-plain-not = It opens summaries with any program for the age format. It does not open the clinic's patients and plans, and it cannot set up the clinic.
 key-sheet-plain-keep = If somebody else has seen it, this clinic's summaries are no longer secret.
+key-sheet-plain-former = The keys were renewed. The line above each secret key names the days of the cards whose summaries it opens.
 
 ## Terminal
 
@@ -80,7 +93,8 @@ help-ask-lost = What if the keys or the passphrase are lost?
 help-lost-passphrase = Passphrase lost, keys saved: nothing is lost. The saved keys replace the passphrase: carryover clinic passphrase --from-keys FILE.
 help-lost-computer = Computer lost, keys saved: put the backup of the data folder onto a new computer; its passphrase opens it, or else the saved keys do. Without a backup, set up the clinic with the saved keys: patients and plans are lost here, and each patient needs a new card. A program for the age format still opens every summary with the secret key.
 help-lost-both = Passphrase lost and no keys saved: nobody can open what is stored here, not even us. Set up the clinic anew. Patients need new cards, and what they have already handed over is lost. What is recorded on their own devices stays there.
-help-lost-stolen = Keys in the wrong hands: change the passphrase, and destroy old backups and saved keys. Whoever has the keys and their passphrase can read summaries and can issue cards in this clinic's name. Then set up a new clinic, and give each patient a new card.
+help-lost-stolen = Keys in the wrong hands: change the passphrase, renew the keys under “Passphrase and keys”, save them again, and destroy old backups and saved keys. Whoever has the former keys and their passphrase can still read summaries made with older cards, and can still issue cards in this clinic's name for plans begun before. So begin a new plan for each patient, under a new code.
+help-lost-renewed = Keys saved before they were renewed: they open the patients and plans, but not summaries made with newer cards, and they cannot continue plans that have such a card. Use the keys that were saved last: carryover clinic passphrase --from-keys FILE.
 
 ## Refusals
 
@@ -92,5 +106,15 @@ failure-not-saved-keys = This does not contain a clinic's saved keys.
 failure-not-saved-keys-advice = Choose the key file, its text, or a sharp photo of the code on the printed sheet.
 failure-other-clinics-keys = The saved keys belong to another clinic than this data folder.
 failure-other-clinics-keys-advice = Choose the keys that were saved from this clinic.
+# $most (Number)
+failure-keys-renewed-too-often = The keys were renewed { $most } times already, and cannot be renewed again.
+failure-keys-renewed-too-often-advice = Set up a new clinic in another data folder, and give each patient a card of it.
+failure-renewal-not-confirmed = Renewing the keys changes this clinic's security code for good.
+failure-renewal-not-confirmed-advice = To renew them, add --yes.
+# $most (Number)
+failure-plan-of-many-keys = The keys were renewed more often than a card can say: { $code }'s plan has cards of more than { $most } former keys.
+failure-plan-of-many-keys-advice = Begin a new plan: add the patient again under another code, and issue a first card there.
+failure-plan-of-missing-keys = { $code } has a card of later keys than those with which this clinic is unlocked.
+failure-plan-of-missing-keys-advice = Use the keys that were saved last (carryover clinic passphrase --from-keys FILE); if they are lost, add the patient again under another code and begin a new plan.
 failure-passphrases-differ = The two new passphrases are not the same.
 failure-passphrases-differ-advice = Enter the same new passphrase twice.

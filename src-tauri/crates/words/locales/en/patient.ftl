@@ -395,6 +395,8 @@ security-code-of-card = Security code: { $code }
 # Safety of data: the first card of a clinic.
 # Safety: somebody else may use the clinic's name.
 other-keys = You already have a card from a clinic of this name, but this one was signed with another key. Add it only if the clinic tells you that this is its security code.
+# Safety: the security code has changed.
+renewed-keys = The clinic has renewed its keys, and its earlier key confirms this card: compare the new security code with the one on the paper or on the clinic's screen.
 new-clinic = Compare it with the code on the paper or on the clinic's screen. From now on only this clinic can change this plan.
 known-clinic = You know this clinic from an earlier card.
 # $old (Number), $new (Number)

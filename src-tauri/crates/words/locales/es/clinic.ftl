@@ -58,6 +58,7 @@ store-changed-outside-of = { $rows ->
         [one] { $rows } fila de los datos de la clínica se ha modificado desde fuera. Afecta a: { $codes }. Restaure una copia de seguridad.
        *[other] { $rows } filas de los datos de la clínica se han modificado desde fuera. Afectan a: { $codes }. Restaure una copia de seguridad.
     }
+store-keys-older = Esta clínica está abierta con claves guardadas antes de que renovara sus claves el { $day }. Los resúmenes hechos con tarjetas más nuevas no se abren. Use las claves que se guardaron por última vez: carryover clinic passphrase --from-keys ARCHIVO.
 store-manifest-changed = La lista de filas de estos datos se ha borrado o modificado desde fuera, así que podría faltar alguna sin que se note. Restaure una copia de seguridad.
 # Después de eliminar a un paciente.
 patient-removed = Se ha eliminado a { $code }: el nombre, todos los planes y todos los resúmenes, también de las copias automáticas. Los archivos y copias que guardó en otro lugar no cambian.

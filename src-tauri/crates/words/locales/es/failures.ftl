@@ -39,7 +39,7 @@ failure-summary-foreign-advice = Pida al paciente el archivo que guardó Carryov
 failure-summary-damaged = El resumen está dañado o incompleto.
 failure-summary-damaged-advice = Pida al paciente que lo guarde de nuevo.
 failure-summary-other-clinic = El resumen está cifrado para otra clínica.
-failure-summary-other-clinic-advice = Pida al paciente el resumen del plan de esta clínica.
+failure-summary-other-clinic-advice = Pida al paciente el resumen del plan de esta clínica; si la clínica renovó sus claves después de la copia de seguridad de esta carpeta de datos, use las claves que se guardaron desde entonces (carryover clinic passphrase --from-keys ARCHIVO).
 failure-summary-unknown-plan = El resumen es de un plan que no está en los datos de esta clínica.
 failure-summary-unknown-plan-advice = Compruebe que esta es la carpeta de datos en la que se emitió la tarjeta.
 # Seguridad: alguien puede haber falsificado el resumen.

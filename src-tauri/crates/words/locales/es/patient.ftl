@@ -358,6 +358,7 @@ on-this-card = Qué hay en esta tarjeta
 security-code-of-card = Código de verificación: { $code }
 # Seguridad: otra persona puede usar el nombre de la clínica.
 other-keys = Usted ya tiene una tarjeta de una clínica con este nombre, pero esta se ha firmado con otra clave. Añádala solo si la clínica le confirma que este es su código de seguridad.
+renewed-keys = La clínica ha renovado sus claves, y su clave anterior confirma esta tarjeta: compare el nuevo código de verificación con el del papel o con el de la pantalla de la clínica.
 new-clinic = Compárelo con el del papel o con el de la pantalla de la clínica. A partir de ahora solo esta clínica puede cambiar este plan.
 known-clinic = Usted ya tiene una tarjeta anterior de esta clínica.
 # $old, $new: números de versión del plan.

@@ -84,6 +84,16 @@ impl Words {
             Failure::FileExposed { file } => (self.failure_file_exposed(file), Key::FailureFileExposedAdvice),
             Failure::NotSavedKeys => (text(Key::FailureNotSavedKeys), Key::FailureNotSavedKeysAdvice),
             Failure::OtherClinicsKeys => (text(Key::FailureOtherClinicsKeys), Key::FailureOtherClinicsKeysAdvice),
+            Failure::KeysRenewedTooOften { most } => {
+                (self.failure_keys_renewed_too_often(most), Key::FailureKeysRenewedTooOftenAdvice)
+            }
+            Failure::RenewalNotConfirmed => (text(Key::FailureRenewalNotConfirmed), Key::FailureRenewalNotConfirmedAdvice),
+            Failure::PlanOfManyKeys { code, most } => {
+                (self.failure_plan_of_many_keys(code, most), Key::FailurePlanOfManyKeysAdvice)
+            }
+            Failure::PlanOfMissingKeys { code } => {
+                (self.failure_plan_of_missing_keys(code), Key::FailurePlanOfMissingKeysAdvice)
+            }
             Failure::KeysDamaged => (text(Key::FailureKeysDamaged), Key::FailureKeysDamagedAdvice),
             Failure::ClinicNotStarted => (text(Key::FailureClinicNotStarted), Key::FailureClinicNotStartedAdvice),
             Failure::ClinicStarted => (text(Key::FailureClinicStarted), Key::FailureClinicStartedAdvice),

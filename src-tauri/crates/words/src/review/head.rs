@@ -116,6 +116,7 @@ impl Words {
             StoreNotice::DamagedRecords { n } => self.store_damaged_records(*n),
             StoreNotice::ChangedOutside { rows, codes } if codes.is_empty() => self.store_changed_outside(*rows),
             StoreNotice::ChangedOutside { rows, codes } => self.store_changed_outside_of(*rows, &self.list(codes)),
+            StoreNotice::KeysOlder { renewed } => self.store_keys_older(&self.date_in_full(*renewed)),
             StoreNotice::ManifestChanged => self.text(Key::StoreManifestChanged).to_owned(),
         }
     }
