@@ -112,6 +112,26 @@ fn the_passphrase_is_judged_while_it_is_typed_and_can_be_changed() {
 }
 
 #[test]
+fn the_keys_are_renewed_once_it_was_confirmed() {
+    let desktop = Desktop::new();
+    let (window, passphrase) = open(&desktop);
+    window.press("Passphrase and keys");
+    window.see("It takes nothing back from whoever has a copy of the former keys.");
+    window.type_into("The clinic's passphrase, to renew the keys", NEW);
+    window.press("I will give out new cards, and save the keys again");
+    window.press("Renew the keys");
+    window.see("The passphrase is wrong.");
+    window.type_into("The clinic's passphrase, to renew the keys", passphrase);
+    window.press("Renew the keys");
+    window.see("The keys were renewed.");
+    window.see("New security code: ");
+    window.screenshot("door-renewed");
+    window.press("Lock");
+    unlock(&window, passphrase);
+    window.see("Secret key for other programs");
+}
+
+#[test]
 fn what_was_written_of_a_card_is_named_and_can_be_removed() {
     let desktop = Desktop::new();
     let (window, _) = open(&desktop);

@@ -36,10 +36,16 @@ pub fn stored(plain: &[u8]) -> Vec<u8> {
     packed
 }
 
-/// A card with these contents unpacked; its checksum is right, its signature is not.
+/// Number of bytes of a former key with its signature.
+const FORMER: usize = 96;
+
+/// A card with these contents unpacked; its checksum is right, its signature is not. In version 3 the contents begin with the number of
+/// former keys and these.
 pub fn card(version: u8, contents: &[u8]) -> Vec<u8> {
     let fixed = &CARD[CARD_HEAD..CARD_HEAD + CARD_FIXED];
-    let rest = [fixed, &stored(contents), &[0; 64]].concat();
+    let number = contents.first().filter(|_| version == 3).map_or(0, |number| 1 + usize::from(*number) * FORMER);
+    let (former, contents) = contents.split_at(number.min(contents.len()));
+    let rest = [fixed, former, &stored(contents), &[0; 64]].concat();
     let kind = [version, 1];
     let check = sum(&[&kind, &rest]);
     let length = u16::try_from(rest.len()).unwrap_or(u16::MAX);

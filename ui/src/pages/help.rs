@@ -29,7 +29,10 @@ const OF_CLINICIANS: [Question; 6] = [
     (Key::HelpAskAlarm, &[Key::HelpAlarm]),
     (Key::HelpAskAlone, &[Key::HelpAlone]),
     (Key::HelpAskDraft, &[Key::HelpDraft]),
-    (Key::HelpAskLost, &[Key::HelpLostPassphrase, Key::HelpLostComputer, Key::HelpLostBoth, Key::HelpLostStolen]),
+    (
+        Key::HelpAskLost,
+        &[Key::HelpLostPassphrase, Key::HelpLostComputer, Key::HelpLostBoth, Key::HelpLostStolen, Key::HelpLostRenewed],
+    ),
 ];
 
 /// Questions with their answers, and what the program is for.

@@ -6,11 +6,12 @@ use words::Key;
 use super::change::ChangePassphrase;
 use super::identity::ShowIdentity;
 use super::idle::IdleChoice;
+use super::renew::RenewKeys;
 use super::save::SaveKeys;
 use crate::clinic::context::ClinicContext;
 use crate::clinic::head::Head;
 
-/// The lock's time, another passphrase, saved keys, and the secret key for other programs.
+/// The lock's time, another passphrase, new keys, saved keys, and the secret key for other programs.
 #[component]
 pub fn Keys() -> impl IntoView {
     let words = ClinicContext::current().app.words();
@@ -18,7 +19,7 @@ pub fn Keys() -> impl IntoView {
         <main class="screen keys">
             <Head title=words.text(Key::KeysTitle).to_owned()>""</Head>
             <div class="two">
-                <div class="stack-8"><IdleChoice/><ChangePassphrase/></div>
+                <div class="stack-8"><IdleChoice/><ChangePassphrase/><RenewKeys/></div>
                 <div class="stack-8"><SaveKeys/><ShowIdentity/></div>
             </div>
         </main>

@@ -4,6 +4,7 @@ mod change;
 mod identity;
 mod idle;
 mod keys_page;
+mod renew;
 mod save;
 
 pub use keys_page::Keys;

@@ -17,7 +17,7 @@ pub fn Preview(preview: CardPreview, back: impl Fn() + Copy + Send + 'static) ->
     let context = PatientContext::current();
     let words = context.app.words();
     let agreed = RwSignal::new(BTreeMap::<u8, (ItemId, Schedule)>::new());
-    let CardPreview { plan, fingerprint, known_clinic, other_keys, replaces, exercises, source } = preview;
+    let CardPreview { plan, fingerprint, known_clinic, renewed, other_keys, replaces, exercises, source } = preview;
     let take = move |_| {
         let agreed = agreed.with_untracked(|agreed| agreed.values().cloned().collect());
         context.app.request::<TakeCard>(TakeCardRequest { source: source.clone(), agreed }, move |today| {
@@ -43,6 +43,7 @@ pub fn Preview(preview: CardPreview, back: impl Fn() + Copy + Send + 'static) ->
             <section class="sheet stack-2">
                 <h2>{plan.header.clinic.clone()}</h2>
                 <p class="number">{words.security_code_of_card(&fingerprint)}</p>
+                {renewed.then(|| view! { <p class="note">{words.text(Key::RenewedKeys)}</p> })}
                 {other_keys.then(|| view! { <p class="warning">{words.text(Key::OtherKeys)}</p> })}
                 <p class="small soft">{clinic}</p>
                 {replaces.map(|old| view! { <p>{words.replaces(old, plan.header.revision)}</p> })}
