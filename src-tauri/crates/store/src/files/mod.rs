@@ -160,7 +160,7 @@ pub(crate) fn settle(dir: &Path) -> Result<(), FileError> {
 /// Writes a new folder of files; it appears when all files are complete. An existing folder of that name must be empty.
 pub fn write_folder(dir: &Path, named: &[(&str, Vec<u8>)]) -> Result<(), FileError> {
     let above = folder_of(dir);
-    fs::create_dir_all(above).map_err(at(dir))?;
+    create_folders(above, &mut DirBuilder::new()).map_err(|error| FileError { path: dir.into(), ..error })?;
     vacant(dir)?;
     let new = tempfile::Builder::new().prefix(HALF_MADE).tempdir_in(above).map_err(at(dir))?;
     for (name, bytes) in named {
@@ -246,7 +246,7 @@ pub fn make_folder(dir: &Path) -> Result<(), FileError> {
     match fs::metadata(dir) {
         Ok(facts) if facts.is_dir() => Ok(()),
         Ok(_) => Err(FileError { path: dir.into(), fault: FileFault::NotAFolder }),
-        Err(_) => fs::create_dir_all(dir).map_err(at(dir)),
+        Err(_) => create_folders(dir, &mut DirBuilder::new()),
     }
 }
 
@@ -265,16 +265,20 @@ pub(crate) fn folder(dir: &Path, create: bool) -> Result<(), FileError> {
         Ok(_) => Err(FileError { path: dir.into(), fault: FileFault::NotAFolder }),
         Err(error) if error.kind() == ErrorKind::NotFound && create => {
             let mut builder = DirBuilder::new();
-            builder.recursive(true);
             #[cfg(unix)]
             std::os::unix::fs::DirBuilderExt::mode(&mut builder, 0o700);
-            let new: Vec<&Path> = dir.ancestors().take_while(|one| !one.as_os_str().is_empty() && !one.exists()).collect();
-            builder.create(dir).map_err(at(dir))?;
-            // The names of all new folders must survive a power cut, not only those of the files in the last one.
-            new.into_iter().rev().try_for_each(|one| sync_folder(folder_of(one)).map_err(at(dir)))
+            create_folders(dir, &mut builder)
         }
         Err(error) => Err(at(dir)(error)),
     }
+}
+
+/// Creates the folder `dir` and its parents, unless they exist. The names of all of them survive a power cut, not only those of the files
+/// in the last one.
+fn create_folders(dir: &Path, builder: &mut DirBuilder) -> Result<(), FileError> {
+    let new: Vec<&Path> = dir.ancestors().take_while(|one| !one.as_os_str().is_empty() && !one.exists()).collect();
+    builder.recursive(true).create(dir).map_err(at(dir))?;
+    new.into_iter().rev().try_for_each(|one| sync_folder(folder_of(one)).map_err(at(dir)))
 }
 
 /// Makes sure that only its owner can read or change what is in `dir`. A folder that holds, or will hold, nothing but our data is made so;
