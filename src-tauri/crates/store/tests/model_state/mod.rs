@@ -6,7 +6,7 @@ use store::table::card::{self, Card};
 use store::table::entry::{self, NewEntry};
 use store::table::issued::{self, Issued};
 use store::table::received::{self, Received};
-use store::table::{keys, log, patient, setting};
+use store::table::{device, draft, former_log, keys, log, manifest, norms, patient, setting};
 use store::{StoreError, Tx, View};
 
 /// The modelled contents. The comparison leaves out what [`observed`] cannot see: how often the log was exported, and which ids were
@@ -21,6 +21,12 @@ pub struct Model {
     patients: BTreeMap<i64, Vec<u8>>,
     issued: Vec<Issued>,
     received: Vec<Received>,
+    drafts: BTreeMap<i64, Vec<u8>>,
+    devices: BTreeMap<i64, Vec<u8>>,
+    norms: Option<Vec<u8>>,
+    manifest: Option<Vec<u8>>,
+    /// Former ids of the log, each with the number of the last entry under it.
+    former: Vec<(Vec<u8>, u32)>,
     exports: u32,
     given: [i64; 3],
 }
@@ -28,9 +34,11 @@ pub struct Model {
 impl PartialEq for Model {
     fn eq(&self, other: &Model) -> bool {
         let seen = |model: &Model| {
-            let Model { settings, log, cards, entries, keys, patients, issued, received, exports: _, given: _ } =
-                model.clone();
-            (settings, log, cards, entries, keys, patients, issued, received)
+            let model = model.clone();
+            let Model { settings, log, cards, entries, keys, patients, issued, received, .. } = model;
+            let Model { drafts, devices, norms, manifest, former, .. } = model;
+            let clinic = (keys, patients, issued, received, drafts, devices, norms, manifest);
+            (settings, log, cards, entries, with_entries(&former), clinic)
         };
         seen(self) == seen(other)
     }
@@ -45,6 +53,11 @@ pub fn observed(view: &View<'_>) -> Result<Model, StoreError> {
         entries: entry::all(view)?.into_iter().map(|entry| entry.payload).collect(),
         keys: keys::get(view)?,
         patients: patient::all(view)?.into_iter().map(|row| (row.id, row.sealed)).collect(),
+        drafts: draft::all(view)?.into_iter().collect(),
+        devices: device::all(view)?.into_iter().collect(),
+        norms: norms::get(view)?,
+        manifest: manifest::get(view)?,
+        former: former_log::all(view)?.into_iter().map(|former| (former.id, former.entries)).collect(),
         ..Model::default()
     };
     for &id in model.patients.keys() {
@@ -84,6 +97,14 @@ pub enum Operation {
         log: u8,
         counter: u32,
     },
+    Draft(i64, Vec<u8>),
+    NoDraft(i64),
+    Devices(i64, Vec<u8>),
+    Norms(Vec<u8>),
+    NoNorms,
+    Manifest(Vec<u8>),
+    SealIssuedAnew(i64, Vec<u8>),
+    SealReceivedAnew(i64, Vec<u8>),
 }
 
 impl Operation {
@@ -103,6 +124,14 @@ impl Operation {
             (1..5i64).prop_map(Operation::Discharge),
             (1..5i64, 0..4u32).prop_map(|(patient, revision)| Operation::Issue { patient, revision }),
             (1..5i64, 0..2u8, 0..4u32).prop_map(|(patient, log, counter)| Operation::Receive { patient, log, counter }),
+            (1..5i64, bytes()).prop_map(|(patient, sealed)| Operation::Draft(patient, sealed)),
+            (1..5i64).prop_map(Operation::NoDraft),
+            (1..5i64, bytes()).prop_map(|(patient, sealed)| Operation::Devices(patient, sealed)),
+            bytes().prop_map(Operation::Norms),
+            Just(Operation::NoNorms),
+            bytes().prop_map(Operation::Manifest),
+            (1..5i64, bytes()).prop_map(|(id, sealed)| Operation::SealIssuedAnew(id, sealed)),
+            (1..5i64, bytes()).prop_map(|(id, sealed)| Operation::SealReceivedAnew(id, sealed)),
         ]
     }
 
@@ -129,6 +158,14 @@ impl Operation {
             Operation::Receive { patient, log, counter } => {
                 received::insert(tx, *patient, &[*log; 8], *counter, |id| Ok(bound(id, b"summary"))).map(drop)
             }
+            Operation::Draft(patient, sealed) => draft::put(tx, *patient, sealed),
+            Operation::NoDraft(patient) => draft::remove(tx, *patient),
+            Operation::Devices(patient, sealed) => device::put(tx, *patient, sealed),
+            Operation::Norms(sealed) => norms::put(tx, sealed),
+            Operation::NoNorms => norms::remove(tx),
+            Operation::Manifest(sealed) => manifest::put(tx, sealed),
+            Operation::SealIssuedAnew(id, sealed) => issued::update(tx, *id, sealed),
+            Operation::SealReceivedAnew(id, sealed) => received::update(tx, *id, sealed),
         }
     }
 
@@ -159,15 +196,42 @@ impl Operation {
             Operation::Discharge(id) => {
                 model.issued.retain(|row| row.patient != id);
                 model.received.retain(|row| row.patient != id);
+                model.drafts.remove(&id);
+                model.devices.remove(&id);
                 model.patients.remove(&id).is_some()
             }
             Operation::Issue { patient, revision } => model.issue(patient, revision),
             Operation::Receive { patient, log, counter } => model.receive(patient, vec![log; 8], counter),
+            Operation::Draft(patient, sealed) => {
+                model.patients.contains_key(&patient) && always(model.drafts.insert(patient, sealed))
+            }
+            Operation::NoDraft(patient) => always(model.drafts.remove(&patient)),
+            Operation::Devices(patient, sealed) => {
+                model.patients.contains_key(&patient) && always(model.devices.insert(patient, sealed))
+            }
+            Operation::Norms(sealed) => always(model.norms.insert(sealed)),
+            Operation::NoNorms => always(model.norms.take()),
+            Operation::Manifest(sealed) => always(model.manifest.insert(sealed)),
+            Operation::SealIssuedAnew(id, sealed) => {
+                model.issued.iter_mut().find(|row| row.id == id).map(|row| row.sealed = sealed).is_some()
+            }
+            Operation::SealReceivedAnew(id, sealed) => {
+                model.received.iter_mut().find(|row| row.id == id).map(|row| row.sealed = sealed).is_some()
+            }
         }
     }
 }
 
 impl Model {
+    /// The log, if one was begun, goes on under another id.
+    pub fn succeed(&mut self, id: &[u8]) {
+        if let Some(was) = self.log.replace(id.to_vec()) {
+            self.former.push((was, u32::try_from(self.entries.len()).expect("few")));
+        } else {
+            self.log = None;
+        }
+    }
+
     fn take(&mut self, card: Card) -> bool {
         let fits = |kept: &Card| kept.plan != card.plan || (kept.clinic == card.clinic && kept.revision != card.revision);
         let allowed = self.cards.iter().all(fits);
@@ -195,6 +259,12 @@ impl Model {
         self.given[table] += 1;
         self.given[table]
     }
+}
+
+/// The former ids under which entries were made.
+fn with_entries(former: &[(Vec<u8>, u32)]) -> Vec<(Vec<u8>, u32)> {
+    let mut used = 0;
+    former.iter().filter(|(_, entries)| *entries > std::mem::replace(&mut used, *entries)).cloned().collect()
 }
 
 fn always<T>(_done: T) -> bool {
