@@ -9,6 +9,7 @@ mod catalogue;
 mod clock;
 mod correct;
 mod device;
+mod disk;
 mod door;
 mod forge;
 mod frames;

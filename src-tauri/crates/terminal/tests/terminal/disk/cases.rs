@@ -1,0 +1,231 @@
+//! Every command that opens a data folder, with files on which it succeeds.
+
+use crate::place::{DONE, PASSPHRASE, Place, TAKEN, VISIT, copy};
+use std::collections::BTreeSet;
+use std::fs;
+use std::path::PathBuf;
+use std::sync::LazyLock;
+
+const NEW_PASSPHRASE: &str = "eight brown wrens in a kettle";
+
+/// A command line that succeeds in [`fresh`].
+#[derive(Debug, Clone)]
+pub struct Case {
+    /// Its name: area and command.
+    pub command: &'static str,
+    /// What it is about, if the command is there more than once.
+    pub what: &'static str,
+    /// The data folder that it works on.
+    pub home: &'static str,
+    pub arguments: Vec<&'static str>,
+    /// Whether it remembers outside the data folder which databases it used.
+    pub remembers: bool,
+    /// What a command that is several transactions leaves between them: one line for each state.
+    pub between: &'static [&'static str],
+}
+
+fn case(command: &'static str, home: &'static str, arguments: &[&'static str]) -> Case {
+    Case { command, what: "", home, arguments: arguments.to_vec(), remembers: false, between: &[] }
+}
+
+impl Case {
+    fn between(self, between: &'static [&'static str]) -> Case {
+        Case { between, ..self }
+    }
+
+    fn of(self, what: &'static str) -> Case {
+        Case { what, ..self }
+    }
+
+    fn remembering(self) -> Case {
+        Case { remembers: true, ..self }
+    }
+
+    /// Whether the clinic's passphrase has to be typed for it.
+    pub fn is_of_clinic(&self) -> bool {
+        self.command.starts_with("clinic ")
+    }
+}
+
+/// A command of the patient whose folder is `home`.
+fn patient(command: &'static str, home: &'static str, rest: &[&'static str]) -> Case {
+    let (area, name) = command.split_once(' ').expect("two words");
+    case(command, home, &[&["--home", home, "--at", DONE, area, name][..], rest].concat())
+}
+
+fn clinic(command: &'static str, home: &'static str, rest: &[&'static str]) -> Case {
+    let (area, name) = command.split_once(' ').expect("two words");
+    case(command, home, &[&["--home", home, "--at", VISIT, area, "--passphrase-file", "pw", name][..], rest].concat())
+}
+
+/// The three that matter most, which need no files but those of [`Place::prepared`].
+pub fn foremost() -> Vec<Case> {
+    vec![
+        patient("patient record", "patient", &["runs.jsonl"]),
+        patient("patient summary", "done", &["--until", "2026-11-26", "--out", "brought.age"]),
+        clinic("clinic issue", "clinic", &["K17", "plan.toml", "--out", "next/card"])
+            .between(&["the card is kept, and that its files are not saved yet"]),
+    ]
+}
+
+/// All of them.
+pub fn all() -> Vec<Case> {
+    let mut all = foremost();
+    all.extend(of_patient());
+    all.extend(of_either());
+    all.extend(of_clinic());
+    all
+}
+
+fn of_patient() -> Vec<Case> {
+    vec![
+        case("patient accept", "new", &["--home", "new", "--at", TAKEN, "patient", "accept", "card/card.png"])
+            .of("the first card")
+            .between(&["an empty database", "a patient's, with a log"]),
+        patient("patient accept", "patient", &["card2/card.txt"]).of("the next card"),
+        patient("patient slots", "patient", &["--from", "2026-11-26", "--days", "2", "--zone", "Europe/Vienna"]),
+        patient("patient now", "patient", &[]),
+        case("patient now", "patient", &["--home", "patient", "patient", "now"]).of("with the backup of the day"),
+        patient("patient now", "done", &[]).of("in a folder that was copied").remembering(),
+        patient("patient summary", "done", &["--until", "2026-11-26", "--frames", "frames"]).of("as pictures"),
+        patient("patient correct", "done", &["--entry", "2", "--remove"]),
+        patient("patient export", "done", &["--out", "exports/mine"]),
+        patient("patient calendar", "patient", &["--out", "sessions.ics"]),
+        patient("patient reminders", "patient", &["--quiet", "12:00-13:00", "--meeting", "60"]),
+        patient("patient ahead", "patient", &["--hours", "24"]),
+        patient("patient erase", "erasable", &["--yes"]),
+    ]
+}
+
+fn of_either() -> Vec<Case> {
+    vec![
+        case("backup", "done", &["--home", "done", "--at", DONE, "backup", "--to", "saved.db"]).of("a patient's"),
+        case("backup", "clinic", &["--home", "clinic", "--at", VISIT, "backup", "--to", "saved.db"]).of("a clinic's"),
+        case("restore", "patient", &["--home", "patient", "--at", DONE, "restore", "whole.db"]).of("over another"),
+        case("restore", "new", &["--home", "new", "--at", DONE, "restore", "whole.db"]).of("on a new device"),
+        case("salvage", "damaged", &["--home", "damaged", "--at", DONE, "salvage"]),
+    ]
+}
+
+fn of_clinic() -> Vec<Case> {
+    let start = ["start", "--name", "Linden Lane Practice"];
+    let new = ["--home", "new", "--at", VISIT, "clinic", "--passphrase-file"];
+    vec![
+        case("clinic start", "new", &[&new[..], &["pw"], &start].concat()),
+        case("clinic start", "new", &[&new[..], &["new-pw"], &start, &["--from-keys", "kept.keys"]].concat())
+            .of("with saved keys"),
+        clinic("clinic passphrase", "clinic", &["--new-passphrase-file", "new-pw"]),
+        case(
+            "clinic passphrase",
+            "clinic",
+            &[
+                "--home",
+                "clinic",
+                "--at",
+                VISIT,
+                "clinic",
+                "--passphrase-file",
+                "new-pw",
+                "passphrase",
+                "--from-keys",
+                "kept.keys",
+            ],
+        )
+        .of("with saved keys"),
+        clinic("clinic keys", "clinic", &["--out", "more.keys", "--sheet", "more.html", "--new-passphrase-file", "new-pw"]),
+        clinic("clinic phone", "clinic", &["+43 1 555 0100"]),
+        clinic("clinic add", "clinic", &["K18", "--name", "Wilhelmina Underhill"]),
+        clinic("clinic card", "clinic", &["K17", "--out", "again"]),
+        clinic("clinic receive", "clinic", &["summary.age"]),
+        clinic("clinic review", "received", &["K17"]),
+        clinic("clinic patients", "received", &[]),
+        clinic("clinic devices", "received", &["K17"]),
+        clinic("clinic remove", "received", &["K17", "--yes"]),
+        clinic("clinic norms", "clinic", &["norms.toml"]),
+        clinic("clinic norms", "received", &["--remove"]).of("removed"),
+        clinic("clinic identity", "clinic", &["--sheet", "secret.html"]),
+    ]
+}
+
+/// The areas and commands that open no data folder.
+const WITHOUT_FOLDER: [&str; 7] =
+    ["example plan", "example runs", "example norms", "catalogue check", "sway", "trend", "proportion"];
+
+#[test]
+fn no_command_is_missing_here() {
+    let place = Place::empty();
+    let mut listed = BTreeSet::new();
+    for area in names(&place.done(&["--help"])) {
+        let commands = names(&place.done(&[&area, "--help"]));
+        match commands.is_empty() {
+            true => drop(listed.insert(area)),
+            false => listed.extend(commands.iter().map(|command| format!("{area} {command}"))),
+        }
+    }
+    let here = all().into_iter().map(|case| case.command).chain(WITHOUT_FOLDER).map(str::to_owned);
+    assert_eq!(listed, here.collect(), "a new command needs a case here, or a reason why it opens no data folder");
+}
+
+/// The commands that a help text lists.
+fn names(help: &str) -> Vec<String> {
+    let commands = help.split_once("Commands:\n").map_or("", |(_, rest)| rest.split("\n\n").next().unwrap_or_default());
+    let names = commands.lines().filter(|line| line.starts_with("  ") && !line.starts_with("   "));
+    names.filter_map(|line| line.split_whitespace().next()).filter(|name| *name != "help").map(str::to_owned).collect()
+}
+
+/// What [`Place::prepared`] has, and what the other cases need.
+static EXTENDED: LazyLock<PathBuf> = LazyLock::new(|| {
+    let place = Place::prepared();
+    for (from, to) in [("done", "erasable"), ("done", "damaged"), ("clinic", "received")] {
+        copy(&place.path(from), &place.path(to));
+    }
+    place.write("new-pw", format!("{NEW_PASSPHRASE}\n"));
+    place.write("norms.toml", place.done(&["example", "norms"]));
+    let visit = |home, rest: &[&str]| {
+        let said = place.run(&[&["--home", home, "--at", VISIT, "clinic", "--passphrase-file", "pw"][..], rest].concat());
+        assert_eq!(said.code, Some(0), "{rest:?}: {said:?}");
+    };
+    visit("clinic", &["keys", "--out", "kept.keys", "--new-passphrase-file", "new-pw"]);
+    visit("received", &["receive", "summary.age"]);
+    visit("received", &["norms", "norms.toml"]);
+    visit("received", &["issue", "K17", "plan.toml", "--out", "card2"]);
+    place.done(&["--home", "done", "--at", DONE, "backup", "--to", "whole.db"]);
+    place.done(&["--home", "erasable", "patient", "now"]);
+    fs::create_dir_all(place.path("erasable/web-view/storage")).expect("a folder");
+    place.write("erasable/web-view/storage/page", "what a page keeps");
+    damage(&place, "damaged");
+    let dir = std::path::Path::new(env!("CARGO_TARGET_TMPDIR")).join("disk");
+    let _ = fs::remove_dir_all(&dir);
+    copy(&place.path(""), &dir);
+    assert_eq!(fs::read(dir.join("pw")).expect("copied"), format!("{PASSPHRASE}\n").into_bytes());
+    dir
+});
+
+/// Fills the database with entries, and loses a page of them.
+fn damage(place: &Place, home: &str) {
+    let rating = |n: u32| {
+        format!(
+            "{{\"do\":\"morning\",\"at\":\"2026-11-26T{:02}:{:02}:00+01:00\",\"complaint\":1,\"score\":3}}",
+            8 + n / 60,
+            n % 60
+        )
+    };
+    let lines: Vec<String> = (0..400).map(rating).collect();
+    place.write("many.jsonl", lines.join("\n"));
+    place.done(&["--home", home, "--at", DONE, "patient", "record", "many.jsonl"]);
+    let database = format!("{home}/carryover.db");
+    let mut bytes = place.read(&database);
+    let leaf = (1..bytes.len() / 4096).rev().map(|page| page * 4096).find(|page| bytes[*page] == 0x0D).expect("many pages");
+    bytes[leaf..leaf + 4096].fill(0);
+    place.write(&database, bytes);
+}
+
+/// A place in which every case succeeds; only the foremost do if that is all that is wanted.
+pub fn fresh(foremost: bool) -> Place {
+    if foremost {
+        return Place::prepared();
+    }
+    let place = Place::empty();
+    copy(&EXTENDED, &place.path(""));
+    place
+}
