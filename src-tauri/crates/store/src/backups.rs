@@ -41,8 +41,13 @@ pub(crate) fn put_aside(path: &Path, ending: &str, day: &str) -> Result<PathBuf,
         1 => beside(path, &format!("{ending}{day}")),
         _ => beside(path, &format!("{ending}{day}-{number}")),
     };
+    // A log that a killed program left there alone would be applied to the database beside it.
+    let is_taken = |aside: &Path| {
+        let names = ["", "-wal", "-journal"].map(|ending| files::size(&beside(aside, ending)));
+        names.into_iter().try_fold(false, |taken, size| Ok::<_, FileError>(taken || size?.is_some()))
+    };
     let mut number = 1;
-    while files::size(&named(number))?.is_some() {
+    while is_taken(&named(number))? {
         number += 1;
     }
     let aside = named(number);
@@ -55,9 +60,20 @@ pub(crate) fn put_aside(path: &Path, ending: &str, day: &str) -> Result<PathBuf,
     Ok(aside)
 }
 
-/// Removes the files that SQLite keeps next to the database at `path`. It must be closed.
+/// Removes the files that SQLite keeps next to the database at `path`, which must be closed. Afterwards they are gone for good: after a power
+/// cut a log that came back would be applied to the database that takes the place of this one.
 pub(crate) fn remove_companions(path: &Path) -> Result<(), FileError> {
-    COMPANIONS.iter().try_for_each(|ending| files::remove(&beside(path, ending)))
+    COMPANIONS.iter().try_for_each(|ending| files::remove(&beside(path, ending)))?;
+    path.parent().map_or(Ok(()), files::settle)
+}
+
+/// Removes what a killed program left unfinished in the folder of automatic backups. One that cannot be removed is no reason not to go on. The
+/// caller must hold the folder's lock.
+pub(crate) fn sweep(dir: &Path) {
+    let folder = dir.join(FOLDER);
+    for name in files::names(&folder).into_iter().flatten().filter(|name| files::is_half_made(name)) {
+        let _ = files::wipe(&folder.join(name));
+    }
 }
 
 /// Everything that backups and restoring have left in the data folder `dir` of the database at `path`, and the folder of the automatic ones.

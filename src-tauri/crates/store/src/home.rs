@@ -305,6 +305,7 @@ fn enter(dir: &Path, create: bool) -> Result<(Lock, PathBuf), StoreError> {
     }
     files::make_private(dir, is_ours)?;
     files::sweep(dir)?;
+    backups::sweep(dir);
     erasing::end(dir, &path, WebView::Closed)?;
     if missing(&path)? {
         return Err(StoreError::NotThere { path: dir.into() });

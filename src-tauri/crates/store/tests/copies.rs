@@ -216,6 +216,31 @@ fn a_damaged_database_is_kept_with_its_log_when_a_backup_takes_its_place() {
     );
 }
 
+/// A program that was killed between the two left the log alone. SQLite would apply it to whatever database is put beside it.
+#[test]
+fn a_log_that_was_put_aside_without_its_database_is_put_beside_no_other() {
+    let (dir, home) = place();
+    let copy = dir.path().join("backup.db");
+    filled(&home, 5).store().backup(&copy).expect("room");
+    let alone = home.join("carryover.db.before-restore-a day-wal");
+    fs::write(&alone, "the log of a damaged database").expect("the test owns it");
+    let (_, before) = Home::restore_over(&home, &copy, "a day", None).expect("a sound copy");
+    assert_eq!(before, Some(home.join("carryover.db.before-restore-a day-2")));
+    assert_eq!(fs::read(&alone).expect("kept"), b"the log of a damaged database");
+}
+
+/// What a program left that was killed while it made the automatic backup.
+#[test]
+fn an_unfinished_automatic_backup_is_removed_at_the_next_start() {
+    let (_dir, home) = place();
+    filled(&home, 5).back_up("a day").expect("room");
+    let left = home.join("backups/.carryover-new-half");
+    fs::write(&left, "half a backup").expect("the test owns it");
+    drop(Home::open(&home, false).expect("sound"));
+    assert!(!left.exists(), "unfinished");
+    assert!(home.join("backups/carryover-a day.db").exists(), "whole");
+}
+
 #[test]
 fn a_backup_that_cannot_be_restored_changes_nothing() {
     let (dir, home) = place();
