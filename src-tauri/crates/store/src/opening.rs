@@ -10,6 +10,9 @@ use std::time::Duration;
 /// Our application id in the file's header, "Cyov" in ASCII: it distinguishes our files from those of other programs.
 pub(crate) const APPLICATION_ID: u32 = 0x4379_6f76;
 
+/// The two bytes at place 18 of the file's header, if it needs no write-ahead log.
+const WITHOUT_LOG: [u8; 2] = [1, 1];
+
 /// How long to wait for another program (a backup tool, for example) that has locked the database.
 const PATIENCE: Duration = Duration::from_secs(2);
 
@@ -98,14 +101,18 @@ fn copied(source: &Connection, path: &Path) -> Result<files::NewFile, StoreError
     let new = files::beside(path)?;
     source.backup("main", new.path(), None::<fn(rusqlite::backup::Progress)>)?;
     let copy = connect(new.path())?;
+    let faults = |detail| StoreError::BadCopy { path: path.into(), detail };
     // The copy must be complete without a write-ahead log next to it.
     let _: String = copy.pragma_update_and_check(None, "journal_mode", "DELETE", |row| row.get(0))?;
-    let faults = |detail| StoreError::BadCopy { path: path.into(), detail };
     inspect(&copy, "integrity_check").and_then(|()| inspect_references(&copy)).map_err(faults)?;
     if count(source)? != count(&copy)? {
         return Err(faults("the numbers of rows differ".into()));
     }
     close(copy)?;
+    // SQLite reports the other mode even if it could not write it.
+    if files::beginning(new.path(), 20)?.get(18..) != Some(&WITHOUT_LOG[..]) {
+        return Err(faults("it needs a write-ahead log".into()));
+    }
     Ok(new)
 }
 

@@ -93,24 +93,25 @@ fn read_into(damaged: &Path, new: &Path) -> Result<Vec<SalvagedTable>, StoreErro
     names.reverse();
     let tx = to.transaction()?;
     let tables = names.iter().map(|name| table(&from, &tx, name)).collect::<Result<Vec<_>, StoreError>>()?;
-    continue_numbers(&from, &tx);
+    continue_numbers(&from, &tx)?;
     tx.commit()?;
     to.close().map_err(|(_, error)| StoreError::from(error))?;
     Ok(tables.into_iter().filter(|table| table.saved + table.lost > 0 || !table.is_whole).collect())
 }
 
 /// No number of a lost row is given to a new one: the clinic's manifest still has it.
-fn continue_numbers(from: &Connection, to: &Connection) {
-    let Ok(mut query) = from.prepare("SELECT name, seq FROM sqlite_sequence") else { return };
-    let Ok(last) = query.query_map([], |row| Ok((row.get::<_, String>(0)?, row.get::<_, i64>(1)?))) else { return };
+fn continue_numbers(from: &Connection, to: &Connection) -> Result<(), StoreError> {
+    // What cannot be read here is no reason to save nothing: the rows that are there have their own numbers.
+    let Ok(mut query) = from.prepare("SELECT name, seq FROM sqlite_sequence") else { return Ok(()) };
+    let Ok(last) = query.query_map([], |row| Ok((row.get::<_, String>(0)?, row.get::<_, i64>(1)?))) else { return Ok(()) };
     for (name, number) in last.map_while(Result::ok) {
-        // What cannot be read or written here is no reason to save nothing: the rows that are there have their own numbers.
-        let _ = to.execute("DELETE FROM sqlite_sequence WHERE name = ?1 AND seq < ?2", (&name, number));
-        let _ = to.execute(
+        to.execute("DELETE FROM sqlite_sequence WHERE name = ?1 AND seq < ?2", (&name, number))?;
+        to.execute(
             "INSERT INTO sqlite_sequence (name, seq) SELECT ?1, ?2 WHERE NOT EXISTS (SELECT 1 FROM sqlite_sequence WHERE name = ?1)",
             (&name, number),
-        );
+        )?;
     }
+    Ok(())
 }
 
 /// The rows that were read, by what they are ordered by, and whether reading came to its end.
@@ -125,9 +126,14 @@ fn table(from: &Connection, to: &Connection, name: &str) -> Result<SalvagedTable
     let mut report = SalvagedTable { name: name.to_owned(), saved: 0, lost: 0, is_whole: rows.is_whole };
     for row in rows.found.values() {
         let places = vec!["?"; row.len()].join(", ");
-        // A row that refers to one that is lost is lost too.
-        match to.execute(&format!("INSERT INTO \"{name}\" VALUES ({places})"), params_from_iter(row)) {
+        let added = to.execute(&format!("INSERT INTO \"{name}\" VALUES ({places})"), params_from_iter(row));
+        match added.map_err(StoreError::from) {
             Ok(_) => report.saved += 1,
+            // The row can be read: it would be lost only because the new database cannot be written now.
+            Err(
+                error @ (StoreError::DiskFull | StoreError::DiskFault { .. } | StoreError::WriteRefused | StoreError::Busy),
+            ) => return Err(error),
+            // A row that refers to one that is lost is lost too.
             Err(_) => report.lost += 1,
         }
     }
