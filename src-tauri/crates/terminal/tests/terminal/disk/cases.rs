@@ -1,6 +1,7 @@
 //! Every command that opens a data folder, with files on which it succeeds.
 
 use crate::place::{DONE, PASSPHRASE, Place, TAKEN, VISIT, copy};
+use crate::put_back::rating;
 use std::collections::BTreeSet;
 use std::fs;
 use std::path::PathBuf;
@@ -22,15 +23,21 @@ pub struct Case {
     pub remembers: bool,
     /// What a command that is several transactions leaves between them: one line for each state.
     pub between: &'static [&'static str],
+    /// The number of the first state in which it says that it is done, if it does without the rest.
+    pub done_from: Option<usize>,
 }
 
 fn case(command: &'static str, home: &'static str, arguments: &[&'static str]) -> Case {
-    Case { command, what: "", home, arguments: arguments.to_vec(), remembers: false, between: &[] }
+    Case { command, what: "", home, arguments: arguments.to_vec(), remembers: false, between: &[], done_from: None }
 }
 
 impl Case {
     fn between(self, between: &'static [&'static str]) -> Case {
         Case { between, ..self }
+    }
+
+    fn done_from(self, state: usize) -> Case {
+        Case { done_from: Some(state), ..self }
     }
 
     fn of(self, what: &'static str) -> Case {
@@ -86,23 +93,39 @@ fn of_patient() -> Vec<Case> {
         patient("patient slots", "patient", &["--from", "2026-11-26", "--days", "2", "--zone", "Europe/Vienna"]),
         patient("patient now", "patient", &[]),
         case("patient now", "patient", &["--home", "patient", "patient", "now"]).of("with the backup of the day"),
-        patient("patient now", "done", &[]).of("in a folder that was copied").remembering(),
+        patient("patient now", "done", &[])
+            .of("in a folder that was copied")
+            .remembering()
+            // If nothing can be remembered, a copy cannot be told from the original.
+            .done_from(0),
         patient("patient summary", "done", &["--until", "2026-11-26", "--frames", "frames"]).of("as pictures"),
         patient("patient correct", "done", &["--entry", "2", "--remove"]),
         patient("patient export", "done", &["--out", "exports/mine"]),
         patient("patient calendar", "patient", &["--out", "sessions.ics"]),
         patient("patient reminders", "patient", &["--quiet", "12:00-13:00", "--meeting", "60"]),
         patient("patient ahead", "patient", &["--hours", "24"]),
-        patient("patient erase", "erasable", &["--yes"]),
+        patient("patient erase", "erasable", &["--yes"])
+            .between(&["nothing: the new database comes last, or at the next start"])
+            .done_from(1),
     ]
 }
+
+const RESTORED: &str = "the backup, whose log has no id of its own yet; the next start gives it one";
 
 fn of_either() -> Vec<Case> {
     vec![
         case("backup", "done", &["--home", "done", "--at", DONE, "backup", "--to", "saved.db"]).of("a patient's"),
         case("backup", "clinic", &["--home", "clinic", "--at", VISIT, "backup", "--to", "saved.db"]).of("a clinic's"),
-        case("restore", "patient", &["--home", "patient", "--at", DONE, "restore", "whole.db"]).of("over another"),
-        case("restore", "new", &["--home", "new", "--at", DONE, "restore", "whole.db"]).of("on a new device"),
+        case("restore", "patient", &["--home", "patient", "--at", DONE, "restore", "whole.db"])
+            .of("over another")
+            .between(&[RESTORED])
+            // Nothing can be written before the next start.
+            .done_from(1),
+        case("restore", "new", &["--home", "new", "--at", DONE, "restore", "whole.db"])
+            .of("on a new device")
+            .between(&[RESTORED])
+            // Nothing can be written before the next start.
+            .done_from(1),
         case("salvage", "damaged", &["--home", "damaged", "--at", DONE, "salvage"]),
     ]
 }
@@ -203,14 +226,7 @@ static EXTENDED: LazyLock<PathBuf> = LazyLock::new(|| {
 
 /// Fills the database with entries, and loses a page of them.
 fn damage(place: &Place, home: &str) {
-    let rating = |n: u32| {
-        format!(
-            "{{\"do\":\"morning\",\"at\":\"2026-11-26T{:02}:{:02}:00+01:00\",\"complaint\":1,\"score\":3}}",
-            8 + n / 60,
-            n % 60
-        )
-    };
-    let lines: Vec<String> = (0..400).map(rating).collect();
+    let lines: Vec<String> = (0..400).map(|n| rating(&format!("26T{:02}:{:02}", 8 + n / 60, n % 60), 3)).collect();
     place.write("many.jsonl", lines.join("\n"));
     place.done(&["--home", home, "--at", DONE, "patient", "record", "many.jsonl"]);
     let database = format!("{home}/carryover.db");

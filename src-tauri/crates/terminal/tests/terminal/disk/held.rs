@@ -2,8 +2,10 @@
 
 use rusqlite::types::Value;
 use rusqlite::{Connection, OpenFlags};
-use std::collections::BTreeMap;
+use std::collections::hash_map::DefaultHasher;
+use std::collections::{BTreeMap, BTreeSet};
 use std::fs;
+use std::hash::{Hash, Hasher};
 use std::path::{Path, PathBuf};
 use store::{Home, Provenance, StoreError};
 
@@ -15,8 +17,8 @@ pub type Rows = BTreeMap<String, Vec<Vec<String>>>;
 pub enum Held {
     /// There is no database.
     Nothing,
-    /// The database is damaged.
-    Damaged,
+    /// The database is damaged: a number for the bytes of the database and of its log, which nothing may change.
+    Damaged(u64),
     /// Its rows.
     Rows(Rows),
 }
@@ -31,7 +33,7 @@ pub fn held(home: &Path) -> Result<Held, String> {
 pub fn held_watched(home: &Path, witnesses: Option<&Path>) -> Result<(Held, bool), String> {
     let put_back = match Home::open_watched(home, false, witnesses) {
         Err(StoreError::NotThere { .. }) => return Ok((Held::Nothing, false)),
-        Err(StoreError::Damaged { .. }) => return Ok((Held::Damaged, false)),
+        Err(StoreError::Damaged { .. }) => return Ok((Held::Damaged(bytes(home)), false)),
         Err(other) => return Err(format!("does not open: {other}")),
         Ok(open) => open.provenance() == Provenance::PutBack,
     };
@@ -42,6 +44,14 @@ pub fn held_watched(home: &Path, witnesses: Option<&Path>) -> Result<(Held, bool
         }
     }
     rows(&home.join("carryover.db")).map(|rows| (Held::Rows(rows), put_back))
+}
+
+fn bytes(home: &Path) -> u64 {
+    let mut hasher = DefaultHasher::new();
+    for name in ["carryover.db", "carryover.db-wal"] {
+        fs::read(home.join(name)).unwrap_or_default().hash(&mut hasher);
+    }
+    hasher.finish()
 }
 
 /// The rows of a database that passes SQLite's whole check.
@@ -71,23 +81,38 @@ fn read(database: &Path) -> rusqlite::Result<Result<Rows, String>> {
 }
 
 impl Held {
-    /// Whether it is what one undisturbed run left, apart from what differs between that and `another` such run: random names, and bytes
-    /// that are sealed or signed anew each time.
-    pub fn is_like(&self, one: &Held, another: &Held) -> bool {
-        let (Held::Rows(this), Held::Rows(one), Held::Rows(another)) = (self, one, another) else { return self == one };
-        this.keys().eq(one.keys())
-            && this.iter().all(|(table, rows)| {
-                let (ones, others) = (&one[table], another.get(table));
-                rows.len() == ones.len()
-                    && rows.iter().zip(ones).enumerate().all(|(at, (row, like))| {
-                        let other = others.and_then(|others| others.get(at));
-                        row.iter().zip(like).enumerate().all(|(cell, (is, like))| {
-                            let varies = other.and_then(|other| other.get(cell)) != Some(like);
-                            is == like || varies && kind(is) == kind(like)
-                        })
-                    })
-            })
+    /// What differs from what one undisturbed run left, apart from what differs between that and `another` such run: random names, and bytes
+    /// that are sealed or signed anew each time. `None` if nothing does.
+    pub fn difference(&self, one: &Held, another: &Held) -> Option<String> {
+        let (Held::Rows(this), Held::Rows(one), Held::Rows(another)) = (self, one, another) else {
+            return (self != one).then(|| "no rows".to_owned());
+        };
+        let tables: BTreeSet<&String> = this.keys().chain(one.keys()).collect();
+        tables.into_iter().find_map(|table| {
+            let [rows, ones, others] = [this, one, another].map(|rows| rows.get(table).map_or(&[][..], Vec::as_slice));
+            let row = |at: usize| {
+                let (row, like) = (&rows[at], &ones[at]);
+                let other = |cell: usize| others.get(at).and_then(|other| other.get(cell));
+                let varies = |cell: usize| other(cell) != Some(&like[cell]) && kind(&row[cell]) == kind(&like[cell]);
+                let differs =
+                    |cell: &usize| row[*cell] != like[*cell] && !varies(*cell) && !is_same_time(&row[*cell], &like[*cell]);
+                (0..row.len())
+                    .find(differs)
+                    .map(|cell| format!("{table} {at} {cell}: {:.150} and not {:.150}", row[cell], like[cell]))
+            };
+            let (is, was) = (rows.len(), ones.len());
+            if is == was { (0..is).find_map(row) } else { Some(format!("{table} has {is} rows and not {was}")) }
+        })
     }
+}
+
+/// Whether both are the same but for times in milliseconds: a clock that was set goes on.
+fn is_same_time(one: &str, other: &str) -> bool {
+    let timeless = |cell: &str| -> Vec<String> {
+        let parts = cell.split(|sign: char| !sign.is_ascii_digit());
+        parts.map(|part| if part.len() == 13 { String::new() } else { part.to_owned() }).collect()
+    };
+    timeless(one) == timeless(other)
 }
 
 /// The type of a cell: what its text begins with.

@@ -1,11 +1,11 @@
 //! The power is cut at any moment: what was acknowledged is there, and the rest is whole or not there.
 
-use super::calls::Run;
-use super::held::{Held, is_of_a_database};
+use super::calls::{How, Run};
+use super::held::{Held, held, is_of_a_database};
 use super::images::{Opened, STATE, hash};
 use super::number;
 use super::replay::{All, Call, Choice, Disk, Image, calls};
-use crate::place::{DONE, ISSUED, Place, TAKEN, VISIT};
+use crate::place::{DONE, ISSUED, Place, TAKEN, VISIT, copy};
 use std::collections::{BTreeMap, HashSet};
 use std::path::{Path, PathBuf};
 
@@ -74,6 +74,35 @@ fn of_clinic() -> Story {
         at(VISIT, &["passphrase", "--new-passphrase-file", "new-pw"]),
     ];
     Story { home: "clinic", place, steps }
+}
+
+/// A patient's database that is damaged, with a log that a killed process left; and a command that mends it.
+fn of_damaged(command: &'static [&'static str]) -> Story {
+    let place = with_files(&["runs.jsonl"]);
+    copy(&Place::prepared().path("patient"), &place.path("patient"));
+    place.done(&["--home", "patient", "--at", DONE, "backup", "--to", "saved/whole.db"]);
+    let record = ["--home", "patient", "--at", DONE, "patient", "record", "runs.jsonl"];
+    let log = tempfile::NamedTempFile::new().expect("a file");
+    let whole = with_files(&["runs.jsonl"]);
+    copy(&place.path("patient"), &whole.path("patient"));
+    let run = Run { arguments: &record, remembers: false, disturbance: None, log: Some(log.path()) };
+    run.in_place(&whole);
+    let calls = calls(&std::fs::read(log.path()).expect("the log"));
+    // The last sync is that of the database, into which the log is written when the program is closed.
+    let last = 1 + calls.iter().rposition(|call| matches!(call, Call::Sync { .. })).expect("the log is closed");
+    Run { disturbance: Some((last, How::Before)), log: None, ..run }.in_place(&place);
+    assert!(place.path("patient/carryover.db-wal").metadata().is_ok_and(|facts| facts.len() > 0), "a log is left");
+    let bytes = place.read("patient/carryover.db");
+    let damages = |page: &usize| {
+        let mut bytes = bytes.clone();
+        bytes[page * 4096..(page + 1) * 4096].fill(0xA5);
+        place.write("patient/carryover.db", bytes);
+        let copied = Place::empty();
+        copy(&place.path("patient"), &copied.path("patient"));
+        matches!(held(&copied.path("patient")), Ok(Held::Damaged(_)))
+    };
+    assert!((2..bytes.len() / 4096).any(|page| damages(&page)), "a page that is not in the log");
+    Story { home: "patient", place, steps: vec![command.to_vec()] }
 }
 
 /// What the commands of a story did.
@@ -239,6 +268,18 @@ fn cut(story: Story, wanted: usize) -> usize {
     }
     println!("{}: {} calls, {} different disks after a power cut", told.home, told.calls.len(), different.len());
     different.len()
+}
+
+#[test]
+fn a_power_cut_while_a_damaged_database_is_replaced_leaves_it_or_the_new_one() {
+    let commands = [
+        &["--home", "patient", "--at", DONE, "restore", "saved/whole.db"][..],
+        &["--home", "patient", "--at", DONE, "salvage"],
+    ];
+    let wanted = number("DISK_IMAGES", 100).min(1000);
+    for command in commands.into_iter().take(if wanted > 100 { 2 } else { 1 }) {
+        cut(of_damaged(command), wanted);
+    }
 }
 
 #[test]

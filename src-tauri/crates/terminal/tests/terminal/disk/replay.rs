@@ -9,7 +9,7 @@ use std::collections::BTreeMap;
 use std::fs;
 use std::os::unix::fs::MetadataExt;
 use std::path::{Path, PathBuf};
-use std::rc::Rc;
+use std::sync::Arc;
 
 /// Bytes that a disk writes whole or not at all.
 const SECTOR: usize = 512;
@@ -24,7 +24,7 @@ pub enum Call {
     Write {
         inode: u64,
         offset: usize,
-        bytes: Rc<[u8]>,
+        bytes: Arc<[u8]>,
     },
     Length {
         inode: u64,
@@ -97,7 +97,7 @@ type Names = BTreeMap<String, Node>;
 
 #[derive(Debug, Clone)]
 enum Data {
-    Write(usize, Rc<[u8]>),
+    Write(usize, Arc<[u8]>),
     Length(usize, bool),
 }
 
