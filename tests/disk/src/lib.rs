@@ -4,6 +4,9 @@
 //! signal, whose handler then does the call itself. So it does not matter whether a call comes from the C library, from SQLite, or from
 //! Rust code that calls the kernel without the C library, which functions of the same names in front of the C library's would not see.
 //!
+//! strace can let calls fail and end processes too. But it counts each kind of call by itself, cannot end a process when half of the bytes
+//! are written, and writes a log for people.
+//!
 //! Environment variables:
 //!
 //! | name | what it says |

@@ -65,13 +65,14 @@ fn clinic(command: &'static str, home: &'static str, rest: &[&'static str]) -> C
     case(command, home, &[&["--home", home, "--at", VISIT, area, "--passphrase-file", "pw", name][..], rest].concat())
 }
 
-/// The three that matter most, which need no files but those of [`Place::prepared`].
+/// Those that matter most, which need no files but those of [`Place::prepared`].
 pub fn foremost() -> Vec<Case> {
     vec![
         patient("patient record", "patient", &["runs.jsonl"]),
         patient("patient summary", "done", &["--until", "2026-11-26", "--out", "brought.age"]),
         clinic("clinic issue", "clinic", &["K17", "plan.toml", "--out", "next/card"])
             .between(&["the card is kept, and that its files are not saved yet"]),
+        case("backup", "done", &["--home", "done", "--at", DONE, "backup", "--to", "saved.db"]).of("a patient's"),
     ]
 }
 
@@ -114,7 +115,6 @@ const RESTORED: &str = "the backup, whose log has no id of its own yet; the next
 
 fn of_either() -> Vec<Case> {
     vec![
-        case("backup", "done", &["--home", "done", "--at", DONE, "backup", "--to", "saved.db"]).of("a patient's"),
         case("backup", "clinic", &["--home", "clinic", "--at", VISIT, "backup", "--to", "saved.db"]).of("a clinic's"),
         case("restore", "patient", &["--home", "patient", "--at", DONE, "restore", "whole.db"])
             .of("over another")
