@@ -24,6 +24,7 @@ pub mod guide;
 pub mod history;
 pub mod id;
 pub mod log;
+pub mod misdated;
 pub mod norms;
 pub mod plain_text;
 pub mod plan;

@@ -5,6 +5,7 @@ use crate::alarm::Trouble;
 use crate::id::{ActivityId, ComplaintId, ItemId, RunId};
 use crate::log::Correction;
 use crate::log::{Barrier, DayOffReason, Entry, Log, LogEvent};
+use crate::misdated::WrongClock;
 use crate::plan::Plan;
 use crate::run::Share;
 use crate::score::Score;
@@ -100,8 +101,10 @@ pub enum EntryContent {
 pub struct Correctable {
     /// The entry's number, by which a correction refers to it.
     pub n: u32,
-    /// When the entry was made.
+    /// When the entry was made, as the device's clock showed it.
     pub at: Stamp,
+    /// How the clock was wrong then; `None` if nothing speaks against it.
+    pub wrong_clock: Option<WrongClock>,
     /// What the entry said when it was made.
     pub said: EntryContent,
     /// The correction in force; `None` if there is none.
@@ -110,13 +113,20 @@ pub struct Correctable {
     pub now: Option<EntryContent>,
 }
 
-/// All entries about `plan` made on or after `from` that can be corrected, newest first. Each run is listed once.
-pub fn list(log: &Log, plan: &Plan, from: NaiveDate) -> Vec<Correctable> {
+/// All entries about `plan` made on or after `from` that can be corrected, newest first. Each run is listed once. `made` says of an entry
+/// how the clock was wrong when it was made, if it was, and when it may have been made.
+pub fn list(
+    log: &Log,
+    plan: &Plan,
+    from: NaiveDate,
+    made: impl Fn(&Entry) -> (Option<WrongClock>, Stamp),
+) -> Vec<Correctable> {
     let corrected = Corrected::find(log, plan.header.id);
     let mut listed: BTreeSet<RunId> = BTreeSet::new();
     let runs: BTreeMap<RunId, ItemId> =
         log.entries.iter().filter(|entry| entry.plan == plan.header.id).filter_map(run).collect();
-    let newest = log.entries.iter().rev().filter(|entry| entry.plan == plan.header.id && entry.at.date() >= from);
+    let is_listed = |entry: &&Entry| entry.plan == plan.header.id && made(entry).1.date() >= from;
+    let newest = log.entries.iter().rev().filter(is_listed);
     let lines = newest.filter_map(|entry| {
         let said = said(&entry.event, plan, &runs)?;
         if let LogEvent::Run(run) = &entry.event
@@ -127,7 +137,7 @@ pub fn list(log: &Log, plan: &Plan, from: NaiveDate) -> Vec<Correctable> {
         let correction = corrected.correction(entry);
         // For an alarm this is the alarm itself, even if it is noted as raised by mistake.
         let now = corrected.of(entry).and_then(|event| self::said(&event, plan, &runs));
-        Some(Correctable { n: entry.n, at: entry.at, said, correction, now })
+        Some(Correctable { n: entry.n, at: entry.at, wrong_clock: made(entry).0, said, correction, now })
     });
     lines.collect()
 }

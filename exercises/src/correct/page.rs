@@ -149,7 +149,7 @@ mod tests {
         correction: Option<Correction>,
         now: Option<EntryContent>,
     ) -> Correctable {
-        Correctable { n, at: Stamp { utc_ms: days * DAY_MS, offset_s: 0 }, said, correction, now }
+        Correctable { n, at: Stamp { utc_ms: days * DAY_MS, offset_s: 0 }, wrong_clock: None, said, correction, now }
     }
 
     fn date(text: &str) -> NaiveDate {

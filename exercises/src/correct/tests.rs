@@ -147,7 +147,7 @@ fn the_list_shows_what_was_said_and_what_counts() {
         to(5, Correction::Never),
         to(6, Correction::Never),
     ];
-    let listed = list(&log(events), &plan(), start());
+    let listed = list(&log(events), &plan(), start(), |entry| (None, entry.at));
     assert_eq!(listed.iter().map(|line| line.n).collect::<Vec<_>>(), [6, 5, 4, 3], "newest first, the run once");
     let trouble = EntryContent::Trouble { trouble: Trouble::Other, item: Some(HOLD) };
     assert_eq!((listed[0].said, listed[0].correction, listed[0].now), (trouble, Some(Correction::Never), Some(trouble)));
@@ -156,7 +156,7 @@ fn the_list_shows_what_was_said_and_what_counts() {
     assert_eq!((listed[2].said, listed[2].now), (rated(Score::at_most_ten(8)), Some(rated(Score::at_most_ten(2)))));
     let EntryContent::Run { parts, .. } = listed[3].said else { panic!("a run: {:?}", listed[3]) };
     assert_eq!((parts.done, listed[3].correction), (3, None), "its last snapshot");
-    let later = list(&log(vec![pain(1)]), &plan(), start() + chrono::Duration::days(2));
+    let later = list(&log(vec![pain(1)]), &plan(), start() + chrono::Duration::days(2), |entry| (None, entry.at));
     assert!(later.is_empty(), "only from that day on");
 }
 

@@ -38,21 +38,24 @@ impl History {
         suspension::blocking(&then, item, plan, catalogue).is_some()
     }
 
-    /// What was said until `until` that decides what is suspended, in its order.
+    /// What was said until `until` that decides what is suspended, in its order. What was said while the clock was wrong counts at its
+    /// place in the order of the entries.
     fn signs(&self, plan: &Plan, until: Option<Stamp>) -> Vec<Sign> {
         let alarms = self.alarms.iter().enumerate().filter(|(_, alarm)| !is_cleared(alarm, plan)).map(|(place, alarm)| {
             let kind = SignKind::Alarm { place, trouble: alarm.trouble, circumstances: alarm.circumstances.clone() };
-            (alarm.at, Sign { day: own_day(alarm.at), item: alarm.item, kind })
+            (alarm.entry.n, alarm.at, alarm.item, kind)
         });
-        let within =
-            self.during.iter().filter(|rating| plan.item(rating.of).is_none_or(|item| rating.score <= item.pain_limit));
-        let within = within
-            .map(|rating| (rating.at, Sign { day: own_day(rating.at), item: Some(rating.of), kind: SignKind::WithinLimit }));
-        let well =
-            self.well_again.iter().map(|(_, at)| (*at, Sign { day: own_day(*at), item: None, kind: SignKind::WellAgain }));
-        let mut all: Vec<(Stamp, Sign)> = alarms.chain(within).chain(well).collect();
-        all.retain(|(at, _)| until.is_none_or(|until| at.utc_ms <= until.utc_ms));
-        all.sort_by_key(|(at, _)| at.utc_ms);
+        let within = self.during.iter().chain(&self.wrong_clock.during);
+        let within = within.filter(|rating| plan.item(rating.of).is_none_or(|item| rating.score <= item.pain_limit));
+        let within = within.map(|rating| (rating.n, rating.at, Some(rating.of), SignKind::WithinLimit));
+        let well = self.well_again.iter().map(|(n, at)| (*n, *at, None, SignKind::WellAgain));
+        let placed = |(n, at, item, kind)| {
+            let at = self.placed(n, at);
+            ((at.utc_ms, n), Sign { day: own_day(at), item, kind })
+        };
+        let mut all: Vec<((i64, u32), Sign)> = alarms.chain(within).chain(well).map(placed).collect();
+        all.retain(|((at, _), _)| until.is_none_or(|until| *at <= until.utc_ms));
+        all.sort_by_key(|(when, _)| *when);
         all.into_iter().map(|(_, sign)| sign).collect()
     }
 }

@@ -3,6 +3,7 @@
 mod alarms;
 mod attribution;
 mod own;
+mod wrong_clock;
 
 use crate::alarm::Alarm;
 use crate::catalogue::Catalogue;
@@ -20,6 +21,7 @@ use std::borrow::Cow;
 use std::collections::{BTreeMap, BTreeSet};
 
 pub use own::{OWN_DAYS, OwnMedian, own_median_ms};
+pub use wrong_clock::{Known, WrongClockRecord, last_true};
 
 /// A rating, with the entry that recorded it and the time at which it was given.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -112,6 +114,9 @@ pub struct History {
     pub former: Vec<FormerHistory>,
     /// The corrections that have been applied to everything above.
     pub corrected: Corrected,
+    /// What was recorded while the device's clock was wrong. Of it, only alarms, cards, "I am well again", days off and the numbers of
+    /// summaries are in the lists above.
+    pub wrong_clock: WrongClockRecord,
 }
 
 /// What was recorded under an id that the log had before it was copied, moved or put back.
@@ -128,17 +133,23 @@ pub struct FormerHistory {
 }
 
 impl History {
-    /// Folds the entries of `plan`, each as last corrected. A day counts as seen if any entry was made on it, even one that
-    /// was corrected later.
+    /// Folds the entries of `plan` as [`History::fold_known`] does, where of the time nothing is known but the order of the entries.
     pub fn fold(log: &Log, plan: PlanId) -> History {
-        let mut history = History { corrected: Corrected::find(log, plan), ..History::default() };
+        History::fold_known(log, plan, Known::default())
+    }
+
+    /// Folds the entries of `plan`, each as last corrected. A day counts as seen if any entry was made on it, even one that
+    /// was corrected later. Entries that were made by a clock that was wrong are told apart by what is `known` of the time.
+    pub fn fold_known(log: &Log, plan: PlanId, known: Known) -> History {
+        let wrong_clock = WrongClockRecord::find(log, plan, known);
+        let mut history = History { corrected: Corrected::find(log, plan), wrong_clock, ..History::default() };
         let mut former = log.former.iter().peekable();
         // Also of runs that were corrected to not have happened.
         let mut runs = 0;
         let ended = |of: &FormerLog, runs, since| FormerHistory { log: of.id, entries: of.entries, runs, since };
         for entry in log.entries.iter().filter(|entry| entry.plan == plan) {
             while let Some(of) = former.next_if(|former| former.entries < entry.n) {
-                history.former.push(ended(of, runs, Some(entry.at)));
+                history.former.push(ended(of, runs, Some(history.placed(entry.n, entry.at))));
             }
             if let LogEvent::Run(run) = &entry.event {
                 runs = runs.max(run.id.0);
@@ -150,9 +161,12 @@ impl History {
     }
 
     /// Adds an entry of this plan that was made after all those that were folded. Returns `false`, and nothing changes, if it says how
-    /// others are to be read: then the log has to be folded anew.
+    /// others are to be read, or by its time makes a clock doubtful: then the log has to be folded anew.
     pub fn extend(&mut self, log: &Log, entry: &Entry) -> bool {
         if matches!(entry.event, LogEvent::Corrected { .. }) || entry.n <= log.former.last().map_or(0, |last| last.entries) {
+            return false;
+        }
+        if !self.wrong_clock.extend(entry) {
             return false;
         }
         self.former.iter_mut().filter(|part| part.since.is_none()).for_each(|part| part.since = Some(entry.at));
@@ -161,10 +175,21 @@ impl History {
     }
 
     fn add(&mut self, log: LogId, entry: &Entry) {
-        self.seen.insert(entry.at.date());
-        let event = self.corrected.of(entry).map(Cow::into_owned);
-        if let Some(event) = event {
-            self.take(log, entry.n, entry.at, &event);
+        let mark = self.wrong_clock.mark(entry.n);
+        if mark.is_none() {
+            self.seen.insert(entry.at.date());
+        }
+        let Some(event) = self.corrected.of(entry).map(Cow::into_owned) else { return };
+        let with_its_run = match &event {
+            LogEvent::Run(run) => {
+                !self.wrong_clock.runs.contains_key(&run.id) && (mark.is_none() || self.runs.contains_key(&run.id))
+            }
+            LogEvent::Sensed { .. } => true,
+            _ => mark.is_none(),
+        };
+        match (with_its_run, mark) {
+            (true, _) => self.take(log, entry.n, self.placed(entry.n, entry.at), &event),
+            (false, mark) => self.take_misdated(log, entry, &event, mark),
         }
     }
 
@@ -207,8 +232,8 @@ impl History {
             LogEvent::During { item, score } => self.during.push(Rating { n, at, of: *item, score: *score }),
             // Of a run that did not happen nothing is known.
             LogEvent::Pain { score, after: Some(run), .. } => {
-                if let Some(run) = self.runs.get(run) {
-                    self.during.push(Rating { n, at, of: run.item, score: *score });
+                if let Some(item) = self.run(*run).map(|run| run.item) {
+                    self.during.push(Rating { n, at, of: item, score: *score });
                 }
             }
             LogEvent::Pain { complaint, score, after: None } => {
@@ -255,8 +280,14 @@ impl History {
 
     /// The number for the next run. No number is used twice, not even that of a run that was corrected to not have happened.
     pub fn next_run(&self) -> RunId {
-        let last = self.runs.keys().next_back().max(self.corrected.runs.last());
+        let last =
+            self.runs.keys().next_back().max(self.corrected.runs.last()).max(self.wrong_clock.runs.keys().next_back());
         RunId(last.map_or(1, |last| last.0 + 1))
+    }
+
+    /// A run by its number, also one that was begun while the device's clock was wrong.
+    pub fn run(&self, id: RunId) -> Option<&Run> {
+        self.runs.get(&id).or_else(|| self.wrong_clock.runs.get(&id))
     }
 
     /// The last run of an item.

@@ -9,15 +9,16 @@ use crate::suspension::{self, Sign, SignKind, Suspends};
 /// What the alarms that `newest` does not clear suspend, by alarm.
 pub(super) fn suspensions(united: &United<'_>, newest: &Plan) -> Vec<(AlarmId, Suspends)> {
     let uncleared: Vec<&AlarmOn> =
-        united.alarms.iter().filter(|(id, (_, alarm))| !clears(newest, **id, alarm)).map(|(_, (_, alarm))| alarm).collect();
+        united.alarms.values().filter(|(_, alarm)| !clears(united, newest, alarm)).map(|(_, alarm)| alarm).collect();
     let signs = signs(united, newest, &uncleared);
     let in_force = suspension::in_force(&signs, None);
     in_force.into_iter().map(|one| (uncleared[one.place].id, one.suspends)).collect()
 }
 
 /// Whether `plan` clears this alarm.
-pub(super) fn clears(plan: &Plan, id: AlarmId, alarm: &AlarmOn) -> bool {
-    plan.prescription.cleared.iter().any(|cleared| cleared.clears(id, alarm.trouble, alarm.day))
+pub(super) fn clears(united: &United<'_>, plan: &Plan, alarm: &AlarmOn) -> bool {
+    let day = united.shown_day(alarm);
+    plan.prescription.cleared.iter().any(|cleared| cleared.clears(alarm.id, alarm.trouble, day))
 }
 
 /// What was said on all devices that decides what is suspended, by day and number of the entry.

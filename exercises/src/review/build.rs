@@ -4,7 +4,7 @@
 //! summaries, and covered days on which no entry was made, are shown as days without a record.
 
 use super::alarms::{clears, suspensions};
-use super::{LaggingDevice, Review, ReviewAlarm, StanceSeries, ratings, stance, strings};
+use super::{LaggingDevice, Review, ReviewAlarm, StanceSeries, WrongClockEntry, WrongClockNotes, ratings, stance, strings};
 use crate::adherence::{
     ItemAdherence, SlotOn, broke_off, count, day_counts, dose_kept, extra, last_done, lately, longest_gap, rhythm, stops,
     unite_delays,
@@ -88,8 +88,22 @@ pub fn build_against(
         pain,
         during,
         notes: united.notes.clone(),
+        wrong_clock: wrong_clock(&united),
         corrected: united.corrections.values().map(Corrections::count).fold(0, u32::saturating_add),
     })
+}
+
+/// What was recorded while clocks were wrong.
+fn wrong_clock(united: &United<'_>) -> WrongClockNotes {
+    let of = &united.wrong_clock;
+    let runs = of.runs.values().map(|run| WrongClockEntry::Run { item: run.item });
+    let during = of.during.values().map(|one| WrongClockEntry::During { item: one.item, score: one.score });
+    let mornings = of.mornings.values().map(|one| WrongClockEntry::Morning { complaint: one.complaint, score: one.score });
+    let rated = of.rated.values().map(|one| WrongClockEntry::Rated { activity: one.activity, score: one.score });
+    WrongClockNotes {
+        entries: runs.chain(during).chain(mornings).chain(rated).collect(),
+        ahead_days: of.ahead_days.values().copied().max(),
+    }
 }
 
 fn behind(united: &United<'_>, date: impl Fn(DayNumber) -> NaiveDate) -> Vec<LaggingDevice> {
@@ -125,20 +139,22 @@ fn alarms(
         });
         ReviewAlarm {
             id: *id,
-            day: alarm.day,
-            date: alarm.day.date(newest.header.start),
+            day: united.shown_day(alarm),
+            date: united.shown_day(alarm).date(newest.header.start),
+            wrong_clock: united.wrong_clock.alarms.contains_key(id),
             trouble: alarm.trouble,
             item: alarm.item,
             circumstances: alarm.circumstances.clone(),
             suspended: suspended.map(|item| item.id).collect(),
             above,
             revision: ratings::revision_on(united, alarm.day),
-            cleared: clears(newest, *id, alarm),
+            cleared: clears(united, newest, alarm),
             said_mistaken: united.corrections.get(log).is_some_and(|said| said.alarms.contains(&alarm.n)),
         }
     };
-    let mut all: Vec<(u32, ReviewAlarm)> = united.alarms.iter().map(|named| (named.1.1.n, one(named))).collect();
-    all.sort_by_key(|(n, alarm)| Reverse((alarm.day, *n, alarm.id)));
+    let mut all: Vec<((DayNumber, u32), ReviewAlarm)> =
+        united.alarms.iter().map(|named| ((named.1.1.day, named.1.1.n), one(named))).collect();
+    all.sort_by_key(|(when, alarm)| Reverse((*when, alarm.id)));
     all.into_iter().map(|(_, alarm)| alarm).collect()
 }
 

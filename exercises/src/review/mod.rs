@@ -20,7 +20,7 @@ use crate::alarm::{Circumstance, ClearedAlarm, Trouble};
 use crate::catalogue::{ExerciseId, Eyes, RungId, Surface};
 use crate::change::{ActivitiesTogether, ActivityChange, Conditions, SideToSide, StanceChange, SwaySeries};
 use crate::history::Mark;
-use crate::id::{ActivityId, AlarmId, ItemId, LogId};
+use crate::id::{ActivityId, AlarmId, ComplaintId, ItemId, LogId};
 use crate::log::Barrier;
 use crate::plan::{BodySide, StanceBaseline};
 use crate::run::SetUp;
@@ -87,6 +87,51 @@ pub struct Review {
     pub notes: Vec<String>,
     /// Number of entries that the patient corrected, on all devices. All other fields hold the corrected values.
     pub corrected: u32,
+    /// What was recorded while a device's clock was wrong. No other field holds any of it, except the alarms.
+    pub wrong_clock: WrongClockNotes,
+}
+
+/// What was recorded while a device's clock was wrong.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct WrongClockNotes {
+    /// What counts for no day: runs first, then ratings.
+    pub entries: Vec<WrongClockEntry>,
+    /// Days by which a device's clock was ahead of the clinic's when it made its newest summary; of several devices the most. `None` if
+    /// none was.
+    pub ahead_days: Option<u16>,
+}
+
+/// Something that was recorded while a device's clock was wrong, so that its day is not known.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub enum WrongClockEntry {
+    /// A run of an item.
+    Run {
+        /// The item.
+        item: ItemId,
+    },
+    /// A rating of a complaint's pain in the morning.
+    Morning {
+        /// The complaint.
+        complaint: ComplaintId,
+        /// 0 (none) to 10.
+        score: Score,
+    },
+    /// A rating of the pain while doing an item.
+    During {
+        /// The item.
+        item: ItemId,
+        /// 0 (none) to 10.
+        score: Score,
+    },
+    /// A rating of a named activity.
+    Rated {
+        /// The activity.
+        activity: ActivityId,
+        /// 0 (cannot do it) to 10 (as before).
+        score: Score,
+    },
 }
 
 /// An alarm, as the review shows it.
@@ -95,10 +140,12 @@ pub struct Review {
 pub struct ReviewAlarm {
     /// Its name, by which a card clears it.
     pub id: AlarmId,
-    /// The number of the day on which it was raised.
+    /// The number of the day on which it was raised, as the device's clock showed it.
     pub day: DayNumber,
     /// The date of that day.
     pub date: NaiveDate,
+    /// Whether the device's clock was wrong then, so that the day is not known. It suspends all the same.
+    pub wrong_clock: bool,
     /// What was wrong.
     pub trouble: Trouble,
     /// The item during which it happened, if any.

@@ -194,6 +194,7 @@ pub fn summary(log: LogId, counter: u32, from: u16, until: u16) -> Summary {
         delays: Vec::new(),
         note: None,
         corrections: crate::summary::Corrections::default(),
+        wrong_clock: crate::summary::ByWrongClock::default(),
     }
 }
 

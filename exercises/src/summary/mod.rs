@@ -8,6 +8,7 @@ mod mornings;
 mod part;
 mod reduce;
 pub mod union;
+mod wrong_clock;
 
 use crate::alarm::{Circumstance, Trouble};
 use crate::catalogue::{Eyes, RungId, Surface};
@@ -24,6 +25,7 @@ use strum::VariantArray;
 pub(crate) use mornings::morning_points;
 pub use part::SummaryPart;
 pub use reduce::{Period, Sealing, reduce};
+pub use wrong_clock::{ByWrongClock, as_known_on};
 
 /// Length of the longest note that a person may add, in characters.
 pub const MAX_NOTE: usize = 280;
@@ -73,6 +75,8 @@ pub struct Summary {
     pub note: Option<String>,
     /// What was corrected in the log until the summary was made. All other fields hold the corrected values.
     pub corrections: Corrections,
+    /// What was recorded while the device's clock was wrong.
+    pub wrong_clock: ByWrongClock,
 }
 
 /// The part of a log that was made under an id that it had before it was copied, moved or put back. What happened in it is known by that

@@ -52,8 +52,27 @@ pub struct United<'a> {
     pub corrections: BTreeMap<LogId, Corrections>,
     /// Days on which a device's log began to go on under another id, because it had been copied, moved or put back.
     pub renewed: BTreeSet<DayNumber>,
+    /// What was recorded while a device's clock was wrong.
+    pub wrong_clock: UnitedWrongClock<'a>,
     /// The first id of each log.
     pub(crate) firsts: BTreeMap<LogId, LogId>,
+}
+
+/// What was recorded on all devices while their clocks were wrong. The days in it are those that the clocks showed.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct UnitedWrongClock<'a> {
+    /// The runs.
+    pub runs: BTreeMap<(LogId, RunId), &'a RunOn>,
+    /// Ratings of the pain in the morning.
+    pub mornings: BTreeMap<EntryRef, MorningOn>,
+    /// Ratings of the pain while doing an item.
+    pub during: BTreeMap<EntryRef, DuringOn>,
+    /// Ratings of named activities.
+    pub rated: BTreeMap<EntryRef, RatedOn>,
+    /// The days that the clocks showed for alarms raised then. In [`United::alarms`] these have the day of what was recorded before them.
+    pub alarms: BTreeMap<AlarmId, DayNumber>,
+    /// Days by which a device's clock was ahead when it made its newest summary, by device.
+    pub ahead_days: BTreeMap<LogId, u16>,
 }
 
 /// What is known about one device.
@@ -98,9 +117,11 @@ pub fn unite<'a>(summaries: impl IntoIterator<Item = &'a Summary>) -> Option<Uni
         }),
         ..United::of(plan)
     };
+    united.wrong_clock = wrong_clock(&all, &united, &back);
     for summary in all {
         united.take(summary);
     }
+    united.place_alarms();
     Some(united)
 }
 
@@ -115,6 +136,36 @@ fn told<'a, K: Ord, T>(all: &[&'a Summary], list: impl Fn(usize, &'a Summary) ->
     told.into_iter().collect()
 }
 
+/// What was recorded by wrong clocks. What any summary, also an earlier one, knows a true day of is left out.
+fn wrong_clock<'a>(all: &[&'a Summary], known: &United<'_>, back: &TakenBack) -> UnitedWrongClock<'a> {
+    let mut wrong = UnitedWrongClock {
+        runs: told(all, |_, summary| {
+            summary.wrong_clock.runs.iter().map(|run| ((summary.log_of_run(run.run), run.run), run)).collect()
+        }),
+        mornings: told(all, |place, summary| back.standing(place, summary, &summary.wrong_clock.mornings, |one| one.n)),
+        during: told(all, |place, summary| back.standing(place, summary, &summary.wrong_clock.during, |one| one.n)),
+        rated: told(all, |place, summary| back.standing(place, summary, &summary.wrong_clock.rated, |one| one.n)),
+        ..UnitedWrongClock::default()
+    };
+    wrong.runs.retain(|name, _| !known.runs.contains_key(name));
+    wrong.mornings.retain(|name, _| !known.mornings.contains_key(name));
+    wrong.during.retain(|name, _| !known.during.contains_key(name));
+    wrong.rated.retain(|name, _| !known.rated.contains_key(name));
+    for summary in all {
+        for alarm in &summary.alarms {
+            match summary.wrong_clock.alarms.contains(&alarm.n) {
+                true => drop(wrong.alarms.insert(alarm.id, alarm.day)),
+                false => drop(wrong.alarms.remove(&alarm.id)),
+            }
+        }
+        match summary.wrong_clock.ahead_days {
+            0 => drop(wrong.ahead_days.remove(&summary.first_log())),
+            days => drop(wrong.ahead_days.insert(summary.first_log(), days)),
+        }
+    }
+    wrong
+}
+
 fn by_item_day(summary: &Summary) -> Vec<(ItemDayName, Vec<&ItemDay>)> {
     let name = |day: &ItemDay| (summary.log, day.day, day.item);
     let mut days: Vec<&ItemDay> = summary.days.iter().collect();
@@ -122,8 +173,8 @@ fn by_item_day(summary: &Summary) -> Vec<(ItemDayName, Vec<&ItemDay>)> {
     days.chunk_by(|one, other| name(one) == name(other)).map(|days| (name(days[0]), days.to_vec())).collect()
 }
 
-/// What summaries report as a mistake, with the place in the list of the last summary that does so. Earlier summaries lose
-/// that record.
+/// What summaries report as a mistake, or as recorded while the clock was wrong, with the place in the list of the last summary that
+/// does so. Earlier summaries lose that record.
 struct TakenBack {
     runs: BTreeMap<(LogId, RunId), usize>,
     answers: BTreeMap<EntryRef, usize>,
@@ -133,10 +184,13 @@ impl TakenBack {
     fn by(all: &[&Summary]) -> TakenBack {
         let mut back = TakenBack { runs: BTreeMap::new(), answers: BTreeMap::new() };
         for (place, summary) in all.iter().enumerate() {
-            back.runs.extend(summary.corrections.runs.iter().map(|run| ((summary.log_of_run(*run), *run), place)));
-            let gone = summary.corrections.gone.iter();
-            let gone = gone.map(|n| (EntryRef { log: summary.log_of_entry(*n), n: *n }, place));
-            back.answers.extend(gone);
+            let wrong = &summary.wrong_clock;
+            let runs = summary.corrections.runs.iter().copied().chain(wrong.runs.iter().map(|run| run.run));
+            back.runs.extend(runs.map(|run| ((summary.log_of_run(run), run), place)));
+            let misdated = wrong.mornings.iter().map(|one| one.n).chain(wrong.during.iter().map(|one| one.n));
+            let misdated = misdated.chain(wrong.rated.iter().map(|one| one.n));
+            let gone = summary.corrections.gone.iter().copied().chain(misdated);
+            back.answers.extend(gone.map(|n| (EntryRef { log: summary.log_of_entry(n), n }, place)));
         }
         back
     }
@@ -170,6 +224,7 @@ impl<'a> United<'a> {
             notes: Vec::new(),
             corrections: BTreeMap::new(),
             renewed: BTreeSet::new(),
+            wrong_clock: UnitedWrongClock::default(),
             firsts: BTreeMap::new(),
         }
     }
@@ -204,6 +259,35 @@ impl<'a> United<'a> {
         if let Some(note) = summary.note.as_ref().filter(|note| !self.notes.contains(note)) {
             self.notes.push(note.clone());
         }
+    }
+
+    /// Gives alarms that were raised while a clock was wrong the day of what the same log recorded last before them, else first after
+    /// them; without either the last day covered.
+    fn place_alarms(&mut self) {
+        let misdated: Vec<AlarmId> = self.wrong_clock.alarms.keys().copied().collect();
+        for id in misdated {
+            let Some((log, n)) = self.alarms.get(&id).map(|(log, alarm)| (*log, alarm.n)) else { continue };
+            let known = || {
+                let mornings = self.mornings.iter().map(|(name, one)| (*name, one.day));
+                let during = self.during.iter().map(|(name, one)| (*name, one.day));
+                let rated = self.rated.iter().map(|(name, one)| (*name, one.day));
+                let well_again = self.well_again.iter().map(|(name, one)| (*name, one.day));
+                let alarms = self.alarms.iter().filter(|(id, _)| !self.wrong_clock.alarms.contains_key(id));
+                let alarms = alarms.map(|(_, (log, alarm))| (EntryRef { log: *log, n: alarm.n }, alarm.day));
+                mornings.chain(during).chain(rated).chain(well_again).chain(alarms).filter(|(name, _)| name.log == log)
+            };
+            let before = known().filter(|(name, _)| name.n < n).max_by_key(|(name, _)| name.n);
+            let placed = before.or_else(|| known().min_by_key(|(name, _)| name.n)).map(|(_, day)| day);
+            let placed = placed.or(self.covered.last().copied()).unwrap_or_default();
+            if let Some((_, alarm)) = self.alarms.get_mut(&id) {
+                alarm.day = placed;
+            }
+        }
+    }
+
+    /// The day of an alarm as the device's clock showed it, by which a card clears it.
+    pub fn shown_day(&self, alarm: &AlarmOn) -> DayNumber {
+        self.wrong_clock.alarms.get(&alarm.id).copied().unwrap_or(alarm.day)
     }
 
     /// Takes over what was corrected, by the ids under which it was made. Of an id that the log had before, older summaries may know

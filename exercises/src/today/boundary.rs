@@ -101,6 +101,7 @@ mod tests {
             trouble: crate::alarm::Trouble::Fell,
             item: None,
             at: NOW,
+            wrong_clock: false,
             circumstances: Default::default(),
             suspends: None,
             ends: PauseEnd::Card,

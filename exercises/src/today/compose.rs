@@ -92,7 +92,8 @@ fn alarms(one: &Followed, now: Stamp) -> Vec<TodayAlarm> {
         plan: one.plan.header.id,
         trouble: alarm.trouble,
         item: alarm.item,
-        at: alarm.at,
+        at: one.history.placed(alarm.entry.n, alarm.at),
+        wrong_clock: one.history.wrong_clock.mark(alarm.entry.n).is_some(),
         circumstances: alarm.circumstances.clone(),
         suspends: now_in_force.iter().find(|in_force| in_force.place == place).map(|in_force| in_force.suspends),
         ends: match () {

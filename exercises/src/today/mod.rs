@@ -113,8 +113,10 @@ pub struct TodayAlarm {
     pub trouble: Trouble,
     /// The item during which it happened, or that is meant.
     pub item: Option<ItemId>,
-    /// When it was raised.
+    /// When it was raised; while the device's clock was wrong, when that may have been.
     pub at: Stamp,
+    /// Whether the device's clock was wrong then.
+    pub wrong_clock: bool,
     /// What was answered about it.
     pub circumstances: BTreeSet<Circumstance>,
     /// What it suspends now; `None` if nothing.

@@ -21,6 +21,7 @@ fn scripts() -> Vec<(&'static str, String)> {
         "tests/supply-chain",
         "tests/unseen",
         "tests/window",
+        "tests/wrong-clocks",
     ];
     names.map(|name| (name, fs::read_to_string(root().join(name)).expect(name))).into()
 }

@@ -1,5 +1,7 @@
 //! Reduces a log to a summary.
 
+mod wrong_clock;
+
 use super::{
     AlarmOn, Corrections, DuringOn, FormerPart, ItemDay, MAX_DAYS, MorningOn, RatedOn, RunOn, RunTiming, SettledOn,
     StanceOn, Summary, SwayOn, TakenOn, WeekDelay, WellAgainOn,
@@ -100,12 +102,15 @@ pub fn reduce(
                 Some(SettledOn { n: answer.n, day, complaint: answer.complaint, settled: answer.settled })
             })
             .collect(),
-        well_again: history.well_again.iter().map(|(n, at)| WellAgainOn { n: *n, day: days.nearest(*at) }).collect(),
+        well_again: (history.well_again.iter())
+            .map(|(n, at)| WellAgainOn { n: *n, day: days.nearest(history.placed(*n, *at)) })
+            .collect(),
         rated: (history.rated.iter())
             .filter_map(|rating| {
                 Some(RatedOn { n: rating.n, day: covers(rating.at)?, activity: rating.of, score: rating.score })
             })
             .collect(),
+        wrong_clock: wrong_clock::recorded(history, revisions, &days),
         alarms: alarms(history, plan, (from, until), &days),
         delays: delays(history, (from, until), &days),
         note,
@@ -300,25 +305,30 @@ fn runs(
         let (slot, timing) = counts_for.map_or((run.slot, RunTiming::InTime), |(slot, timing)| (Some(slot), timing));
         let day = slot.map_or_else(|| days.own(run.started), |slot| days.number(slot.day));
         let day = day.filter(|day| (from..=until).contains(day))?;
-        let in_force = history.in_force(run.started).and_then(|taken| revisions.get(&taken.revision));
-        let item = in_force.or_else(|| revisions.values().next_back()).and_then(|plan| plan.item(run.item));
-        let sides = item.map_or(1, |item| item.side.in_turn().len() as u32);
-        Some(RunOn {
-            run: run.id,
-            day,
-            item: run.item,
-            rung: run.rung.clone(),
-            slot: slot.map(|slot| slot.number),
-            hour: (run.started.minute() / 60) as u8,
-            live: run.live,
-            timing,
-            end: run.end,
-            dose: run.share(sides),
-            parts: run.parts(sides),
-            stance: stance(history, run),
-        })
+        Some(RunOn { slot: slot.map(|slot| slot.number), timing, ..extra(history, revisions, run, day) })
     });
     within.collect()
+}
+
+/// A run on `day`, as one that counts for no slot.
+fn extra(history: &History, revisions: &BTreeMap<u16, Plan>, run: &Run, day: DayNumber) -> RunOn {
+    let in_force = history.in_force(run.started).and_then(|taken| revisions.get(&taken.revision));
+    let item = in_force.or_else(|| revisions.values().next_back()).and_then(|plan| plan.item(run.item));
+    let sides = item.map_or(1, |item| item.side.in_turn().len() as u32);
+    RunOn {
+        run: run.id,
+        day,
+        item: run.item,
+        rung: run.rung.clone(),
+        slot: None,
+        hour: (run.started.minute() / 60) as u8,
+        live: run.live,
+        timing: RunTiming::InTime,
+        end: run.end,
+        dose: run.share(sides),
+        parts: run.parts(sides),
+        stance: stance(history, run),
+    }
 }
 
 fn stance(history: &History, run: &Run) -> Option<StanceOn> {

@@ -43,14 +43,20 @@ fn days(home: &Home) -> ActionResult<BTreeSet<NaiveDate>> {
     Ok(named.iter().filter_map(|day| day.parse().ok()).collect())
 }
 
-/// The backups that are removed: all but those of the newest seven days, the newest of each of the four weeks before, and today's, which is
-/// not the newest if the clock was ahead once.
+/// The backups that are removed: all but those of the newest seven days, and the newest of each of the four weeks before. Days that
+/// have not come yet are counted for themselves, as if they were another folder: they are of a clock that was ahead, or all the real ones
+/// while it is behind.
 fn superfluous(days: &BTreeSet<NaiveDate>, today: NaiveDate) -> Vec<NaiveDate> {
+    let (come, ahead): (BTreeSet<NaiveDate>, BTreeSet<NaiveDate>) = days.iter().copied().partition(|day| *day <= today);
+    [come, ahead].iter().flat_map(superfluous_of).collect()
+}
+
+fn superfluous_of(days: &BTreeSet<NaiveDate>) -> Vec<NaiveDate> {
     let mut weeks = BTreeSet::new();
     let older = days.iter().rev().skip(DAYS);
     let kept = |day: &&NaiveDate| weeks.len() < WEEKS && weeks.insert((day.iso_week().year(), day.iso_week().week()));
     let kept: BTreeSet<NaiveDate> = older.clone().filter(kept).copied().collect();
-    older.filter(|day| !kept.contains(day) && **day != today).copied().collect()
+    older.filter(|day| !kept.contains(day)).copied().collect()
 }
 
 /// The days of the automatic backups in the data folder `home`, newest first; also if the folder cannot be opened.
@@ -201,5 +207,18 @@ mod tests {
         let left = left((0..30).chain(ahead).chain(30..33));
         assert!(left.contains(&32), "{left:?}");
         assert!(left.iter().any(|day| (20..30).contains(day)), "{left:?}");
+    }
+
+    #[test]
+    fn after_a_clock_that_was_ahead_the_last_seven_days_are_kept_as_before() {
+        let left = left((0..30).chain(4_000..4_020).chain(30..40));
+        assert!((33..40).all(|day| left.contains(&day)), "{left:?}");
+        assert!(left.len() <= 2 * (DAYS + WEEKS), "{left:?}");
+    }
+
+    #[test]
+    fn a_clock_that_is_behind_removes_none_of_the_last_days() {
+        let left = left((1_000..1_030).chain(0..30));
+        assert!((1_023..1_030).all(|day| left.contains(&day)), "{left:?}");
     }
 }

@@ -101,7 +101,8 @@ fn correct(args: &Args, which: Option<PlanId>, what: &Correct, moment: &Moment, 
             |words| {
                 let names = Names::of_prescription(words, &page.plan.prescription, &page.exercises);
                 let now = words.corrected(line, names).map(|now| format!(". {now}")).unwrap_or_default();
-                format!("{}\t{}\t{}{now}", line.n, instant(line.at), words.said_so(line.said, names))
+                let clock = words.wrong_clock_then(line).map(|clock| format!(". {clock}")).unwrap_or_default();
+                format!("{}\t{}\t{}{now}{clock}", line.n, instant(line.at), words.said_so(line.said, names))
             },
             || json!(line),
         );

@@ -310,6 +310,11 @@ pub enum ReceiptNotice {
         /// The revision that the next card will have.
         next: u16,
     },
+    /// The device's clock was ahead of the clinic's when it made the summary.
+    ClockAhead {
+        /// By how many days.
+        days: u16,
+    },
 }
 
 /// The result for one summary.

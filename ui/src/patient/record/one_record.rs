@@ -45,12 +45,15 @@ pub fn OneRecord(page: RecordPage) -> impl IntoView {
             .into_any()
         }
     };
+    let misdated = page.review.as_ref().map_or(0, |review| review.wrong_clock.entries.len());
+    let wrong_clock = (misdated > 0).then(|| view! { <p>{words.record_wrong_clock(misdated)}</p> });
     let behind =
         page.later.map(|later| view! { <p><strong>{words.clock_is_behind(later.date(), page.offer.1)}</strong></p> });
     view! {
         <section class="stack-5">
             <p class="soft">{page.plan.header.clinic.clone()}</p>
             {behind}
+            {wrong_clock}
             {record}
             {visit}
             <button type="button" class="quiet" on:click=move |_| context.open(Page::Correct(id))>{words.text(Key::CorrectOpen)}</button>

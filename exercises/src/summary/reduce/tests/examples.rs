@@ -251,6 +251,7 @@ fn delays_are_weekly_quartiles_by_nearest_rank() {
     let before = at(5, 9 * 60 - 2);
     events.push((before, LogEvent::Run(run(9, before, Some(slot(5, 0)), 3))));
     events.push((at(5, 9 * 60), LogEvent::Reminded { slot: slot(5, 0) }));
+    events.sort_by_key(|(at, _)| at.utc_ms);
     let summary = sealed(&events, &[plan()], (0, 9), at(9, 600)).expect("a period");
     let week = |week, runs, [lower_s, median_s, upper_s]: [u16; 3]| WeekDelay { week, runs, lower_s, median_s, upper_s };
     assert_eq!(summary.delays, [week(0, 4, [10, 20, 30]), week(1, 1, [70, 70, 70])]);

@@ -22,7 +22,7 @@ use wire::clinic::{AskKeep, PlanDraft};
 /// [`Failure::RecordDamaged`] if a stored draft cannot be opened or read, and any failure to read the patient.
 pub fn draft(folder: &DataFolder, moment: &Moment, code: &str) -> ActionResult<PlanDraft> {
     let patient = rows::patient(folder, code)?;
-    let review = reviewing::review(folder, &patient, &Norms::built_in())?;
+    let review = reviewing::review(folder, &patient, &Norms::built_in(), Some(moment.now.date()))?;
     let alarms = review.as_ref().map(|review| review.alarms.iter().filter(|alarm| !alarm.cleared).cloned().collect());
     let fresh = next(moment, &patient);
     let last = patient.newest().map(|card| &card.plan.header);
@@ -164,7 +164,8 @@ fn name_fully(folder: &DataFolder, patient: &Patient, cleared: &mut [ClearedAlar
     if cleared.iter().all(|one| one.seen.is_some()) {
         return Ok(());
     }
-    let received = reviewing::review(folder, patient, &Norms::built_in())?.map(|review| review.alarms).unwrap_or_default();
+    let received =
+        reviewing::review(folder, patient, &Norms::built_in(), None)?.map(|review| review.alarms).unwrap_or_default();
     for one in cleared.iter_mut().filter(|one| one.seen.is_none()) {
         let known = received.iter().find(|alarm| alarm.id == one.id);
         *one = known.map_or(*one, ReviewAlarm::clearing);

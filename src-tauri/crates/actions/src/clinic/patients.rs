@@ -48,7 +48,7 @@ fn damaged_line(code: &str, name: Option<&str>) -> PatientLine {
 }
 
 fn line(folder: &DataFolder, patient: &Patient) -> ActionResult<PatientLine> {
-    let review = reviewing::review(folder, patient, &Norms::built_in())?;
+    let review = reviewing::review(folder, patient, &Norms::built_in(), None)?;
     let alarms = review.as_ref().map_or(0, |review| review.alarms.iter().filter(|alarm| !alarm.cleared).count());
     Ok(PatientLine {
         code: patient.code.clone(),

@@ -72,7 +72,7 @@ struct Authentic {
 fn one(folder: &mut DataFolder, moment: &Moment, file: &str, sealed: &[u8]) -> ActionResult<(Outcome, Vec<ReceiptNotice>)> {
     let Authentic { patient, summary } = authentic(folder, file, sealed)?;
     let mut received = rows::summaries(folder, &patient)?;
-    let gain = union::arrival_effect(&received, &summary);
+    let gain = gain(&patient, moment, &received, &summary);
     let mut notices = Vec::new();
     if gain != ArrivalEffect::Known {
         let taken = |other: &Summary| (other.log, other.counter) == (summary.log, summary.counter);
@@ -90,6 +90,9 @@ fn one(folder: &mut DataFolder, moment: &Moment, file: &str, sealed: &[u8]) -> A
     if let Some(revision) = numbering::unknown(&patient, std::slice::from_ref(&summary)) {
         notices.push(ReceiptNotice::StoreBehind { revision, next: numbering::next_after(&patient, &received)? });
     }
+    if let Some(days) = ahead_days(&patient, moment, &summary) {
+        notices.push(ReceiptNotice::ClockAhead { days });
+    }
     let code = patient.code.clone();
     let outcome = match gain {
         ArrivalEffect::New { days } => Outcome::New { code, days },
@@ -97,6 +100,28 @@ fn one(folder: &mut DataFolder, moment: &Moment, file: &str, sealed: &[u8]) -> A
         ArrivalEffect::Known => Outcome::Known { code },
     };
     Ok((outcome, notices))
+}
+
+/// What a summary adds, as it is to be read today. One that says only what a clock that was ahead recorded is kept as well.
+fn gain(patient: &Patient, moment: &Moment, received: &[Summary], summary: &Summary) -> ArrivalEffect {
+    if union::arrival_effect(received, summary) == ArrivalEffect::Known {
+        return ArrivalEffect::Known;
+    }
+    let today = Some(moment.now.date());
+    let (known, new) = (reviewing::as_known(patient, received, today), as_known(patient, moment, summary));
+    match union::arrival_effect(&known, &new) {
+        ArrivalEffect::Known => ArrivalEffect::Filled { days: 0 },
+        gain => gain,
+    }
+}
+
+fn as_known(patient: &Patient, moment: &Moment, summary: &Summary) -> Summary {
+    reviewing::as_known(patient, std::slice::from_ref(summary), Some(moment.now.date())).swap_remove(0)
+}
+
+/// Days by which the device's clock was ahead of the clinic's when it made the summary; `None` if it was not.
+fn ahead_days(patient: &Patient, moment: &Moment, summary: &Summary) -> Option<u16> {
+    Some(as_known(patient, moment, summary).wrong_clock.ahead_days).filter(|days| *days > 0)
 }
 
 /// Opens a sealed summary. Its tag must hold under the secret of a card of the patient's plan, and it may not claim to follow a later

@@ -4,11 +4,13 @@ use super::rows::{self, Patient};
 use super::{devices, norms, numbering};
 use crate::patient::plans;
 use crate::{ActionResult, DataFolder, Moment};
+use chrono::NaiveDate;
 use exercises::catalogue::{Catalogue, Exercise};
 use exercises::norms::Norms;
 use exercises::plan::Plan;
 use exercises::review::{self, Review};
-use exercises::summary::Summary;
+use exercises::summary::{Summary, as_known_on};
+use exercises::time::DayNumber;
 use std::panic::{AssertUnwindSafe, catch_unwind};
 use wire::Failure;
 use wire::clinic::{ReviewNotice, ReviewPage};
@@ -17,8 +19,10 @@ use wire::clinic::{ReviewNotice, ReviewPage};
 pub fn page(folder: &DataFolder, moment: &Moment, code: &str) -> ActionResult<ReviewPage> {
     let patient = rows::patient(folder, code)?;
     let received = rows::summaries(folder, &patient)?;
-    let review = of_summaries(folder, &patient, &received, &norms::all(folder)?)?;
-    let (devices, notices) = (devices::lines(folder, &patient, &received)?, notices(folder, &patient, &received)?);
+    let today = Some(moment.now.date());
+    let review = of_summaries(folder, &patient, &received, &norms::all(folder)?, today)?;
+    let devices = devices::lines(folder, &patient, &as_known(&patient, &received, today))?;
+    let notices = notices(folder, &patient, &received)?;
     let mut plans: Vec<Plan> = patient.cards.values().rev().map(|card| card.plan.clone()).collect();
     let plan = if plans.is_empty() { None } else { Some(plans.remove(0)) };
     let known = catalogue(folder, &patient);
@@ -33,12 +37,27 @@ pub fn page(folder: &DataFolder, moment: &Moment, code: &str) -> ActionResult<Re
     Ok(ReviewPage { code, name, today, plan, earlier: plans, exercises, review, devices, notices })
 }
 
-/// The review of everything that was received from a patient, compared with these norms; `None` if nothing was received yet.
+/// The review of everything that was received from a patient, compared with these norms; `None` if nothing was received yet. What
+/// summaries say of days after `today` was recorded by clocks that were ahead; without it nothing is told apart by the clinic's own date.
 ///
 /// # Errors
 /// [`Failure::RecordDamaged`] if a summary in the database cannot be read.
-pub(crate) fn review(folder: &DataFolder, patient: &Patient, norms: &Norms) -> ActionResult<Option<Review>> {
-    of_summaries(folder, patient, &rows::summaries(folder, patient)?, norms)
+pub(crate) fn review(
+    folder: &DataFolder,
+    patient: &Patient,
+    norms: &Norms,
+    today: Option<NaiveDate>,
+) -> ActionResult<Option<Review>> {
+    of_summaries(folder, patient, &rows::summaries(folder, patient)?, norms, today)
+}
+
+/// The summaries as they are to be read today ([`as_known_on`]). A date before the plan began is the clinic's own clock gone wrong, and
+/// says nothing.
+pub(super) fn as_known(patient: &Patient, summaries: &[Summary], today: Option<NaiveDate>) -> Vec<Summary> {
+    let start = patient.newest().map(|card| card.plan.header.start);
+    let today = today.zip(start).and_then(|(today, start)| DayNumber::of(today, start));
+    let known = |summary: &Summary| today.map_or_else(|| summary.clone(), |today| as_known_on(summary, today).into_owned());
+    summaries.iter().map(known).collect()
 }
 
 /// The review of these summaries, without those of devices that the clinic leaves out.
@@ -47,10 +66,11 @@ fn of_summaries(
     patient: &Patient,
     received: &[Summary],
     norms: &Norms,
+    today: Option<NaiveDate>,
 ) -> ActionResult<Option<Review>> {
     let left_out = devices::left_out(folder, patient)?;
     let counted: Vec<Summary> = received.iter().filter(|summary| !left_out.contains(&summary.log)).cloned().collect();
-    build(folder, patient, &counted, norms)
+    build(folder, patient, &as_known(patient, &counted, today), norms)
 }
 
 /// Reviews everything that was received before it is kept, also what is left out now.

@@ -29,7 +29,7 @@ pub fn answer(folder: &mut DataFolder, moment: &Moment, said: &QuestionAnswer) -
 /// Any failure to read the plan or to write the log.
 pub fn take_back(folder: &mut DataFolder, moment: &Moment, said: &QuestionAnswer) -> ActionResult<Today> {
     let (plan, event) = entry_of(said);
-    let corrected = &plans::one(folder, Some(plan))?.followed.history.corrected.clone();
+    let corrected = &plans::one_at(folder, moment, Some(plan))?.followed.history.corrected.clone();
     let given = {
         let read = folder.plan_cache.borrow();
         let of_today = |entry: &&Entry| own_day(entry.at) == own_day(moment.now);
@@ -88,7 +88,7 @@ pub fn take_days_off(folder: &mut DataFolder, moment: &Moment, request: &DaysOff
 /// says; [`Failure::EmptyPeriod`] for days outside the plan.
 pub(super) fn say(folder: &mut DataFolder, moment: &Moment, plan: PlanId, event: &LogEvent) -> ActionResult<()> {
     let above = {
-        let one = plans::one(folder, Some(plan))?;
+        let one = plans::one_at(folder, moment, Some(plan))?;
         check(&one, event)?;
         above_limit(&one, event)
     };

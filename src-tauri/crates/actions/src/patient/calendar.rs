@@ -16,8 +16,8 @@ use words::Key;
 /// [`Failure::NothingAhead`] if there are no slots to write.
 pub fn export(folder: &DataFolder, moment: &Moment, plan: Option<PlanId>, path: Option<&Path>) -> ActionResult<Saved> {
     let followed = match plan {
-        Some(plan) => vec![plans::one(folder, Some(plan))?],
-        None => plans::all(folder)?,
+        Some(plan) => vec![plans::one_at(folder, moment, Some(plan))?],
+        None => plans::all_at(folder, moment)?,
     };
     if followed.is_empty() {
         return Err(Failure::NoPlan);

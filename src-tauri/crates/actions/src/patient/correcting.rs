@@ -11,7 +11,7 @@ use wire::patient::{CorrectPage, CorrectRequest, CorrectableRequest};
 
 /// The entries of the last days that can be corrected, newest first.
 pub fn page(folder: &DataFolder, moment: &Moment, request: &CorrectableRequest) -> ActionResult<CorrectPage> {
-    let one = plans::one(folder, Some(request.plan))?;
+    let one = plans::one_at(folder, moment, Some(request.plan))?;
     let entries = listed(folder, &one, moment, request.days);
     Ok(CorrectPage { exercises: one.exercises(), plan: one.plan().clone(), entries })
 }
@@ -22,7 +22,7 @@ pub fn page(folder: &DataFolder, moment: &Moment, request: &CorrectableRequest) 
 /// [`Failure::NoSuchEntry`] for an entry that cannot be corrected, [`Failure::CorrectionUnfit`] for a correction that does not apply
 /// to it, [`Failure::OutOfRange`] for a score, [`Failure::EmptyPeriod`] for days outside the plan.
 pub fn correct(folder: &mut DataFolder, moment: &Moment, request: &CorrectRequest) -> ActionResult<CorrectPage> {
-    let one = plans::one(folder, Some(request.plan))?;
+    let one = plans::one_at(folder, moment, Some(request.plan))?;
     let in_force = fits(folder, &one, request)?;
     if in_force.unwrap_or(Correction::Stands) != request.to {
         append(folder, request.plan, moment.now, &LogEvent::Corrected { entry: request.entry, to: request.to })?;
@@ -50,5 +50,9 @@ fn fits(folder: &DataFolder, one: &FollowedPlan, request: &CorrectRequest) -> Ac
 
 fn listed(folder: &DataFolder, one: &FollowedPlan, moment: &Moment, days: u16) -> Vec<Correctable> {
     let from = moment.now.date() - Duration::days(i64::from(days.max(1)) - 1);
-    folder.plan_cache.borrow().log().map_or_else(Vec::new, |log| list(log, one.plan(), from))
+    folder
+        .plan_cache
+        .borrow()
+        .log()
+        .map_or_else(Vec::new, |log| list(log, one.plan(), from, |entry| one.followed.history.made(entry)))
 }

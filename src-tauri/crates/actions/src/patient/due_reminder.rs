@@ -50,7 +50,7 @@ pub enum Choice {
 /// The reminder to show at this moment, if any. Logs that it is shown.
 pub fn due(folder: &mut DataFolder, moment: &Moment) -> ActionResult<Option<Reminder>> {
     let settings = reminders::settings(folder)?;
-    let followed = plans::all(folder)?;
+    let followed = plans::all_at(folder, moment)?;
     let Some(found) = reminders::reminder_context(&followed, &settings, moment).due(moment.now) else { return Ok(None) };
     append(folder, found.plan, moment.now, &LogEvent::Reminded { slot: found.slot })?;
     let open_ms = found.closes.utc_ms - moment.now.utc_ms;
@@ -62,7 +62,7 @@ pub fn due(folder: &mut DataFolder, moment: &Moment) -> ActionResult<Option<Remi
 /// Whether a reminder of this slot that is on the screen is still useful.
 pub fn still_applies(folder: &DataFolder, moment: &Moment, plan: PlanId, slot: SlotRef) -> ActionResult<bool> {
     let settings = reminders::settings(folder)?;
-    let followed = plans::all(folder)?;
+    let followed = plans::all_at(folder, moment)?;
     Ok(reminders::reminder_context(&followed, &settings, moment).still_applies(plan, slot, moment.now))
 }
 
@@ -89,6 +89,6 @@ pub fn choose(folder: &mut DataFolder, moment: &Moment, reminder: &Reminder, cho
 /// The next moment at which a reminder may be due, in milliseconds since 1970 UTC; the loop need not ask before.
 pub fn next_due_ms(folder: &DataFolder, moment: &Moment) -> ActionResult<Option<i64>> {
     let settings = reminders::settings(folder)?;
-    let followed = plans::all(folder)?;
+    let followed = plans::all_at(folder, moment)?;
     Ok(reminders::reminder_context(&followed, &settings, moment).next_possible(moment.now).map(|at| at.utc_ms))
 }

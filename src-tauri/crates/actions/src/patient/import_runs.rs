@@ -62,11 +62,11 @@ fn one(folder: &mut DataFolder, plan: PlanId, moment: &Moment, event: &RunsFileE
             running::log_checkpoint(folder, moment, &RunSnapshot { plan, run }).map(drop)
         }
         RunsFileEvent::Run { item, live: false, .. } => {
-            let slot = open_slot(&*plans::one(folder, Some(plan))?, *item, moment)?;
+            let slot = open_slot(&*plans::one_at(folder, moment, Some(plan))?, *item, moment)?;
             today::log_done(folder, moment, &SlotRequest { plan, slot })
         }
         RunsFileEvent::Skipped { item, reason } => {
-            let slot = open_slot(&*plans::one(folder, Some(plan))?, *item, moment)?;
+            let slot = open_slot(&*plans::one_at(folder, moment, Some(plan))?, *item, moment)?;
             today::log_skipped(folder, moment, &SkipRequest { plan, slot, reason: *reason })
         }
         RunsFileEvent::Entry(event) => answering::say(folder, moment, plan, event),

@@ -19,7 +19,7 @@ use wire::patient::Saved;
 /// # Errors
 /// [`Failure::FolderOccupied`] if `dir` is not empty; then nothing is written.
 pub fn export(folder: &DataFolder, moment: &Moment, dir: Option<&Path>) -> ActionResult<Vec<Saved>> {
-    let followed = plans::all(folder)?;
+    let followed = plans::all_at(folder, moment)?;
     let first = followed.first().ok_or(Failure::NoPlan)?;
     let reminders = reminders::settings(folder)?;
     let read = folder.plan_cache.borrow();

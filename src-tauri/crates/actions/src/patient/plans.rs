@@ -3,7 +3,7 @@
 use super::times_ahead;
 use crate::{ActionResult, DataFolder, Moment, refuse};
 use exercises::catalogue::{Catalogue, Exercise};
-use exercises::history::History;
+use exercises::history::{History, Known};
 use exercises::id::{ItemId, LogId, PlanId};
 use exercises::log::{Entry, FormerLog, Log, LogEvent};
 use exercises::plan::{Item, Plan};
@@ -133,6 +133,18 @@ pub fn any(folder: &DataFolder) -> ActionResult<bool> {
 /// # Errors
 /// [`Failure::HomeDamaged`] if a card or an entry in the database cannot be read.
 pub fn all(folder: &DataFolder) -> ActionResult<Vec<Arc<FollowedPlan>>> {
+    known(folder, None)
+}
+
+/// All plans followed here, as [`all`], for somebody who looks at `moment`: what was recorded by a clock that was ahead of it is told apart.
+///
+/// # Errors
+/// As for [`all`].
+pub fn all_at(folder: &DataFolder, moment: &Moment) -> ActionResult<Vec<Arc<FollowedPlan>>> {
+    known(folder, Some(moment.now))
+}
+
+fn known(folder: &DataFolder, now: Option<Stamp>) -> ActionResult<Vec<Arc<FollowedPlan>>> {
     folder.require_role(Role::Patient)?;
     let known = folder.plan_cache.borrow().entries().last().map_or(0, |last| last.n);
     let read = folder.home.store().read(|view| {
@@ -141,7 +153,8 @@ pub fn all(folder: &DataFolder) -> ActionResult<Vec<Arc<FollowedPlan>>> {
     });
     let (cards, entries, log, former) = read.map_err(refuse::store(folder.home.dir()))?;
     let new = !entries.is_empty() || folder.plan_cache.borrow().cards != cards;
-    if let Some(plans) = folder.plan_cache.borrow().plans.as_ref().filter(|_| !new) {
+    let same = |plans: &&Vec<Arc<FollowedPlan>>| plans.iter().all(|one| one.followed.history.wrong_clock.is_same_at(now));
+    if let Some(plans) = folder.plan_cache.borrow().plans.as_ref().filter(|_| !new).filter(same) {
         return Ok(plans.clone());
     }
     let damaged = || Failure::HomeDamaged { home: folder.home.dir().display().to_string() };
@@ -157,13 +170,13 @@ pub fn all(folder: &DataFolder) -> ActionResult<Vec<Arc<FollowedPlan>>> {
     let mut read = folder.plan_cache.borrow_mut();
     let read = &mut *read;
     let same_cards = read.cards == cards;
-    let known = read.plans.take().filter(|_| same_cards);
+    let known = read.plans.take().filter(|_| same_cards).filter(|plans| same(&plans));
     read.open(&cards).ok_or_else(damaged)?;
     let log = read.log.get_or_insert(Log { id, former, entries: Vec::new() });
     let first_new = log.entries.len();
     log.entries.extend(entries);
     if let Some(mut plans) = known
-        && extend(folder, &mut plans, &read.opened, log, first_new)?
+        && extend(folder, &mut plans, &read.opened, (log, first_new), now)?
     {
         read.plans = Some(plans.clone());
         return Ok(plans);
@@ -173,7 +186,7 @@ pub fn all(folder: &DataFolder) -> ActionResult<Vec<Arc<FollowedPlan>>> {
         by_plan.entry(&card.row.plan).or_default().push(card);
     }
     let plans =
-        by_plan.into_values().map(|cards| followed(folder, cards, log).map(Arc::new)).collect::<ActionResult<Vec<_>>>();
+        by_plan.into_values().map(|cards| followed(folder, cards, log, now).map(Arc::new)).collect::<ActionResult<Vec<_>>>();
     read.cards = cards;
     let mut plans = plans?;
     plans.sort_by_key(|one| std::cmp::Reverse(one.followed.taken));
@@ -183,7 +196,15 @@ pub fn all(folder: &DataFolder) -> ActionResult<Vec<Arc<FollowedPlan>>> {
 
 /// The plan with this id; without an id, the only plan.
 pub fn one(folder: &DataFolder, plan: Option<PlanId>) -> ActionResult<Arc<FollowedPlan>> {
-    let mut all = all(folder)?;
+    named(all(folder)?, plan)
+}
+
+/// The plan with this id, or the only one, for somebody who looks at `moment`: see [`all_at`].
+pub fn one_at(folder: &DataFolder, moment: &Moment, plan: Option<PlanId>) -> ActionResult<Arc<FollowedPlan>> {
+    named(all_at(folder, moment)?, plan)
+}
+
+fn named(mut all: Vec<Arc<FollowedPlan>>, plan: Option<PlanId>) -> ActionResult<Arc<FollowedPlan>> {
     match plan {
         Some(plan) => all.into_iter().find(|one| one.plan().header.id == plan).ok_or(Failure::NoPlan),
         None if all.len() > 1 => Err(Failure::WhichPlan),
@@ -196,8 +217,8 @@ fn extend(
     folder: &DataFolder,
     plans: &mut [Arc<FollowedPlan>],
     opened: &[OpenedCard],
-    log: &Log,
-    first_new: usize,
+    (log, first_new): (&Log, usize),
+    now: Option<Stamp>,
 ) -> ActionResult<bool> {
     for one in plans {
         let id = one.plan().header.id;
@@ -209,6 +230,7 @@ fn extend(
         let Some(newest) = of_plan.max_by_key(|opened| opened.card.plan.header.revision) else { return Ok(false) };
         // Copied only if somebody still looks at it.
         let FollowedPlan { followed, catalogue, .. } = Arc::make_mut(one);
+        followed.history.wrong_clock.look_at(now);
         if !new.all(|entry| followed.history.extend(log, entry)) {
             return Ok(false);
         }
@@ -234,14 +256,19 @@ fn in_force(
     Ok((plan, ahead))
 }
 
-fn followed(folder: &DataFolder, mut cards: Vec<&OpenedCard>, log: &Log) -> ActionResult<FollowedPlan> {
+fn followed(folder: &DataFolder, mut cards: Vec<&OpenedCard>, log: &Log, now: Option<Stamp>) -> ActionResult<FollowedPlan> {
     let damaged = || Failure::HomeDamaged { home: folder.home.dir().display().to_string() };
     cards.sort_by_key(|one| one.card.plan.header.revision);
-    let revisions = cards.iter().map(|one| (one.card.plan.header.revision, one.card.plan.clone())).collect();
+    let revisions: BTreeMap<u16, Plan> =
+        cards.iter().map(|one| (one.card.plan.header.revision, one.card.plan.clone())).collect();
     let OpenedCard { row, card: newest } = cards.pop().ok_or_else(damaged)?;
-    let taken = Stamp { utc_ms: row.taken_ms, offset_s: row.taken_offset_s };
     let catalogue = with_own(&folder.catalogue, &newest.own)?;
-    let history = History::fold(log, newest.plan.header.id);
+    let issued = revisions.iter().map(|(revision, plan)| (*revision, plan.header.issued)).collect();
+    let history = History::fold_known(log, newest.plan.header.id, Known { issued, now });
+    // Of a card that was taken while the clock was wrong the log knows better.
+    let logged = history.taken.iter().find(|taken| taken.revision == newest.plan.header.revision);
+    let logged = logged.filter(|taken| history.wrong_clock.mark(taken.n).is_some()).map(|taken| taken.at);
+    let taken = logged.unwrap_or(Stamp { utc_ms: row.taken_ms, offset_s: row.taken_offset_s });
     let (plan, ahead) = in_force(folder, newest, &history, taken, &catalogue)?;
     Ok(FollowedPlan {
         verify_key: newest.verify_key,
@@ -289,7 +316,7 @@ pub(crate) fn append(folder: &mut DataFolder, plan: PlanId, at: Stamp, event: &L
 
 /// The Plan pages, one for each plan.
 pub fn pages(folder: &DataFolder, moment: &Moment) -> ActionResult<Vec<PlanPage>> {
-    let pages = all(folder)?.into_iter().map(|one| {
+    let pages = all_at(folder, moment)?.into_iter().map(|one| {
         let paused = one.plan().prescription.items.iter().filter_map(|item| {
             let suspended = one.followed.history.suspended(one.plan(), moment.now);
             let alarm = exercises::suspension::blocking(&suspended, item, one.plan(), &one.catalogue)?;

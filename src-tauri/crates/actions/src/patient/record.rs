@@ -2,6 +2,7 @@
 
 use super::plans::{self, FollowedPlan};
 use crate::{ActionResult, DataFolder, Moment};
+use exercises::history::{Known, last_true};
 use exercises::review;
 use exercises::suggest::Suggestion;
 use exercises::summary::{Period, Sealing, reduce};
@@ -10,7 +11,7 @@ use wire::patient::RecordPage;
 
 /// One record for each plan.
 pub fn pages(folder: &DataFolder, moment: &Moment) -> ActionResult<Vec<RecordPage>> {
-    Ok(plans::all(folder)?.iter().map(|one| page(folder, one, moment)).collect())
+    Ok(plans::all_at(folder, moment)?.iter().map(|one| page(folder, one, moment)).collect())
 }
 
 /// The changes of level that the person may make now, if the clinician allowed any.
@@ -23,15 +24,12 @@ pub(crate) fn steps(folder: &DataFolder, one: &FollowedPlan, moment: &Moment) ->
     proposed.into_iter().filter(offered).collect()
 }
 
-/// The moment of the plan's last entry, if it is on a later day than today: then the device's clock is behind.
+/// The moment of the plan's last entry, if it is on a later day than today and nothing that was recorded since speaks against it: then the
+/// device's clock is behind.
 fn later(folder: &DataFolder, one: &FollowedPlan, moment: &Moment) -> Option<Stamp> {
     let read = folder.plan_cache.borrow();
-    let last = read
-        .entries()
-        .iter()
-        .filter(|entry| entry.plan == one.plan().header.id)
-        .map(|entry| entry.at)
-        .max_by_key(|at| at.utc_ms);
+    let issued = one.revisions.iter().map(|(revision, plan)| (*revision, plan.header.issued)).collect();
+    let last = read.log().and_then(|log| last_true(log, one.plan().header.id, &Known { issued, now: None }));
     last.filter(|at| at.date() > moment.now.date())
 }
 

@@ -22,7 +22,7 @@ use wire::patient::{PlanPage, RefitRequest};
 /// are on other days than the card's, or more or fewer, or if old or new times go over midnight.
 pub fn refit(folder: &mut DataFolder, moment: &Moment, request: &RefitRequest) -> ActionResult<Vec<PlanPage>> {
     settle(folder, moment)?;
-    let one = plans::one(folder, Some(request.plan))?;
+    let one = plans::one_at(folder, moment, Some(request.plan))?;
     let header = &one.plan().header;
     let card = one.revisions.get(&header.revision).ok_or(Failure::NoPlan)?;
     let of_card = &card.item(request.item).ok_or(Failure::NoSuchItem)?.schedule;
@@ -63,17 +63,21 @@ fn is_moved(from: &Schedule, to: &Schedule) -> bool {
     alike && from.days == to.days
 }
 
-/// Writes new times into the log once their day has come. They apply from the beginning of today, before anything was done on it.
+/// Writes new times into the log once their day has come. They apply from the beginning of today, before anything was done on it. New
+/// times apply from the day after they were agreed to, so a day that is farther away was set by a clock that was ahead: it has come.
 ///
 /// # Errors
 /// Any failure to read or write the data folder.
 pub fn settle(folder: &mut DataFolder, moment: &Moment) -> ActionResult<()> {
     let today = moment.now.date();
-    let (come, later): (Vec<Ahead>, Vec<Ahead>) = times_ahead::all(folder)?.into_iter().partition(|one| one.from <= today);
+    let (come, later): (Vec<Ahead>, Vec<Ahead>) = times_ahead::all(folder)?.into_iter().partition(|one| {
+        let away = one.from.signed_duration_since(today).num_days();
+        away <= 0 || away > 2
+    });
     if come.is_empty() {
         return Ok(());
     }
-    let known = plans::all(folder)?;
+    let known = plans::all_at(folder, moment)?;
     let at = beginning_of(today, &moment.zone).unwrap_or(moment.now);
     folder.all_or_nothing(|folder| {
         for Ahead { plan, revision, agreed, .. } in come {

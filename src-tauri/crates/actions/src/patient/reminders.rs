@@ -41,7 +41,7 @@ pub(crate) fn reminder_context<'a>(
 /// The state of the reminders.
 pub fn show(folder: &DataFolder, moment: &Moment) -> ActionResult<Reminders> {
     let settings = settings(folder)?;
-    let followed = plans::all(folder)?;
+    let followed = plans::all_at(folder, moment)?;
     let next = remind::upcoming(reminder_context(&followed, &settings, moment), moment.now, LOOK_AHEAD_HOURS)
         .first()
         .map(|one| one.at);
@@ -126,6 +126,6 @@ pub fn change(
 /// The reminders of the next `hours` if nothing happens, for a system that shows them by itself; at most [`remind::MAX_AHEAD`].
 pub fn upcoming(folder: &DataFolder, moment: &Moment, hours: u16) -> ActionResult<Vec<UpcomingReminder>> {
     let settings = settings(folder)?;
-    let followed = plans::all(folder)?;
+    let followed = plans::all_at(folder, moment)?;
     Ok(remind::upcoming(reminder_context(&followed, &settings, moment), moment.now, hours))
 }

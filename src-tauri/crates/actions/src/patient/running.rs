@@ -23,7 +23,7 @@ const MAX_DETAIL: usize = 1 << 20;
 /// # Errors
 /// [`Failure::Paused`] if an alarm pauses the item.
 pub fn begin(folder: &mut DataFolder, moment: &Moment, request: &BeginRequest) -> ActionResult<RunScript> {
-    let one = plans::one(folder, Some(request.plan))?;
+    let one = plans::one_at(folder, moment, Some(request.plan))?;
     let item = item_to_begin(folder, &one, moment, request)?;
     let history = &one.followed.history;
     let exercise = one.catalogue.get(&item.exercise).cloned().ok_or(Failure::NoSuchItem)?;
@@ -37,7 +37,7 @@ pub fn begin(folder: &mut DataFolder, moment: &Moment, request: &BeginRequest) -
 
 /// Begins a run and logs it as [`begin`] does, without what the window shows about it.
 pub(crate) fn log_begun(folder: &mut DataFolder, moment: &Moment, plan: PlanId, item: ItemId) -> ActionResult<(Run, Item)> {
-    let one = plans::one(folder, Some(plan))?;
+    let one = plans::one_at(folder, moment, Some(plan))?;
     let item = one.item(item)?.clone();
     let run = may_begin(&one, &item, moment)?;
     // Otherwise adding the entry to the plan would have to copy it.
@@ -100,7 +100,7 @@ pub fn checkpoint(folder: &mut DataFolder, moment: &Moment, snapshot: &RunSnapsh
     if matches!(run.end, RunEnd::Going | RunEnd::Trouble) {
         return Ok(None);
     }
-    let one = plans::one(folder, Some(snapshot.plan))?;
+    let one = plans::one_at(folder, moment, Some(snapshot.plan))?;
     let day = run.slot.map_or(run.started.date(), |slot| slot.day);
     let slots = slots::of_day(one.plan(), day, &moment.zone, one.followed.taken);
     Ok(questions::after_run(one.plan(), &one.followed.history, &run, &slots))
@@ -108,8 +108,8 @@ pub fn checkpoint(folder: &mut DataFolder, moment: &Moment, snapshot: &RunSnapsh
 
 /// Logs the progress of a run as [`checkpoint`] does, and returns the run; `None` if it has ended already.
 pub(crate) fn log_checkpoint(folder: &mut DataFolder, moment: &Moment, snapshot: &RunSnapshot) -> ActionResult<Option<Run>> {
-    let one = plans::one(folder, Some(snapshot.plan))?;
-    let begun = one.followed.history.runs.get(&snapshot.run.id).ok_or(Failure::NoSuchItem)?;
+    let one = plans::one_at(folder, moment, Some(snapshot.plan))?;
+    let begun = one.followed.history.run(snapshot.run.id).ok_or(Failure::NoSuchItem)?;
     if begun.end != RunEnd::Going {
         return Ok(None);
     }
@@ -133,8 +133,8 @@ pub(crate) fn log_checkpoint(folder: &mut DataFolder, moment: &Moment, snapshot:
 /// Stores the sensor's result for a trial of a run that was begun here. The run itself is not changed; if there are several results
 /// for one trial, the last one counts.
 pub fn save_sensed(folder: &mut DataFolder, moment: &Moment, report: &SensedTrial) -> ActionResult<()> {
-    let one = plans::one(folder, Some(report.plan))?;
-    let run = one.followed.history.runs.get(&report.run).ok_or(Failure::NoSuchItem)?;
+    let one = plans::one_at(folder, moment, Some(report.plan))?;
+    let run = one.followed.history.run(report.run).ok_or(Failure::NoSuchItem)?;
     let Work::Balance(balance) = &run.work else { return Err(Failure::NoSuchItem) };
     if usize::from(report.trial) >= balance.trials.len() || report.detail.len() > MAX_DETAIL {
         return Err(Failure::NoSuchItem);

@@ -17,7 +17,7 @@ const MODULE_PX: u8 = 8;
 
 /// The exact contents of a summary of this period; nothing is encrypted or written.
 pub fn preview(folder: &DataFolder, moment: &Moment, request: &SealRequest) -> ActionResult<Summary> {
-    let one = plans::one(folder, Some(request.plan))?;
+    let one = plans::one_at(folder, moment, Some(request.plan))?;
     summary(&one, moment, request, one.followed.history.counter + 1)
 }
 
@@ -41,7 +41,7 @@ pub fn bytes(folder: &DataFolder, moment: &Moment, request: &SealRequest) -> Act
 /// The summary's number is taken and logged in one step before the file is written. A number is never used for two summaries; if the
 /// disk becomes full at that moment, a number only remains unused. A path that cannot be written is reported before.
 pub fn seal(folder: &mut DataFolder, moment: &Moment, request: &SealRequest, path: Option<&Path>) -> ActionResult<Saved> {
-    let one = plans::one(folder, Some(request.plan))?;
+    let one = plans::one_at(folder, moment, Some(request.plan))?;
     summary(&one, moment, request, 1)?;
     let path = path.map_or_else(|| platform::free_name(folder, moment, "summary", ".age"), Path::to_path_buf);
     platform::could_write(&path)?;
@@ -90,7 +90,7 @@ pub fn seal_to_frames(
 
 /// The encrypted bytes, the same as in a file, and the codes that contain them.
 fn as_frames(folder: &mut DataFolder, moment: &Moment, request: &SealRequest) -> ActionResult<(Vec<u8>, Vec<Code>)> {
-    let one = plans::one(folder, Some(request.plan))?;
+    let one = plans::one_at(folder, moment, Some(request.plan))?;
     summary(&one, moment, request, 1)?;
     let sealed = sealed(folder, moment, request, &one)?;
     let texts = format::frames::split(&sealed, vault::random::transfer()).map_err(|fault| match fault {

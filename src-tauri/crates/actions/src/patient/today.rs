@@ -19,7 +19,7 @@ pub const PUT_OFF_MINUTES: u16 = 10;
 
 /// The Now page.
 pub fn page(folder: &DataFolder, moment: &Moment) -> ActionResult<Today> {
-    let followed = plans::all(folder)?;
+    let followed = plans::all_at(folder, moment)?;
     let mut catalogue = Cow::Borrowed(&folder.catalogue);
     for exercise in followed.iter().flat_map(|one| one.exercises()) {
         if catalogue.get(&exercise.id).is_none() {
@@ -32,12 +32,16 @@ pub fn page(folder: &DataFolder, moment: &Moment) -> ActionResult<Today> {
     Ok(steps.iter().fold(today, |today, (plan, steps)| today.with_steps(*plan, steps)))
 }
 
-/// Logs that the program was opened, once a day for each plan, so that the day has a record.
+/// Logs that the program was opened, once a day for each plan, so that the day has a record. Once more after the clock was put back by
+/// more than a day: then the log itself shows that it was ahead.
 pub fn opened(folder: &mut DataFolder, moment: &Moment) -> ActionResult<()> {
     let today = moment.now.date();
-    let unseen: Vec<PlanId> = plans::all(folder)?
+    let unseen: Vec<PlanId> = plans::all_at(folder, moment)?
         .iter()
-        .filter(|one| !one.followed.history.seen.contains(&today))
+        .filter(|one| {
+            let history = &one.followed.history;
+            !history.seen.contains(&today) || history.wrong_clock.is_last_ahead()
+        })
         .map(|one| one.plan().header.id)
         .collect();
     unseen.into_iter().try_for_each(|plan| append(folder, plan, moment.now, &LogEvent::Opened).map(drop))
@@ -105,7 +109,7 @@ pub(crate) fn find(
     plan: PlanId,
     slot: SlotRef,
 ) -> ActionResult<(Arc<FollowedPlan>, Slot)> {
-    let one = plans::one(folder, Some(plan))?;
+    let one = plans::one_at(folder, moment, Some(plan))?;
     let day = one.followed.slots_on(slot.day, &moment.zone);
     let found = day.into_iter().find(|other| other.slot == slot).ok_or(Failure::NoSuchSlot)?;
     Ok((one, found))

@@ -123,6 +123,7 @@ fn empty(log: u8, from: u16, until: u16) -> Summary {
         delays: Vec::new(),
         note: None,
         corrections: Corrections::default(),
+        wrong_clock: Default::default(),
     }
 }
 

@@ -118,6 +118,7 @@ fn nothing(card: &Card, log: u8) -> Summary {
         delays: Vec::new(),
         note: None,
         corrections: Default::default(),
+        wrong_clock: Default::default(),
     }
 }
 

@@ -4,12 +4,13 @@ use super::{moment, plans, seconds};
 use crate::names::name;
 use exercises::log::Correction;
 use exercises::log::{Entry, LogEvent};
+use exercises::misdated::WrongClock;
 use exercises::run::{Run, TrialEnd, Work};
 use exercises::slots::SlotRef;
 use exercises::sway::Sensed;
 use serde_json::{Map, Value, json};
 
-pub(super) fn entry(entry: &Entry) -> Value {
+pub(super) fn entry(entry: &Entry, wrong_clock: Option<WrongClock>) -> Value {
     let local = entry.at.local();
     let (event, rest) = event(&entry.event);
     let head = json!({
@@ -18,6 +19,10 @@ pub(super) fn entry(entry: &Entry) -> Value {
         "at": moment(entry.at),
         "day": local.date().to_string(),
         "time": local.time().format("%H:%M:%S").to_string(),
+        "clock": wrong_clock.map(|wrong| match wrong {
+            WrongClock::Ahead => "ahead",
+            WrongClock::Behind => "behind",
+        }),
         "what": event,
     });
     let mut all: Map<String, Value> = Map::new();

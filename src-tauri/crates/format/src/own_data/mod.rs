@@ -12,7 +12,7 @@
 //!   `activities`, `stance`, `aftercare`, `cleared` (ids of alarms), `phone` (the clinic's telephone
 //!   number), `confirmed` (the day on which `considered_absent` was last confirmed).
 //! * `entries` is the whole log, in order; each entry has `n`, `plan`, `at`, `day`, `time` (both by the wall clock of that
-//!   moment), `what`, and the details of that kind of entry. A run appears once for each of its snapshots; the last one with
+//!   moment), `clock` (`ahead` or `behind` if the device's clock was wrong then), `what`, and the details of that kind of entry. A run appears once for each of its snapshots; the last one with
 //!   the same `run` counts.
 //! * `reminders` has the `quiet` times and the last `meeting`.
 //!
@@ -24,6 +24,7 @@
 //! # Tables
 //! RFC 4180 with a header line, UTF-8. An empty cell means "not measured" or "does not apply". A text that a spreadsheet
 //! would take for a formula has an apostrophe before it.
+//! The column `clock` says `wrong` where the device's clock was wrong: moments and days are then what it showed.
 //! * `runs.csv`: a line for each hold, set or trial of each run, from the run's last snapshot; `slot` is its number within
 //!   the day, from 1.
 //! * `answers.csv`: a line for each answer; `kind` is `morning` (the pain of a complaint), `during` (the pain while doing an
@@ -42,6 +43,7 @@ use chrono::{DateTime, FixedOffset, SecondsFormat};
 use exercises::catalogue::{Catalogue, Lang};
 use exercises::id::LogId;
 use exercises::log::Entry;
+use exercises::misdated::WrongClock;
 use exercises::plan::Plan;
 use exercises::remind::Settings;
 use exercises::summary::ItemDay;
@@ -108,7 +110,7 @@ fn everything(own_data: &OwnData<'_>) -> Vec<u8> {
         "made": moment(own_data.made),
         "log": own_data.log.to_string(),
         "plans": own_data.plans.iter().map(|held| plans::plan(held, own_data.lang)).collect::<Vec<Value>>(),
-        "entries": own_data.entries.iter().map(entries::entry).collect::<Vec<Value>>(),
+        "entries": own_data.entries.iter().map(|entry| entries::entry(entry, wrong_clock(own_data, entry))).collect::<Vec<Value>>(),
         "reminders": {
             "quiet": quiet.collect::<Vec<Value>>(),
             "meeting": own_data.reminders.meeting.map(|one| json!({ "from": moment(one.from), "until": moment(one.until) })),
@@ -117,6 +119,12 @@ fn everything(own_data: &OwnData<'_>) -> Vec<u8> {
     let mut bytes = serde_json::to_vec_pretty(&whole).expect("a value made of texts and numbers can be written");
     bytes.push(b'\n');
     bytes
+}
+
+/// How the device's clock was wrong when the entry was made; `None` if nothing speaks against it.
+fn wrong_clock(own_data: &OwnData<'_>, entry: &Entry) -> Option<WrongClock> {
+    let of_plan = own_data.plans.iter().find(|held| held.followed.plan.header.id == entry.plan)?;
+    of_plan.followed.history.wrong_clock.mark(entry.n).map(|mark| mark.wrong)
 }
 
 /// The moment as RFC 3339, with the offset that applied then.

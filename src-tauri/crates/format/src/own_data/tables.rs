@@ -61,15 +61,18 @@ impl PlanData<'_> {
     }
 }
 
-const RUNS: [&str; 22] = [
+const RUNS: [&str; 23] = [
     "plan", "run", "item", "exercise", "rung", "day", "slot", "started", "timed", "end", "kind", "part", "side", "held_s",
-    "target_s", "done", "failed", "asked", "ended_by", "surface", "eyes", "phone",
+    "target_s", "done", "failed", "asked", "ended_by", "surface", "eyes", "phone", "clock",
 ];
 
 pub(super) fn runs(own_data: &OwnData<'_>) -> Vec<u8> {
     let lines = own_data.plans.iter().flat_map(|held| {
         let plan = held.plan();
-        held.followed.history.runs.values().flat_map(move |run| run_lines(&plan, run))
+        let history = &held.followed.history;
+        let misdated = history.wrong_clock.runs.values().map(|run| (run, true));
+        let all = history.runs.values().map(|run| (run, false)).chain(misdated);
+        all.flat_map(move |(run, misdated)| run_lines(&plan, run, misdated))
     });
     table(RUNS, lines)
 }
@@ -77,7 +80,12 @@ pub(super) fn runs(own_data: &OwnData<'_>) -> Vec<u8> {
 /// The columns from `side` on, for one hold, set or trial.
 type Part = [String; 10];
 
-fn run_lines(plan: &str, run: &Run) -> Vec<[String; 22]> {
+/// "wrong" where the device's clock was wrong.
+fn clock_cell(misdated: bool) -> String {
+    if misdated { "wrong".to_owned() } else { String::new() }
+}
+
+fn run_lines(plan: &str, run: &Run, misdated: bool) -> Vec<[String; 23]> {
     let (kind, parts) = (run.dose.kind().rules().name(), parts(run));
     let day = run.slot.map_or(run.started.date(), |slot| slot.day);
     let line = |number: Option<usize>, part: Part| {
@@ -105,6 +113,7 @@ fn run_lines(plan: &str, run: &Run) -> Vec<[String; 22]> {
             surface,
             eyes,
             phone,
+            clock_cell(misdated),
         ]
     };
     if parts.is_empty() {
@@ -151,24 +160,27 @@ fn parts(run: &Run) -> Vec<Part> {
 }
 
 pub(super) fn answers(own_data: &OwnData<'_>) -> Vec<u8> {
-    let header = ["plan", "entry", "at", "day", "kind", "about", "name", "answer"];
-    let mut lines: Vec<(u32, [String; 8])> = Vec::new();
+    let header = ["plan", "entry", "at", "day", "kind", "about", "name", "answer", "clock"];
+    let mut lines: Vec<(u32, [String; 9])> = Vec::new();
     for held in &own_data.plans {
+        let history = &held.followed.history;
         let line = |n: u32, at: exercises::time::Stamp, kind: &str, about: u8, name: String, answer: String| {
             let (day, at) = (at.date().to_string(), moment(at));
-            (n, [held.plan(), n.to_string(), at, day, kind.to_owned(), about.to_string(), name, answer])
+            let clock = clock_cell(history.wrong_clock.mark(n).is_some());
+            (n, [held.plan(), n.to_string(), at, day, kind.to_owned(), about.to_string(), name, answer, clock])
         };
-        let history = &held.followed.history;
         lines.extend(
             history
                 .mornings
                 .iter()
+                .chain(&history.wrong_clock.mornings)
                 .map(|one| line(one.n, one.at, "morning", one.of.0, held.complaint(one.of), one.score.to_string())),
         );
         lines.extend(
             history
                 .during
                 .iter()
+                .chain(&history.wrong_clock.during)
                 .map(|one| line(one.n, one.at, "during", one.of.0, held.exercise(one.of), one.score.to_string())),
         );
         lines.extend(
@@ -181,6 +193,7 @@ pub(super) fn answers(own_data: &OwnData<'_>) -> Vec<u8> {
             history
                 .rated
                 .iter()
+                .chain(&history.wrong_clock.rated)
                 .map(|one| line(one.n, one.at, "activity", one.of.0, held.activity(one.of), one.score.to_string())),
         );
     }
@@ -254,12 +267,12 @@ fn said(mark: Mark) -> String {
 }
 
 pub(super) fn alarms(own_data: &OwnData<'_>) -> Vec<u8> {
-    let header = ["plan", "alarm", "entry", "at", "day", "trouble", "item", "exercise", "circumstances", "cleared"];
+    let header = ["plan", "alarm", "entry", "at", "day", "trouble", "item", "exercise", "circumstances", "cleared", "clock"];
     let lines = own_data.plans.iter().flat_map(|held| {
         held.followed.history.alarms.iter().map(move |alarm| {
             let plan = &held.followed.plan;
-            let day = DayNumber::of(alarm.at.date(), plan.header.start);
-            let clears = |one: &ClearedAlarm| day.is_some_and(|day| one.clears(alarm.id, alarm.trouble, day));
+            let day = DayNumber::nearest(alarm.at.date(), plan.header.start);
+            let clears = |one: &ClearedAlarm| one.clears(alarm.id, alarm.trouble, day);
             [
                 held.plan(),
                 alarm.id.to_string(),
@@ -271,6 +284,7 @@ pub(super) fn alarms(own_data: &OwnData<'_>) -> Vec<u8> {
                 alarm.item.map(|item| held.exercise(item)).unwrap_or_default(),
                 alarm.circumstances.iter().map(name).collect::<Vec<_>>().join("; "),
                 yes(plan.prescription.cleared.iter().any(clears)),
+                clock_cell(held.followed.history.wrong_clock.mark(alarm.entry.n).is_some()),
             ]
         })
     });

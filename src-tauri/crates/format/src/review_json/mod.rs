@@ -11,7 +11,7 @@ use exercises::adherence::{ItemAdherence, KofN};
 use exercises::change::{DuringSeries, Flare, PainSeries};
 use exercises::id::ItemId;
 use exercises::plan::{BodySide, Plan};
-use exercises::review::{Review, ReviewAlarm, StanceSeries};
+use exercises::review::{Review, ReviewAlarm, StanceSeries, WrongClockEntry, WrongClockNotes};
 use exercises::score::Score;
 use exercises::statistics::{PainVerdict, Verdict};
 use exercises::time::DayNumber;
@@ -24,7 +24,8 @@ const LAST_RATINGS: usize = 3;
 pub fn empty() -> Map<String, Value> {
     let lists = ["alarms", "adherence", "pain", "during", "balance", "items"];
     let lists = lists.into_iter().map(|name| (name.to_owned(), json!([])));
-    lists.chain([("until".to_owned(), Value::Null)]).collect()
+    let clock = clock(&WrongClockNotes::default());
+    lists.chain([("until".to_owned(), Value::Null), ("clock".to_owned(), clock)]).collect()
 }
 
 /// The keys of `review`, whose newest card has `plan`. `whole` is everything that the caller knows of the review, as JSON with its
@@ -39,7 +40,8 @@ pub fn write(review: &Review, plan: &Plan, whole: &Value) -> Map<String, Value> 
         ("balance", balance(&whole["balance"], &review.balance, plan)),
         ("items", ordered(&whole["items"], &review.items, |one| one.item, next::suggestion)),
     ];
-    lists.into_iter().chain([("until", json!(until))]).map(|(name, value)| (name.to_owned(), value)).collect()
+    let others = [("until", json!(until)), ("clock", clock(&review.wrong_clock))];
+    lists.into_iter().chain(others).map(|(name, value)| (name.to_owned(), value)).collect()
 }
 
 /// The list in the order of the items or complaints, whatever the order of the plan.
@@ -75,7 +77,22 @@ fn alarm(alarm: &ReviewAlarm) -> Value {
         "score": score.map(Score::points),
         "limit": limit.map(Score::points),
         "said_mistaken": alarm.said_mistaken,
+        "wrong_clock": alarm.wrong_clock,
     })
+}
+
+fn clock(notes: &WrongClockNotes) -> Value {
+    let entry = |entry: &WrongClockEntry| {
+        let (kind, item, complaint, activity, score) = match *entry {
+            WrongClockEntry::Run { item } => ("session", Some(item.0), None, None, None),
+            WrongClockEntry::During { item, score } => ("during", Some(item.0), None, None, Some(score)),
+            WrongClockEntry::Morning { complaint, score } => ("morning", None, Some(complaint.0), None, Some(score)),
+            WrongClockEntry::Rated { activity, score } => ("activity", None, None, Some(activity.0), Some(score)),
+        };
+        let score = score.map(Score::points);
+        json!({ "kind": kind, "item": item, "complaint": complaint, "activity": activity, "score": score })
+    };
+    json!({ "entries": notes.entries.iter().map(entry).collect::<Vec<_>>(), "ahead_days": notes.ahead_days })
 }
 
 fn adherence(item: &ItemAdherence) -> Value {

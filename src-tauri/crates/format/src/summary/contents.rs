@@ -6,10 +6,11 @@ use super::corrections::CorrectionsOut;
 use super::former::FormerOut;
 use super::runs::RunOut;
 use super::slots::{ItemDayOut, TakenOut};
+use super::wrong_clock::WrongClockOut;
 use crate::cbor::{Malformed, MapIn, MapOut, bytes};
 use exercises::id::{LogId, PlanId};
 use exercises::plain_text::shown;
-use exercises::summary::{FormerPart, MAX_DAYS, MAX_NOTE, Summary};
+use exercises::summary::{ByWrongClock, FormerPart, MAX_DAYS, MAX_NOTE, Summary};
 use exercises::time::DayNumber;
 use minicbor::Decode;
 use minicbor::bytes::ByteArray;
@@ -19,9 +20,9 @@ const MAX_TAKEN: usize = 400;
 /// Largest number of rows of item and day: every item on every day, and twice if a card was taken on the day.
 const MAX_ITEM_DAYS: usize = 2 * 12 * MAX_DAYS as usize;
 /// Largest number of runs: a hundred for each day.
-const MAX_RUNS: usize = 100 * MAX_DAYS as usize;
+pub(super) const MAX_RUNS: usize = 100 * MAX_DAYS as usize;
 /// Largest number of answers of one kind: fifty for each day.
-const MAX_ANSWERS: usize = 50 * MAX_DAYS as usize;
+pub(super) const MAX_ANSWERS: usize = 50 * MAX_DAYS as usize;
 /// Largest number of ids that a log had before: one for each time that it was copied, moved or put back.
 const MAX_FORMER: usize = 1024;
 /// Largest number of weeks.
@@ -55,6 +56,7 @@ pub(super) fn write(summary: &Summary) -> Result<Vec<u8>, Malformed> {
         delays,
         note,
         corrections,
+        wrong_clock,
     } = summary;
     let mut map = MapOut::default();
     map.put(0, "plan", &bytes(plan.0))?;
@@ -76,6 +78,7 @@ pub(super) fn write(summary: &Summary) -> Result<Vec<u8>, Malformed> {
     map.put_list(17, "during", &rows::<_, DuringOut>(during))?;
     map.put_list(18, "well again", &rows::<_, WellAgainOut>(well_again))?;
     map.put_list(19, "former", &rows::<_, FormerOut>(former))?;
+    map.put_some(20, "wrong clock", WrongClockOut::of(wrong_clock).as_ref())?;
     Ok(map.finish())
 }
 
@@ -115,6 +118,10 @@ pub(super) fn read(plain: &[u8]) -> Result<Summary, Malformed> {
         delays: list::<_, _, MAX_WEEKS>(&map, 13, "delays", DelayOut::delay)?,
         note: map.some::<String>(14, "note")?.map(|note| shown(&note).into_owned()),
         corrections: map.some(15, "corrections")?.map(CorrectionsOut::corrections).unwrap_or_default(),
+        wrong_clock: match map.some::<WrongClockOut>(20, "wrong clock")? {
+            Some(written) => written.wrong_clock().ok_or(Malformed("wrong clock"))?,
+            None => ByWrongClock::default(),
+        },
     };
     within_period(&summary)?;
     Ok(summary)
@@ -161,6 +168,9 @@ mod tests {
     use super::*;
     use crate::packed::unpack;
     use crate::summary::{Letter, MAX_CONTENTS};
+    use exercises::id::ItemId;
+    use exercises::score::Score;
+    use exercises::summary::{DuringOn, RunOn};
 
     /// The contents of the frozen letter of version 2, unpacked.
     fn frozen() -> Vec<u8> {
@@ -192,6 +202,31 @@ mod tests {
             summary.former = parts;
             assert_eq!(read(&write(&summary).expect("written")), Err(Malformed("former")));
         }
+    }
+
+    /// The bytes of this key are as fixed as those of the frozen letters, in which no clock was wrong.
+    #[test]
+    fn what_a_wrong_clock_recorded_is_written_as_it_always_was() {
+        let mut summary = read(&frozen()).expect("a summary");
+        let score = Score::at_most_ten(7);
+        summary.wrong_clock = ByWrongClock {
+            during: vec![DuringOn { n: 300, day: DayNumber(1500), item: ItemId(2), score }],
+            alarms: [301].into(),
+            ..ByWrongClock::default()
+        };
+        let plain = write(&summary).expect("a summary");
+        let key = b"\x14\xa5\x00\x80\x01\x80\x02\x81\xa4\x00\x19\x01\x2c\x01\x19\x05\xdc\x02\x02\x03\x07\x03\x80\x04\x81\x19\x01\x2d";
+        assert!(plain.windows(key.len()).any(|part| part == key), "{plain:x?}");
+        assert_eq!(read(&plain), Ok(summary.clone()));
+        summary.wrong_clock.runs =
+            summary.runs.iter().map(|run| RunOn { slot: None, day: DayNumber(1500), ..run.clone() }).collect();
+        summary.wrong_clock.mornings = summary.mornings.clone();
+        summary.wrong_clock.rated = summary.rated.clone();
+        assert_eq!(
+            read(&write(&summary).expect("a summary")),
+            Ok(summary),
+            "days of a wrong clock are not bound to the period"
+        );
     }
 
     #[test]

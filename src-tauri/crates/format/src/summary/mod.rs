@@ -25,6 +25,7 @@ mod letter;
 mod runs;
 mod slots;
 mod stance;
+mod wrong_clock;
 
 pub use bytes::parts;
 pub use letter::{Body, Letter};

@@ -222,6 +222,7 @@ pub fn six_weeks() -> Summary {
         delays: (0..6).map(week_delay).collect(),
         note: None,
         corrections: Corrections::default(),
+        wrong_clock: Default::default(),
     };
     for day in 0..42_u16 {
         hourly_holds(&mut summary, day);

@@ -133,8 +133,12 @@ fn an_hour_that_does_not_exist_is_marked_and_not_counted() {
     let now = ["--home", "owl", "--at", "2027-03-28T20:00:00+02:00", "patient"];
     assert!(place.done(&[&now[..], &["now"]].concat()).starts_with("02:30 "));
     place.done(&[&now[..], &["summary", "--from", "2027-03-28", "--until", "2027-03-28", "--out", "owl.age"]].concat());
-    place.clinic(&["receive", "owl.age"]);
-    let review = place.clinic(&["review", "N1"]);
+    let spring = |arguments: &[&str]| {
+        let clinic = ["--home", "clinic", "--at", "2027-03-29T09:00:00+02:00", "clinic", "--passphrase-file", "pw"];
+        place.done(&[&clinic[..], arguments].concat())
+    };
+    spring(&["receive", "owl.age"]);
+    let review = spring(&["review", "N1"]);
     assert!(review.contains("Little, 0 of 1 session in full, 0%."), "one of the two counts:\n{review}");
 }
 
@@ -148,4 +152,124 @@ fn a_day_is_the_same_in_the_zone_where_it_is_spent() {
     let (vienna, lima) = (dues(place.done(&ask("Europe/Vienna"))), dues(place.done(&ask("America/Lima"))));
     assert_eq!((vienna[1].as_str(), lima[1].as_str()), ("2026-11-26T09:00:00+01:00", "2026-11-26T09:00:00-05:00"));
     assert_eq!(vienna.len(), lima.len());
+}
+
+/// A session with a rating and a fall.
+fn session(day: &str) -> String {
+    [
+        format!(r#"{{"do":"run","at":"{day}T15:02:00+01:00","item":1,"held":[10,10,10]}}"#),
+        format!(r#"{{"do":"hurt","at":"{day}T15:04:00+01:00","item":1,"score":3}}"#),
+        format!(r#"{{"do":"trouble","at":"{day}T15:05:00+01:00","what":"fell"}}"#),
+    ]
+    .join("\n")
+}
+
+fn review(place: &Place) -> Value {
+    serde_json::from_str(&place.clinic(&["review", "K17", "--as", "json"])).expect("JSON")
+}
+
+/// The review of the same runs without the session of a wrong clock: what it may not change.
+fn as_if_it_never_happened() -> Value {
+    let place = Place::prepared();
+    place.done(&patient(&["record", "runs.jsonl"]));
+    place.done(&at("2026-11-27T08:00:00+01:00", &["summary", "--until", "2026-11-27", "--out", "right.age"]));
+    place.clinic(&["receive", "right.age"]);
+    review(&place)
+}
+
+#[test]
+fn a_session_with_a_wrong_clock_is_marked_and_owes_no_days() {
+    let expected = as_if_it_never_happened();
+    for (day, said) in [("2030-03-01", "was ahead then"), ("2020-03-01", "was behind then")] {
+        let place = Place::prepared();
+        place.done(&patient(&["record", "runs.jsonl"]));
+        place.write("wrong.jsonl", session(day));
+        place.done(&at(&format!("{day}T16:00:00+01:00"), &["record", "wrong.jsonl"]));
+        let morning = "2026-11-27T08:00:00+01:00";
+        let listed = place.done(&at(morning, &["correct"]));
+        assert_eq!(listed.lines().filter(|line| line.contains(said)).count(), 3, "kept and shown:\n{listed}");
+        place.done(&at(morning, &["summary", "--until", "2026-11-27", "--out", "right.age"]));
+        assert_eq!(place.clinic(&["receive", "right.age"]), "right.age: K17, 3 new days.\n");
+        let told = review(&place);
+        for key in ["until", "adherence", "pain", "during", "balance"] {
+            assert_eq!(told[key], expected[key], "{day}: {key}");
+        }
+        let kinds = told["clock"]["entries"].as_array().expect("a list").iter().map(|entry| entry["kind"].clone());
+        assert_eq!(kinds.collect::<Vec<_>>(), ["session", "during"]);
+        assert_eq!((&told["alarms"][0]["kind"], &told["alarms"][0]["wrong_clock"]), (&"fell".into(), &true.into()));
+        assert!(!told["alarms"][0]["suspended"].as_array().expect("a list").is_empty(), "it suspends as any other");
+        let text = place.clinic(&["review", "K17"]).split_whitespace().collect::<Vec<_>>().join(" ");
+        assert!(text.contains("while the clock of the patient's device was wrong: one session and one rating."), "{text}");
+        assert!(text.contains("but the device's clock was wrong then"), "{text}");
+    }
+}
+
+#[test]
+fn a_summary_that_was_made_years_ahead_adds_no_days_and_is_named() {
+    let expected = as_if_it_never_happened();
+    let place = Place::prepared();
+    place.done(&patient(&["record", "runs.jsonl"]));
+    place.write("ahead.jsonl", session("2030-03-01"));
+    let ahead = "2030-03-01T16:00:00+01:00";
+    place.done(&at(ahead, &["record", "ahead.jsonl"]));
+    place.done(&at(ahead, &["summary", "--until", "2030-03-01", "--out", "ahead.age"]));
+    let said = place.clinic(&["receive", "ahead.age"]);
+    assert!(said.contains("no new day") && said.contains("1190 days ahead"), "{said}");
+    let told = review(&place);
+    assert_eq!((&told["clock"]["ahead_days"], &told["adherence"][0]["done"]), (&1190.into(), &Value::Null), "{told}");
+    assert_eq!(told["alarms"][0]["wrong_clock"], true);
+    place.done(&at("2026-11-27T08:00:00+01:00", &["summary", "--until", "2026-11-27", "--out", "right.age"]));
+    assert_eq!(place.clinic(&["receive", "right.age"]), "right.age: K17, 3 new days.\n");
+    let told = review(&place);
+    for key in ["until", "adherence", "pain", "during", "balance"] {
+        assert_eq!(told[key], expected[key], "{key}");
+    }
+    assert_eq!(told["clock"]["ahead_days"], Value::Null, "the newest summary was made by a clock that is right");
+}
+
+/// Nothing on such a device contradicts anything: only the clinic's own date tells.
+#[test]
+fn a_device_that_is_always_a_year_ahead_is_named_at_the_clinic() {
+    let place = Place::prepared();
+    let year = |arguments: &[&str]| {
+        let all = [&["--home", "ahead", "--at", "2027-11-26T16:00:00+01:00", "patient"][..], arguments].concat();
+        place.done(&all)
+    };
+    place.done(&["--home", "ahead", "--at", "2027-11-25T08:40:00+01:00", "patient", "accept", "card/card.bin"]);
+    place.write("year.jsonl", session("2027-11-26"));
+    year(&["record", "year.jsonl"]);
+    year(&["summary", "--until", "2027-11-26", "--out", "year.age"]);
+    let said = place.clinic(&["receive", "year.age"]);
+    assert!(said.contains("364 days ahead"), "{said}");
+    let told = review(&place);
+    assert_eq!((&told["until"], &told["clock"]["ahead_days"]), (&2.into(), &364.into()));
+    assert_eq!(told["clock"]["entries"].as_array().map(Vec::len), Some(2), "{}", told["clock"]);
+    assert_eq!((&told["adherence"][0]["done"], &told["alarms"][0]["kind"]), (&Value::Null, &"fell".into()));
+}
+
+#[test]
+fn after_a_card_was_taken_by_a_clock_that_was_ahead_the_plan_is_followed() {
+    let place = Place::prepared();
+    place.done(&["--home", "late", "--at", "2031-01-01T00:00:00Z", "patient", "accept", "card/card.bin"]);
+    place.write("first.jsonl", r#"{"do":"opened","at":"2026-11-25T08:50:00+01:00"}"#);
+    place.done(&["--home", "late", "--at", "2026-11-25T08:50:00+01:00", "patient", "record", "first.jsonl"]);
+    let now = place.done(&["--home", "late", "--at", "2026-11-26T09:05:00+01:00", "patient", "now"]);
+    assert!(now.contains("09:00 "), "{now}");
+}
+
+#[test]
+fn a_flight_over_the_date_line_and_the_end_of_summer_time_are_no_wrong_clock() {
+    let place = Place::prepared();
+    let flight = [
+        r#"{"do":"opened","at":"2026-11-26T09:30:00+14:00"}"#,
+        r#"{"do":"opened","at":"2026-11-25T09:30:00-11:00"}"#,
+        r#"{"do":"pain","at":"2026-11-25T21:30:00-11:00","complaint":1,"score":2}"#,
+    ];
+    for (number, line) in flight.iter().enumerate() {
+        let file = format!("flight{number}.jsonl");
+        place.write(&file, line);
+        place.done(&patient(&["record", &file]));
+    }
+    let listed = place.done(&at("2026-11-26T21:00:00+01:00", &["correct"]));
+    assert!(listed.contains("2 of 10") && !listed.contains("clock"), "{listed}");
 }

@@ -538,6 +538,11 @@ shared-corrections = { $n ->
         [one] One entry that you corrected
        *[other] { $n } entries that you corrected
     }
+# What was recorded then, sessions and ratings.
+shared-wrong-clock = { $n ->
+        [one] One entry made while the clock of this device was wrong
+       *[other] { $n } entries made while the clock of this device was wrong
+    }
 shared-card = The day on which you added a card, and the times you agreed on
 note-optional = Note for the clinic (optional)
 save-encrypted = Save encrypted summary
@@ -694,6 +699,13 @@ reminds-at = reminder at { $time }
 extra-plainly = { $n ->
         [one] { $n } extra session.
        *[other] { $n } extra sessions.
+    }
+# Beside an entry.
+entry-clock-ahead = The clock of this device was ahead then.
+entry-clock-behind = The clock of this device was behind then.
+record-wrong-clock = { $n ->
+        [one] One entry was made while the clock of this device was wrong. It is kept, but counts for no day.
+       *[other] { $n } entries were made while the clock of this device was wrong. They are kept, but count for no day.
     }
 clock-behind = The last entry here is from { $day }, but this device says that today is { $today }. Check the device's date. Nothing is lost.
 quiet-added = Saved: no reminders from { $span }.

@@ -49,6 +49,20 @@ device-take-in = Count again
 device-left-out = left out
 device-counted = counted
 review-device-renewed = On { $date }, one device's data were moved, copied or put back from a copy. What was recorded twice counts once.
+review-clock-ahead = { $n ->
+        [one] The clock of the patient's device was one day ahead of this computer's when the summary was made. What it recorded for days still to come counts for no day.
+       *[other] The clock of the patient's device was { $n } days ahead of this computer's when the summary was made. What it recorded for days still to come counts for no day.
+    }
+wrong-clock-sessions = { $n ->
+        [one] one session
+       *[other] { $n } sessions
+    }
+wrong-clock-ratings = { $n ->
+        [one] one rating
+       *[other] { $n } ratings
+    }
+# $what: wrong-clock-sessions, wrong-clock-ratings, or both as a list.
+review-wrong-clock = Recorded while the clock of the patient's device was wrong: { $what }. They are kept, but count for no day.
 review-corrected = { $n ->
         [one] The patient corrected one entry. All figures use the correction.
        *[other] The patient corrected { $n } entries. All figures use the corrections.
@@ -130,6 +144,8 @@ review-alarm-suspends-plan = The whole plan has been paused for safety since.
 review-alarm-suspends-nothing = It pauses nothing.
 review-alarm-eased = Nothing is paused; since then it has been one level easier at home, or with a hand on the support.
 review-alarm-cleared = Cleared by the newest card.
+# One of the details of an alarm, after its date.
+review-alarm-wrong-clock = but the device's clock was wrong then
 review-alarm-said-mistaken = The patient notes that it was raised by mistake.
 
 ## Adherence

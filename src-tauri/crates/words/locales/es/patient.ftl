@@ -496,6 +496,11 @@ shared-corrections = { $n ->
        [one] Una anotación que usted corrigió
       *[other] { $n } anotaciones que usted corrigió
     }
+# Lo anotado entonces: sesiones y valoraciones.
+shared-wrong-clock = { $n ->
+       [one] Una anotación hecha cuando el reloj de este dispositivo iba mal
+      *[other] { $n } anotaciones hechas cuando el reloj de este dispositivo iba mal
+    }
 shared-card = Qué día añadió una tarjeta y las horas que acordó
 note-optional = Nota para la clínica (opcional)
 save-encrypted = Guardar resumen cifrado
@@ -644,6 +649,13 @@ reminds-at = recordatorio a { $time }
 extra-plainly = { $n ->
         [one] { $n } sesión adicional.
        *[other] { $n } sesiones adicionales.
+    }
+# Junto a una anotación.
+entry-clock-ahead = El reloj de este dispositivo iba adelantado en ese momento.
+entry-clock-behind = El reloj de este dispositivo iba atrasado en ese momento.
+record-wrong-clock = { $n ->
+        [one] Una anotación se hizo cuando el reloj de este dispositivo iba mal. Se conserva, pero no cuenta para ningún día.
+       *[other] { $n } anotaciones se hicieron cuando el reloj de este dispositivo iba mal. Se conservan, pero no cuentan para ningún día.
     }
 # $day, $today: fechas sin artículo, "28 de octubre" o "lunes 2 de marzo".
 clock-behind = La última anotación es del { $day }, pero según este dispositivo hoy es { $today }. Compruebe la fecha del dispositivo. No se ha perdido nada.

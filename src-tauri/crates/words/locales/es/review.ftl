@@ -50,6 +50,20 @@ review-device-left-out = El dispositivo { $device } no se tiene en cuenta en est
 device-left-out = no se cuenta
 device-counted = se cuenta
 review-device-renewed = El { $date }, los datos de un dispositivo se trasladaron, se copiaron o se recuperaron de una copia. Lo anotado dos veces cuenta una sola vez.
+review-clock-ahead = { $n ->
+        [one] El reloj del dispositivo del paciente iba un día por delante del de este ordenador cuando se hizo el resumen. Lo que registró para días que aún no han llegado no cuenta para ningún día.
+       *[other] El reloj del dispositivo del paciente iba { $n } días por delante del de este ordenador cuando se hizo el resumen. Lo que registró para días que aún no han llegado no cuenta para ningún día.
+    }
+wrong-clock-sessions = { $n ->
+        [one] una sesión
+       *[other] { $n } sesiones
+    }
+wrong-clock-ratings = { $n ->
+        [one] una valoración
+       *[other] { $n } valoraciones
+    }
+# $what: wrong-clock-sessions, wrong-clock-ratings, o ambas como lista.
+review-wrong-clock = Registrado cuando el reloj del dispositivo del paciente iba mal: { $what }. Se conserva, pero no cuenta para ningún día.
 review-corrected = { $n ->
        [one] El paciente ha corregido una anotación; todas las cifras la incluyen ya corregida.
       *[other] El paciente ha corregido { $n } anotaciones; todas las cifras las incluyen ya corregidas.
@@ -124,6 +138,8 @@ review-alarm-suspends-plan = Todo el plan está suspendido por seguridad desde e
 review-alarm-suspends-nothing = No suspende nada.
 review-alarm-eased = No suspende nada; desde entonces es un nivel más fácil en casa, o con una mano en el apoyo.
 review-alarm-cleared = Resuelta en la última tarjeta.
+# Uno de los detalles de una alarma, después de su fecha.
+review-alarm-wrong-clock = aunque el reloj del dispositivo iba mal en ese momento
 review-alarm-said-mistaken = El paciente anotó que la indicó por error.
 
 ## Adherencia

@@ -5,6 +5,7 @@ use crate::review::Names;
 use crate::{Key, Words};
 use exercises::correct::{Correctable, EntryContent};
 use exercises::log::Correction;
+use exercises::misdated::WrongClock;
 
 impl Words {
     /// "Pain, upper back: 4 of 10".
@@ -54,6 +55,16 @@ impl Words {
         })
     }
 
+    /// "The clock of this device was ahead then."; `None` if nothing speaks against the entry's time.
+    pub fn wrong_clock_then(self, line: &Correctable) -> Option<&'static str> {
+        line.wrong_clock.map(|wrong| {
+            self.text(match wrong {
+                WrongClock::Ahead => Key::EntryClockAhead,
+                WrongClock::Behind => Key::EntryClockBehind,
+            })
+        })
+    }
+
     /// Like [`Words::said_so`], but without the parts that the entry itself already shows.
     fn said_instead(self, now: EntryContent, names: Names<'_>) -> String {
         match now {
@@ -91,7 +102,7 @@ mod tests {
     use exercises::time::Stamp;
 
     fn line(said: EntryContent, correction: Option<Correction>, now: Option<EntryContent>) -> Correctable {
-        Correctable { n: 4, at: Stamp { utc_ms: 0, offset_s: 0 }, said, correction, now }
+        Correctable { n: 4, at: Stamp { utc_ms: 0, offset_s: 0 }, wrong_clock: None, said, correction, now }
     }
 
     #[test]

@@ -31,6 +31,9 @@ impl Words {
         let alarms = summary.alarms.iter();
         lines.extend(alarms.map(|alarm| self.shared_alarms(&date(alarm.day), self.trouble(alarm.trouble))));
         lines.extend(counted(summary.corrections.count() as usize, Words::shared_corrections));
+        let wrong = &summary.wrong_clock;
+        let misdated = wrong.runs.len() + wrong.mornings.len() + wrong.during.len() + wrong.rated.len();
+        lines.extend(counted(misdated, Words::shared_wrong_clock));
         lines.extend((!summary.delays.is_empty()).then(|| self.text(Key::SharedDelays).to_owned()));
         lines
     }
@@ -78,6 +81,7 @@ mod tests {
             delays: Vec::new(),
             note: None,
             corrections: Default::default(),
+            wrong_clock: Default::default(),
         }
     }
 

@@ -33,8 +33,9 @@ impl Words {
             None => self.review_alarm_on(&date),
         };
         let above = alarm.above.map(|(score, limit)| self.review_alarm_above(score, limit));
+        let clock = alarm.wrong_clock.then(|| self.text(Key::ReviewAlarmWrongClock).to_owned());
         let said = alarm.circumstances.iter().map(|one| self.circumstance_noted(*one).to_owned());
-        let details: Vec<String> = above.into_iter().chain(said).collect();
+        let details: Vec<String> = above.into_iter().chain(said).chain(clock).collect();
         let when = match details.as_slice() {
             [] => when,
             details => self.review_alarm_and_circumstances(&when, &self.commas(details)),

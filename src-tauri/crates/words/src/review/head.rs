@@ -2,7 +2,7 @@
 
 use crate::{Key, Words};
 use exercises::plan::Plan;
-use exercises::review::Review;
+use exercises::review::{Review, WrongClockEntry, WrongClockNotes};
 use wire::clinic::{DeviceLine, ReviewNotice, ReviewPage, StoreNotice};
 
 /// The questions that a review answers, in this order.
@@ -87,8 +87,21 @@ impl Words {
         lines.extend(behind);
         lines.extend(review.renewed.iter().map(|day| self.review_device_renewed(&self.date(*day))));
         lines.extend((review.corrected > 0).then(|| self.review_corrected(review.corrected)));
+        lines.extend(self.wrong_clock(&review.wrong_clock));
         lines.extend(self.older_card(page.plan.as_ref(), review));
         lines
+    }
+
+    /// What was recorded while a device's clock was wrong, and whether the clinic can tell that one was ahead; mostly nothing.
+    fn wrong_clock(self, notes: &WrongClockNotes) -> Vec<String> {
+        let sessions = notes.entries.iter().filter(|entry| matches!(entry, WrongClockEntry::Run { .. })).count();
+        let ratings = notes.entries.len() - sessions;
+        let sessions = (sessions > 0).then(|| self.wrong_clock_sessions(sessions));
+        let ratings = (ratings > 0).then(|| self.wrong_clock_ratings(ratings));
+        let counted: Vec<String> = sessions.into_iter().chain(ratings).collect();
+        let recorded = (!counted.is_empty()).then(|| self.review_wrong_clock(&self.list(&counted)));
+        let ahead = notes.ahead_days.map(|days| self.review_clock_ahead(days));
+        ahead.into_iter().chain(recorded).collect()
     }
 
     /// What there is to say about the store that the review is made from; mostly nothing.

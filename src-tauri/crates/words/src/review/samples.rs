@@ -184,6 +184,7 @@ fn summary(plan: &Plan) -> Summary {
         delays: vec![WeekDelay { week: 3, runs: 9, lower_s: 120, median_s: 300, upper_s: 720 }],
         note: Some("The <chair> at work was changed.".into()),
         corrections: Default::default(),
+        wrong_clock: Default::default(),
     }
 }
 

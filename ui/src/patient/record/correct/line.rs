@@ -20,13 +20,14 @@ pub fn Line(line: Correctable) -> impl IntoView {
     } else {
         view! { <s class="soft">{said}</s> }.into_any()
     };
+    let clock = words.wrong_clock_then(&line).map(|clock| view! { <span class="soft">{clock}</span> });
     let is_open = Memo::new(move |_| context.open.get() == Some(line.n));
     let choices = move || is_open.get().then(|| view! { <Choices line/> });
     view! {
         <li>
             <button type="button" id=name(line.n) aria-expanded=move || is_open.get().to_string() on:click=move |_| context.toggle(line.n)>
                 <span class="number soft">{words.minute(line.at.minute())}</span>
-                <span class="told-so">{said}{instead.map(|now| view! { <strong>{now}</strong> })}</span>
+                <span class="told-so">{said}{clock}{instead.map(|now| view! { <strong>{now}</strong> })}</span>
             </button>
             {choices}
         </li>

@@ -21,6 +21,7 @@ const LISTS: [(&str, &[(&str, &str)]); 6] = [
             ("score", "number or null"),
             ("limit", "number or null"),
             ("said_mistaken", "boolean"),
+            ("wrong_clock", "boolean"),
         ],
     ),
     (
@@ -107,6 +108,8 @@ fn every_key_is_there_with_its_type() {
     for (key, kind) in [("code", "text"), ("today", "text"), ("until", "number")] {
         assert!(is_a(&review.0[key], kind), "{key} is to be a {kind}: {}", review.0[key]);
     }
+    let clock = &review.0["clock"];
+    assert!(clock["entries"].is_array() && clock["ahead_days"].is_null(), "no clock was wrong: {clock}");
 }
 
 /// What is null elsewhere has its value where there is something to say.
