@@ -54,7 +54,7 @@ pub async fn data_folder(
 /// [`wire::app::ShowBackups`].
 #[tauri::command]
 pub async fn backups(session: State<'_, Session>, _args: Args<app::ShowBackups>) -> CommandResult<app::ShowBackups> {
-    session.outside_sample(|folder, _| backup::show(folder))
+    session.outside_sample(|folder, moment| backup::show(folder, moment))
 }
 
 /// [`wire::app::SaveBackup`].

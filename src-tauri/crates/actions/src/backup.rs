@@ -43,17 +43,12 @@ fn days(home: &Home) -> ActionResult<BTreeSet<NaiveDate>> {
     Ok(named.iter().filter_map(|day| day.parse().ok()).collect())
 }
 
-/// The backups that are removed: all but those of the newest seven days, and the newest of each of the four weeks before. Days that
-/// have not come yet are counted for themselves, as if they were another folder: they are of a clock that was ahead, or all the real ones
-/// while it is behind.
+/// The backups that are removed: of those until today all but the newest seven days, and the newest of each of the four weeks before. Days
+/// that have not come yet stay: they are of a clock that was ahead, or the real ones while it is behind. They become no more than that,
+/// because while a clock is ahead they are no days to come.
 fn superfluous(days: &BTreeSet<NaiveDate>, today: NaiveDate) -> Vec<NaiveDate> {
-    let (come, ahead): (BTreeSet<NaiveDate>, BTreeSet<NaiveDate>) = days.iter().copied().partition(|day| *day <= today);
-    [come, ahead].iter().flat_map(superfluous_of).collect()
-}
-
-fn superfluous_of(days: &BTreeSet<NaiveDate>) -> Vec<NaiveDate> {
     let mut weeks = BTreeSet::new();
-    let older = days.iter().rev().skip(DAYS);
+    let older = days.range(..=today).rev().skip(DAYS);
     let kept = |day: &&NaiveDate| weeks.len() < WEEKS && weeks.insert((day.iso_week().year(), day.iso_week().week()));
     let kept: BTreeSet<NaiveDate> = older.clone().filter(kept).copied().collect();
     older.filter(|day| !kept.contains(day)).copied().collect()
@@ -80,11 +75,13 @@ pub fn remove_older(folder: &mut DataFolder, moment: &Moment) -> ActionResult<()
     Ok(())
 }
 
-/// When the last automatic backup was made, and where the backups are.
-pub fn show(folder: &DataFolder) -> ActionResult<Backups> {
+/// When the last automatic backup was made, and where the backups are. A day that has not come yet is named only if there is no other: it
+/// is of a clock that was ahead, or this one is behind.
+pub fn show(folder: &DataFolder, moment: &Moment) -> ActionResult<Backups> {
     let folder_of_backups = folder.dir().join("backups");
+    let days = days(&folder.home)?;
     Ok(Backups {
-        last: days(&folder.home)?.last().copied(),
+        last: days.range(..=moment.now.date()).next_back().or(days.first()).copied(),
         folder: folder_of_backups.display().to_string(),
         readable: folder.role == Some(Role::Patient),
     })
@@ -218,7 +215,9 @@ mod tests {
 
     #[test]
     fn a_clock_that_is_behind_removes_none_of_the_last_days() {
-        let left = left((1_000..1_030).chain(0..30));
-        assert!((1_023..1_030).all(|day| left.contains(&day)), "{left:?}");
+        let behind = left((1_000..1_030).chain(0..30));
+        assert!((1_023..1_030).all(|day| behind.contains(&day)), "{behind:?}");
+        let after_one_ahead = left((0..30).chain(4_000..4_020).chain(30..40).chain([-2_000]));
+        assert!((33..40).all(|day| after_one_ahead.contains(&day)), "{after_one_ahead:?}");
     }
 }

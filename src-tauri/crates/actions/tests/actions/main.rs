@@ -24,3 +24,4 @@ mod screen;
 mod sealed_rows;
 mod stepping;
 mod taking;
+mod wrong_clock;
