@@ -4,8 +4,9 @@
 //! ahead or behind, and be put right again. An entry is misdated if its time cannot be true (a proposal of ours):
 //! - it lies more than a day after the *known now*: the device's own clock whenever somebody looks;
 //! - it lies more than a day before the day on which the newest card taken by then was issued;
-//! - it contradicts the order: of two entries the one recorded later has a time that is more than a day earlier. Then as many stretches
-//!   of one day as possible are taken as true; of two ways that keep equally many, the one that keeps what was recorded last.
+//! - it contradicts the order: of two entries the one recorded later has a time that is more than a week earlier. Then as many stretches
+//!   of one day as possible are taken as true; of two ways that keep equally many, the one that keeps what was recorded last. Less than a
+//!   week may be what somebody recorded from a file some days later, and both are days of the plan.
 //!
 //! A look by a clock that is itself before that card is no evidence: then the order alone decides. Times are compared in whole days of
 //! UTC, so that zones, summer time, flights over the date line and deviations of less than a day never matter.
@@ -17,8 +18,10 @@ use crate::time::Stamp;
 use std::collections::BTreeMap;
 
 const MS_OF_A_DAY: i64 = 86_400_000;
-/// Days by which times may contradict each other.
+/// Days by which a time may contradict the known now or a card.
 pub(crate) const TOLERANCE: i64 = 1;
+/// Days by which an entry may be earlier than one that was recorded before it.
+pub(crate) const LATE_DAYS: i64 = 7;
 
 /// When an entry says that it was made, in the order in which entries were recorded.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -97,8 +100,8 @@ pub fn misdated(entries: &[ShownTime], now: Option<Stamp>) -> BTreeMap<u32, Misd
         let day = utc_day(entry.at);
         let is_late = latest.is_some_and(|latest| day > latest);
         let is_early = earliest(entry).is_some_and(|earliest| day < earliest);
-        let after_next = after.is_some_and(|after| day > utc_day(after) + TOLERANCE);
-        let before_last = before.is_some_and(|before| utc_day(before) > day + TOLERANCE);
+        let after_next = after.is_some_and(|after| day > utc_day(after) + LATE_DAYS);
+        let before_last = before.is_some_and(|before| utc_day(before) > day + LATE_DAYS);
         let is_ahead = is_late || !is_early && (after_next || !before_last);
         let wrong = if is_ahead { WrongClock::Ahead } else { WrongClock::Behind };
         found.insert(entry.n, Misdated { wrong, before, after });
@@ -112,14 +115,14 @@ struct Stretch {
     entries: std::ops::Range<usize>,
 }
 
-/// Which of the `possible` entries are kept so that none of them lies more than a day after one that was recorded later.
+/// Which of the `possible` entries are kept so that none of them lies more than [`LATE_DAYS`] after one that was recorded later.
 fn consistent(entries: &[ShownTime], possible: &[bool]) -> Vec<bool> {
     let mut kept = possible.to_vec();
     let mut newest = i64::MIN;
     let agree = (0..entries.len()).filter(|place| possible[*place]).all(|place| {
         let day = utc_day(entries[place].at);
         newest = newest.max(day);
-        newest <= day + TOLERANCE
+        newest <= day + LATE_DAYS
     });
     if agree {
         return kept;
@@ -159,7 +162,7 @@ fn left_out(stretches: &[Stretch]) -> Vec<std::ops::Range<usize>> {
     for stretch in stretches {
         let own = place_of(stretch.day);
         let with = |state: usize, best: &[u32]| {
-            let fits = days.get(state).is_none_or(|earliest| stretch.day <= earliest + TOLERANCE);
+            let fits = days.get(state).is_none_or(|earliest| stretch.day <= earliest + LATE_DAYS);
             (fits && 1 + best[own.min(state)] >= best[state]).then(|| 1 + best[own.min(state)])
         };
         let next: Vec<Option<u32>> = (0..states).map(|state| with(state, &best)).collect();

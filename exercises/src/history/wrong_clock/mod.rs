@@ -4,7 +4,7 @@
 use super::{History, Rating};
 use crate::id::{ActivityId, ComplaintId, ItemId, LogId, PlanId, RunId};
 use crate::log::{Entry, Log, LogEvent};
-use crate::misdated::{Misdated, ShownTime, TOLERANCE, WrongClock, may_be_now, misdated, utc_day};
+use crate::misdated::{LATE_DAYS, Misdated, ShownTime, TOLERANCE, WrongClock, may_be_now, misdated, utc_day};
 use crate::run::Run;
 use crate::time::{Stamp, days_since_1970};
 use chrono::NaiveDate;
@@ -72,7 +72,7 @@ impl WrongClockRecord {
             _ => None,
         };
         let placed = self.marks.values().all(|mark| mark.after.is_some());
-        let agrees = self.newest.and_then(|(_, newest)| newest).is_none_or(|newest| newest <= day + TOLERANCE);
+        let agrees = self.newest.and_then(|(_, newest)| newest).is_none_or(|newest| newest <= day + LATE_DAYS);
         let card = issued <= self.issued && may_be_now(entry.at, self.issued);
         let look = self.known.now.is_none_or(|now| may_be_now(now, self.issued) && day <= utc_day(now) + TOLERANCE);
         let same = placed && agrees && card && look;

@@ -14,8 +14,8 @@ use exercises::plan::{
 use exercises::run::{RunEnd, SetUp, Share, Trial, TrialEnd};
 use exercises::score::Score;
 use exercises::summary::{
-    AlarmOn, Corrections, DuringOn, FormerPart, ItemDay, MorningOn, RatedOn, RunOn, RunTiming, SettledOn, StanceOn, Summary,
-    SwayOn, TakenOn, WeekDelay, WellAgainOn,
+    AlarmOn, ByWrongClock, Corrections, DuringOn, FormerPart, ItemDay, MorningOn, RatedOn, RunOn, RunTiming, SettledOn,
+    StanceOn, Summary, SwayOn, TakenOn, WeekDelay, WellAgainOn,
 };
 use exercises::sway::{ReportedFigures, SourceKind};
 use exercises::time::DayNumber;
@@ -349,6 +349,25 @@ fn corrections() -> impl Strategy<Value = Corrections> {
     })
 }
 
+/// What a wrong clock recorded: its days are bound to no period.
+fn wrong_clock() -> impl Strategy<Value = ByWrongClock> {
+    let all = (
+        vec(run(0, u16::MAX), 0..=3),
+        vec(morning(0, u16::MAX), 0..=3),
+        vec(during(0, u16::MAX), 0..=3),
+        vec(rated(0, u16::MAX), 0..=3),
+        btree_set(any::<u32>(), 0..=3),
+    );
+    all.prop_map(|(runs, mornings, during, rated, alarms)| ByWrongClock {
+        runs,
+        mornings,
+        during,
+        rated,
+        alarms,
+        ahead_days: 0,
+    })
+}
+
 /// Former ids of a log: each has entries of its own.
 fn former() -> impl Strategy<Value = Vec<FormerPart>> {
     vec((any::<[u8; 8]>(), 1..1000_u32, 0..100_u32, any::<u16>()), 0..=3).prop_map(|parts| {
@@ -375,7 +394,8 @@ pub fn summary() -> impl Strategy<Value = Summary> {
             vec(alarm(from, until), 0..=5),
             vec(delay(from, until), 0..=8),
         );
-        (head, slots, answers, corrections(), former()).prop_map(move |(head, slots, answers, corrections, former)| {
+        let told = (corrections(), former(), wrong_clock());
+        (head, slots, answers, told).prop_map(move |(head, slots, answers, (corrections, former, wrong_clock))| {
             let (taken, days, runs) = slots;
             let (mornings, during, well_again, settled, rated, alarms, delays) = answers;
             let ((plan, log, counter), seen, note) = head;
@@ -399,6 +419,7 @@ pub fn summary() -> impl Strategy<Value = Summary> {
                 delays,
                 note,
                 corrections,
+                wrong_clock,
             }
         })
     })
