@@ -91,3 +91,30 @@ fn what_a_clinic_without_renewed_keys_writes_stays_as_it_was() {
     let first = place.done(&["--home", "first", "--at", TAKEN, "--json", "patient", "accept", "card/card.txt"]);
     assert!(first.contains(r#""renewed":false"#), "{first}");
 }
+
+#[test]
+fn a_renewal_that_is_killed_leaves_the_old_keys_or_the_new_ones() {
+    let place = Place::prepared();
+    let started = std::time::Instant::now();
+    copy(&place.path("clinic"), &place.path("whole"));
+    let renew = |home| ["--home", home, "--at", VISIT, "clinic", "--passphrase-file", "pw", "renew-keys", "--yes"];
+    place.done(&renew("whole"));
+    let whole = started.elapsed();
+    for (home, part) in [("half", 6), ("late", 11)] {
+        copy(&place.path("clinic"), &place.path(home));
+        let mut child = place.command(&renew(home)).stdout(std::process::Stdio::null()).spawn().expect("the binary starts");
+        std::thread::sleep(whole * part / 12);
+        // It may have ended by itself.
+        let _ = child.kill();
+        child.wait().expect("it ends");
+        let command = |arguments: &[&str]| {
+            let said =
+                place.run(&[&["--home", home, "--at", VISIT, "clinic", "--passphrase-file", "pw"][..], arguments].concat());
+            assert_eq!(said.code, Some(0), "{home}: {said:?}");
+            said.out
+        };
+        let identities = command(&["identity", "--show"]).matches("AGE-SECRET-KEY-1").count();
+        assert!([1, 2].contains(&identities), "{home}: {identities}");
+        assert!(command(&["receive", "summary.age"]).contains("K17, 2 new days."), "{home}");
+    }
+}
