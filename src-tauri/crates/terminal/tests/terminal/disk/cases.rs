@@ -89,7 +89,7 @@ fn of_patient() -> Vec<Case> {
     vec![
         case("patient accept", "new", &["--home", "new", "--at", TAKEN, "patient", "accept", "card/card.png"])
             .of("the first card")
-            .between(&["an empty database", "a patient's, with a log"]),
+            .between(&[EMPTY, "a patient's, with a log"]),
         patient("patient accept", "patient", &["card2/card.txt"]).of("the next card"),
         patient("patient slots", "patient", &["--from", "2026-11-26", "--days", "2", "--zone", "Europe/Vienna"]),
         patient("patient now", "patient", &[]),
@@ -111,6 +111,7 @@ fn of_patient() -> Vec<Case> {
     ]
 }
 
+const EMPTY: &str = "an empty database, of neither side yet";
 const RESTORED: &str = "the backup, whose log has no id of its own yet; the next start gives it one";
 
 fn of_either() -> Vec<Case> {
@@ -134,9 +135,10 @@ fn of_clinic() -> Vec<Case> {
     let start = ["start", "--name", "Linden Lane Practice"];
     let new = ["--home", "new", "--at", VISIT, "clinic", "--passphrase-file"];
     vec![
-        case("clinic start", "new", &[&new[..], &["pw"], &start].concat()),
+        case("clinic start", "new", &[&new[..], &["pw"], &start].concat()).between(&[EMPTY]),
         case("clinic start", "new", &[&new[..], &["new-pw"], &start, &["--from-keys", "kept.keys"]].concat())
-            .of("with saved keys"),
+            .of("with saved keys")
+            .between(&[EMPTY]),
         clinic("clinic passphrase", "clinic", &["--new-passphrase-file", "new-pw"]),
         case(
             "clinic passphrase",
