@@ -4,8 +4,8 @@
 //! signal, whose handler then does the call itself. So it does not matter whether a call comes from the C library, from SQLite, or from
 //! Rust code that calls the kernel without the C library, which functions of the same names in front of the C library's would not see.
 //!
-//! strace can let calls fail and end processes too. But it counts each kind of call by itself, cannot end a process when half of the bytes
-//! are written, and writes a log for people.
+//! strace can let calls fail and end processes too. But it counts each kind of call by itself, cannot end a process when half of the
+//! bytes are written, and writes a log for people.
 //!
 //! Environment variables:
 //!
@@ -14,7 +14,7 @@
 //! | `DISK_BELOW` | the folder whose files are meant, an absolute path without links; nothing happens without it |
 //! | `DISK_LOG` | a file outside that folder, to which a line is appended for each call, as `Change::record` writes it |
 //! | `DISK_CALL` | number of the call, from 1, at which `DISK_HOW` happens |
-//! | `DISK_HOW` | `eio` or `enospc`: the call fails; `before`: the process ends instead; `half`: it ends when half of the bytes are written |
+//! | `DISK_HOW` | `eio`, `enospc`: the call fails; `before`: the process ends instead; `half`: it ends when half of the bytes are written |
 //!
 //! Each call that may change a file or make a change durable counts, whether it succeeds or not: opening for creating or emptying,
 //! writing, changing the length, giving and removing names, making and removing folders, syncing. What is changed through memory is not

@@ -60,15 +60,15 @@ pub(crate) fn put_aside(path: &Path, ending: &str, day: &str) -> Result<PathBuf,
     Ok(aside)
 }
 
-/// Removes the files that SQLite keeps next to the database at `path`, which must be closed. Afterwards they are gone for good: after a power
-/// cut a log that came back would be applied to the database that takes the place of this one.
+/// Removes the files that SQLite keeps next to the database at `path`, which must be closed. Afterwards they are gone for good: after a
+/// power cut a log that came back would be applied to the database that takes the place of this one.
 pub(crate) fn remove_companions(path: &Path) -> Result<(), FileError> {
     COMPANIONS.iter().try_for_each(|ending| files::remove(&beside(path, ending)))?;
     path.parent().map_or(Ok(()), files::settle)
 }
 
-/// Removes what a killed program left unfinished in the folder of automatic backups. One that cannot be removed is no reason not to go on. The
-/// caller must hold the folder's lock.
+/// Removes what a killed program left unfinished in the folder of automatic backups. One that cannot be removed is no reason not to go
+/// on. The caller must hold the folder's lock.
 pub(crate) fn sweep(dir: &Path) {
     let folder = dir.join(FOLDER);
     for name in files::names(&folder).into_iter().flatten().filter(|name| files::is_half_made(name)) {

@@ -81,8 +81,8 @@ fn read(database: &Path) -> rusqlite::Result<Result<Rows, String>> {
 }
 
 impl Held {
-    /// What differs from what one undisturbed run left, apart from what differs between that and `another` such run: random names, and bytes
-    /// that are sealed or signed anew each time. `None` if nothing does.
+    /// What differs from what one undisturbed run left, apart from what differs between that and `another` such run: random names, and
+    /// bytes that are sealed or signed anew each time. `None` if nothing does.
     pub fn difference(&self, one: &Held, another: &Held) -> Option<String> {
         let (Held::Rows(this), Held::Rows(one), Held::Rows(another)) = (self, one, another) else {
             return (self != one).then(|| "no rows".to_owned());

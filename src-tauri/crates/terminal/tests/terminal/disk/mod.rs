@@ -4,7 +4,7 @@
 //!
 //! | variable | what it sets | default |
 //! | --- | --- | --- |
-//! | `DISK_ALL` | `1`: each call of every command fails once; a part of a command's name: of these commands | every 7th call of four commands |
+//! | `DISK_ALL` | `1`: each call of every command fails once; part of a name: of these commands | every 7th call of four |
 //! | `DISK_STEP` | only each call with this distance to the one before fails | 1 with `DISK_ALL`, 7 without |
 //! | `DISK_KILL_ROUNDS` | how often a process ends at one of its calls | 50 |
 //! | `DISK_IMAGES` | how many different disks after a power cut are opened | 300, on the patient's side alone |
