@@ -285,7 +285,9 @@ proptest! {
 
     /// A device reads its log entry by entry; a program that is started anew reads all of it at once.
     #[test]
-    fn a_log_that_grows_is_read_as_one_that_is_read_at_once(days in proptest::collection::vec(prop_oneof![0..9_i64, 900..903_i64, -900..-898_i64], 0..14)) {
+    fn a_log_that_grows_is_read_as_one_that_is_read_at_once(
+        days in proptest::collection::vec(prop_oneof![0..9_i64, 900..903_i64, -900..-898_i64], 0..14),
+    ) {
         let mut happened = vec![taken()];
         happened.extend((0..).zip(days).map(|(n, day)| (at(day, 10, n), morning((n % 10) as u8))));
         let whole = log(&happened);

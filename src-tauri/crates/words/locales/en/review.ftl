@@ -145,7 +145,7 @@ review-alarm-suspends-nothing = It pauses nothing.
 review-alarm-eased = Nothing is paused; since then it has been one level easier at home, or with a hand on the support.
 review-alarm-cleared = Cleared by the newest card.
 # One of the details of an alarm, after its date.
-review-alarm-wrong-clock = but the device's clock was wrong then
+review-alarm-wrong-clock = the device's clock was wrong then
 review-alarm-said-mistaken = The patient notes that it was raised by mistake.
 
 ## Adherence

@@ -139,7 +139,7 @@ review-alarm-suspends-nothing = No suspende nada.
 review-alarm-eased = No suspende nada; desde entonces es un nivel más fácil en casa, o con una mano en el apoyo.
 review-alarm-cleared = Resuelta en la última tarjeta.
 # Uno de los detalles de una alarma, después de su fecha.
-review-alarm-wrong-clock = aunque el reloj del dispositivo iba mal en ese momento
+review-alarm-wrong-clock = el reloj del dispositivo iba mal en ese momento
 review-alarm-said-mistaken = El paciente anotó que la indicó por error.
 
 ## Adherencia
