@@ -8,7 +8,8 @@
 //!   of one day as possible are taken as true; of two ways that keep equally many, the one that keeps what was recorded last. Less than a
 //!   week may be what somebody recorded from a file some days later, and both are days of the plan.
 //!
-//! A look by a clock that is itself before that card is no evidence: then the order alone decides. Times are compared in whole days of
+//! A look by a clock that is itself before that card is no evidence. On a device whose clock was before the card at every entry, the order
+//! alone decides until it is put right. Times are compared in whole days of
 //! UTC, so that zones, summer time, flights over the date line and deviations of less than a day never matter.
 //!
 //! A misdated entry is kept and shown with a mark. It owes no days and is in no series; alarms count all the same, at their place in
@@ -77,7 +78,9 @@ pub fn misdated(entries: &[ShownTime], now: Option<Stamp>) -> BTreeMap<u32, Misd
     let card = entries.iter().filter_map(|entry| entry.issued).max();
     let looks_right = now.is_none_or(|now| may_be_now(now, card));
     let latest = now.filter(|_| looks_right).map(|now| utc_day(now) + TOLERANCE);
-    let earliest = |entry: &ShownTime| entry.issued.filter(|_| looks_right).map(|issued| issued - TOLERANCE);
+    let after_card = |entry: &ShownTime| may_be_now(entry.at, entry.issued);
+    let by_cards = looks_right || entries.iter().any(after_card);
+    let earliest = |entry: &ShownTime| entry.issued.filter(|_| by_cards).map(|issued| issued - TOLERANCE);
     let possible = |entry: &ShownTime| {
         let day = utc_day(entry.at);
         latest.is_none_or(|latest| day <= latest) && earliest(entry).is_none_or(|earliest| day >= earliest)
