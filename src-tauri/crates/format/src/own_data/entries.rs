@@ -19,14 +19,17 @@ pub(super) fn entry(entry: &Entry, wrong_clock: Option<WrongClock>) -> Value {
         "at": moment(entry.at),
         "day": local.date().to_string(),
         "time": local.time().format("%H:%M:%S").to_string(),
-        "clock": wrong_clock.map(|wrong| match wrong {
-            WrongClock::Ahead => "ahead",
-            WrongClock::Behind => "behind",
-        }),
         "what": event,
     });
     let mut all: Map<String, Value> = Map::new();
     all.extend([head, rest].into_iter().filter_map(|part| part.as_object().cloned()).flatten());
+    if let Some(wrong) = wrong_clock {
+        let how = match wrong {
+            WrongClock::Ahead => "ahead",
+            WrongClock::Behind => "behind",
+        };
+        all.insert("clock".to_owned(), json!(how));
+    }
     Value::Object(all)
 }
 

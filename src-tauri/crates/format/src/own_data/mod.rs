@@ -12,7 +12,7 @@
 //!   `activities`, `stance`, `aftercare`, `cleared` (ids of alarms), `phone` (the clinic's telephone
 //!   number), `confirmed` (the day on which `considered_absent` was last confirmed).
 //! * `entries` is the whole log, in order; each entry has `n`, `plan`, `at`, `day`, `time` (both by the wall clock of that
-//!   moment), `clock` (`ahead` or `behind` if the device's clock was wrong then), `what`,
+//!   moment), `clock` (`ahead` or `behind`, only if the device's clock was wrong then), `what`,
 //!   and the details of that kind of entry. A run appears once for each of its snapshots; the last one with
 //!   the same `run` counts.
 //! * `reminders` has the `quiet` times and the last `meeting`.
