@@ -264,25 +264,29 @@ impl<'a> United<'a> {
     /// Gives alarms that were raised while a clock was wrong the day of what the same log recorded last before them, else first after
     /// them; without either the last day covered.
     fn place_alarms(&mut self) {
-        let misdated: Vec<AlarmId> = self.wrong_clock.alarms.keys().copied().collect();
-        for id in misdated {
-            let Some((log, n)) = self.alarms.get(&id).map(|(log, alarm)| (*log, alarm.n)) else { continue };
-            let known = || {
-                let mornings = self.mornings.iter().map(|(name, one)| (*name, one.day));
-                let during = self.during.iter().map(|(name, one)| (*name, one.day));
-                let rated = self.rated.iter().map(|(name, one)| (*name, one.day));
-                let well_again = self.well_again.iter().map(|(name, one)| (*name, one.day));
-                let alarms = self.alarms.iter().filter(|(id, _)| !self.wrong_clock.alarms.contains_key(id));
-                let alarms = alarms.map(|(_, (log, alarm))| (EntryRef { log: *log, n: alarm.n }, alarm.day));
-                mornings.chain(during).chain(rated).chain(well_again).chain(alarms).filter(|(name, _)| name.log == log)
-            };
-            let before = known().filter(|(name, _)| name.n < n).max_by_key(|(name, _)| name.n);
-            let placed = before.or_else(|| known().min_by_key(|(name, _)| name.n)).map(|(_, day)| day);
-            let placed = placed.or(self.covered.last().copied()).unwrap_or_default();
-            if let Some((_, alarm)) = self.alarms.get_mut(&id) {
-                alarm.day = placed;
-            }
+        if self.wrong_clock.alarms.is_empty() {
+            return;
         }
+        let known = self.dated();
+        for id in self.wrong_clock.alarms.keys() {
+            let Some((log, alarm)) = self.alarms.get_mut(id) else { continue };
+            let own = EntryRef { log: *log, n: alarm.n };
+            let before = known.range(..own).next_back().filter(|(name, _)| name.log == *log);
+            let first = || known.range(EntryRef { log: *log, n: 0 }..).next().filter(|(name, _)| name.log == *log);
+            let placed = before.or_else(first).map(|(_, day)| *day);
+            alarm.day = placed.or(self.covered.last().copied()).unwrap_or_default();
+        }
+    }
+
+    /// The day of each answer and alarm that was recorded while the clock may have been right.
+    fn dated(&self) -> BTreeMap<EntryRef, DayNumber> {
+        let mornings = self.mornings.iter().map(|(name, one)| (*name, one.day));
+        let during = self.during.iter().map(|(name, one)| (*name, one.day));
+        let rated = self.rated.iter().map(|(name, one)| (*name, one.day));
+        let well_again = self.well_again.iter().map(|(name, one)| (*name, one.day));
+        let alarms = self.alarms.iter().filter(|(id, _)| !self.wrong_clock.alarms.contains_key(id));
+        let alarms = alarms.map(|(_, (log, alarm))| (EntryRef { log: *log, n: alarm.n }, alarm.day));
+        mornings.chain(during).chain(rated).chain(well_again).chain(alarms).collect()
     }
 
     /// The day of an alarm as the device's clock showed it, by which a card clears it.

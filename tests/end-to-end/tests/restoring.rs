@@ -39,7 +39,6 @@ fn a_backup_takes_the_place_of_the_data_only_after_a_question() {
     window.press("Record");
     window.press("Your data");
     window.press("Restore a backup");
-    window.see("A backup takes the place of everything that is saved here.");
     let foreign = desktop.path("foreign.db");
     std::fs::write(&foreign, "no database").expect("room");
     window.choose_file("Choose a backup file", &foreign);
@@ -48,6 +47,7 @@ fn a_backup_takes_the_place_of_the_data_only_after_a_question() {
     window.press("Close");
     window.choose_file("Choose a backup file", &file);
     window.see("in the place of everything that is saved here: carryover-backup.db?");
+    window.see("What is here now is kept in the data folder under another name.");
     look(&window, "restore-ask");
     window.press("Leave everything as it is");
     window.choose_file("Choose a backup file", &file);

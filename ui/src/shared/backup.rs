@@ -41,7 +41,7 @@ pub fn Backup() -> impl IntoView {
             <button type="button" class="quiet" aria-expanded=move || restoring.get().to_string() on:click=unfold>
                 {words.text(Key::BackupRestore)}
             </button>
-            <Show when=move || restoring.get()><p class="small soft">{words.text(Key::BackupRestoreWhat)}</p><Restore/></Show>
+            <Show when=move || restoring.get()><Restore/></Show>
         </section>
     }
 }

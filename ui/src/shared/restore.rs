@@ -1,7 +1,7 @@
 //! Putting a backup in the place of what is saved here.
 
-use leptos::prelude::*;
 use leptos::task::spawn_local;
+use leptos::{html, prelude::*};
 use web_sys::HtmlInputElement;
 use wire::app::{BackupSource, RestoreBackup, Restored, ShowAppState, ShowBackupDays};
 use words::Key;
@@ -84,11 +84,22 @@ fn Ask(choice: Chosen, chosen: RwSignal<Option<Chosen>>, done: RwSignal<Option<R
             }
         });
     };
+    let (first, all) = (NodeRef::<html::Button>::new(), NodeRef::<html::Div>::new());
+    Effect::new(move || {
+        if let Some(button) = first.get() {
+            // If the page was left meanwhile, it cannot take the focus.
+            let _ = button.focus();
+        }
+        // Both answers must be visible, even in a low window.
+        if let Some(all) = all.get() {
+            all.scroll_into_view_with_bool(false);
+        }
+    });
     view! {
-        <div class="sure stack" role="group" aria-labelledby="restore-ask">
+        <div class="sure stack" node_ref=all role="group" aria-labelledby="restore-ask">
             <p id="restore-ask"><strong>{asked}</strong></p>
             <p>{words.text(Key::BackupRestoreWhat)}</p>
-            <button type="button" disabled=running on:click=move |_| chosen.set(None)>{words.text(Key::BackupRestoreKeep)}</button>
+            <button type="button" node_ref=first disabled=running on:click=move |_| chosen.set(None)>{words.text(Key::BackupRestoreKeep)}</button>
             <button type="button" class="alarm" disabled=running on:click=restore>{words.text(Key::BackupRestoreSure)}</button>
         </div>
     }

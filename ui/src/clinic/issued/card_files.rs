@@ -40,5 +40,5 @@ pub fn CardFiles(files: Vec<String>) -> impl IntoView {
         }
         .into_any()
     };
-    view! { <div class="stack"><h2>{app.text(Key::IssuedFiles)}</h2>{inside}</div> }
+    view! { <div class="stack card-files"><h2>{app.text(Key::IssuedFiles)}</h2>{inside}</div> }
 }
