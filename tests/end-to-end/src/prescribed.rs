@@ -77,6 +77,15 @@ impl Prescribed {
         carryover(&[&own[..], arguments].concat())
     }
 
+    /// The output of `carryover clinic` at this moment.
+    #[track_caller]
+    pub fn clinic_at(&self, at: &str, arguments: &[&str]) -> String {
+        let mut own: Vec<&str> = self.clinic.iter().map(String::as_str).collect();
+        let place = own.iter().position(|word| *word == "--at").expect("the moment of the card");
+        own[place + 1] = at;
+        carryover(&[&own[..], arguments].concat())
+    }
+
     /// The output of `carryover patient` at this moment.
     #[track_caller]
     pub fn patient(&self, at: &str, arguments: &[&str]) -> String {

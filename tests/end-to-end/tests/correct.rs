@@ -63,8 +63,8 @@ fn mistakes_are_corrected_and_nothing_is_erased() {
 fn the_clinic_reads(desktop: &Desktop, made: &Prescribed) {
     let file = desktop.path("summary.age").to_string_lossy().into_owned();
     made.patient(FOUR_WEEKS_ON, &["summary", "--until", "2027-03-28", "--out", &file]);
-    made.clinic(&["receive", &file]);
-    let review = made.clinic(&["review", "K17"]).split_whitespace().collect::<Vec<_>>().join(" ");
+    made.clinic_at(FOUR_WEEKS_ON, &["receive", &file]);
+    let review = made.clinic_at(FOUR_WEEKS_ON, &["review", "K17"]).split_whitespace().collect::<Vec<_>>().join(" ");
     for line in ["The patient corrected 7 entries", "raised by mistake", "felt fine, no need"] {
         assert!(review.contains(line), "{line:?} is missing in\n{review}");
     }

@@ -65,10 +65,10 @@ pub fn remove(folder: &mut DataFolder) -> ActionResult<()> {
 /// # Errors
 /// [`Failure::ScreenCodeWrong`].
 pub fn unlock(folder: &mut DataFolder, typed: &Secret) -> ActionResult<()> {
-    if let Some(stored) = stored(folder)? {
-        if !screen_code::fits(&stored, &code(typed)) {
-            return Err(Failure::ScreenCodeWrong);
-        }
+    if let Some(stored) = stored(folder)?
+        && !screen_code::fits(&stored, &code(typed))
+    {
+        return Err(Failure::ScreenCodeWrong);
     }
     folder.screen_is_open = true;
     Ok(())

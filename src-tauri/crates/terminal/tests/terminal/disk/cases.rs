@@ -105,6 +105,7 @@ fn of_patient() -> Vec<Case> {
         patient("patient calendar", "patient", &["--out", "sessions.ics"]),
         patient("patient reminders", "patient", &["--quiet", "12:00-13:00", "--meeting", "60"]),
         patient("patient ahead", "patient", &["--hours", "24"]),
+        patient("patient screen-lock", "patient", &["--remove"]),
         patient("patient erase", "erasable", &["--yes"])
             .between(&["nothing: the new database comes last, or at the next start"])
             .done_from(1),
@@ -165,7 +166,8 @@ fn of_clinic() -> Vec<Case> {
         clinic("clinic review", "received", &["K17"]),
         clinic("clinic patients", "received", &[]),
         clinic("clinic devices", "received", &["K17"]),
-        clinic("clinic remove", "received", &["K17", "--yes"]),
+        clinic("clinic renew-keys", "clinic", &["--yes"]),
+        clinic("clinic remove", "received", &["K17", "--yes", "--keep-backups"]),
         clinic("clinic norms", "clinic", &["norms.toml"]),
         clinic("clinic norms", "received", &["--remove"]).of("removed"),
         clinic("clinic identity", "clinic", &["--sheet", "secret.html"]),
