@@ -139,7 +139,7 @@ impl History {
     }
 
     /// Folds the entries of `plan`, each as last corrected. A day counts as seen if any entry was made on it, even one that
-    /// was corrected later. Entries that were made by a clock that was wrong are told apart by what is `known` of the time.
+    /// was corrected later. What `known` says of the time decides which entries have a wrong time; those go to [`History::wrong_clock`].
     pub fn fold_known(log: &Log, plan: PlanId, known: Known) -> History {
         let wrong_clock = WrongClockRecord::find(log, plan, known);
         let mut history = History { corrected: Corrected::find(log, plan), wrong_clock, ..History::default() };

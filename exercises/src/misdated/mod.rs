@@ -1,16 +1,17 @@
 //! Which entries of a log were made by a clock that was wrong.
 //!
-//! Entries have an order, in which they were recorded, and a time, which a clock showed. The order is certain; a clock can be years
-//! ahead or behind, and be put right again. An entry is misdated if its time cannot be true (a proposal of ours):
+//! Each entry has a number and a time. The numbers say for certain in which order entries were recorded. The times come from the device's
+//! clock, which may have been years ahead or behind until somebody corrected it. An entry is misdated, that is, its time cannot be true,
+//! in these cases (limits of our own choice, without a source):
 //! - it lies more than a day after the *known now*: the device's own clock whenever somebody looks;
 //! - it lies more than a day before the day on which the newest card taken by then was issued;
 //! - it contradicts the order: of two entries the one recorded later has a time that is more than a week earlier. Then as many stretches
 //!   of one day as possible are taken as true; of two ways that keep equally many, the one that keeps what was recorded last. Less than a
 //!   week may be what somebody recorded from a file some days later, and both are days of the plan.
 //!
-//! A look by a clock that is itself before that card is no evidence. On a device whose clock was before the card at every entry, the order
-//! alone decides until it is put right. Times are compared in whole days of
-//! UTC, so that zones, summer time, flights over the date line and deviations of less than a day never matter.
+//! If the device's clock is itself before that card when somebody looks, it says nothing about the entries. If it was before the card at
+//! every entry, only the order decides until the clock is corrected. Times are compared in whole days of UTC, so that zones, summer time,
+//! flights over the date line and deviations of less than a day never matter.
 //!
 //! A misdated entry is kept and shown with a mark. It owes no days and is in no series; alarms count all the same, at their place in
 //! the order.

@@ -82,6 +82,18 @@ impl Window {
         self.keep_as(name).expect("the page can be painted");
     }
 
+    /// Checks at both sizes of a phone that nothing is cut off, and saves a picture of each, named after the size. The window keeps the
+    /// larger one.
+    #[track_caller]
+    pub fn look_at_phone_sizes(&self, name: &str) {
+        for (width, height) in [(390, 844), (360, 640)] {
+            self.resize(width, height);
+            self.fits();
+            self.screenshot(&format!("{name}-{width}x{height}"));
+        }
+        self.resize(390, 844);
+    }
+
     /// Saves a picture of the page as this file.
     #[track_caller]
     pub fn picture(&self, file: &std::path::Path) {

@@ -13,15 +13,6 @@ fn open(desktop: &Desktop, home: &str) -> Window {
     desktop.open(home).at(MORNING).zone(ZONE).start()
 }
 
-fn look(window: &Window, name: &str) {
-    for (width, height) in [(390, 844), (360, 640)] {
-        window.resize(width, height);
-        window.fits();
-        window.screenshot(&format!("{name}-{width}x{height}"));
-    }
-    window.resize(390, 844);
-}
-
 /// A patient's backup, made by the terminal.
 fn backup(desktop: &Desktop) -> PathBuf {
     let file = desktop.path("carryover-backup.db");
@@ -48,7 +39,7 @@ fn a_backup_takes_the_place_of_the_data_only_after_a_question() {
     window.choose_file("Choose a backup file", &file);
     window.see("in the place of everything that is saved here: carryover-backup.db?");
     window.see("What is here now is kept in the data folder under another name.");
-    look(&window, "restore-ask");
+    window.look_at_phone_sizes("restore-ask");
     window.press("Leave everything as it is");
     window.choose_file("Choose a backup file", &file);
     window.press("Restore this backup");
@@ -66,7 +57,7 @@ fn a_backup_brings_everything_to_a_new_device() {
     window.welcomed();
     window.press("Restore a backup");
     window.see("On a new device, a backup brings back everything");
-    look(&window, "restore-new-device");
+    window.look_at_phone_sizes("restore-new-device");
     window.choose_file("Choose a backup file", &file);
     window.press("Restore this backup");
     window.see("The backup was restored.");
@@ -93,10 +84,10 @@ fn of_a_damaged_folder_what_can_be_read_is_saved_in_the_window() {
     let window = open(&desktop, "patient");
     window.see("is damaged.");
     window.see("Restore a backup");
-    look(&window, "damaged");
+    window.look_at_phone_sizes("damaged");
     window.press("Save what can be read");
     window.see("Plan cards: 1 saved, none lost.");
-    look(&window, "damaged-saved");
+    window.look_at_phone_sizes("damaged-saved");
     window.press("Go on");
     window.see("Monday, 09:1");
 }

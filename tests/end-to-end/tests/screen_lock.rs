@@ -5,15 +5,6 @@ use end_to_end::{Desktop, Window};
 
 const MORNING: &str = "2027-03-01T09:10:00+01:00";
 
-fn look(window: &Window, name: &str) {
-    for (width, height) in [(390, 844), (360, 640)] {
-        window.resize(width, height);
-        window.fits();
-        window.screenshot(&format!("{name}-{width}x{height}"));
-    }
-    window.resize(390, 844);
-}
-
 fn begin_lock(window: &Window) {
     window.press("Record");
     window.press("Your data");
@@ -32,10 +23,10 @@ fn with_a_code_the_window_shows_nothing_until_it_is_typed() {
     desktop.prescribe(HOLD, TAKEN);
     let window = desktop.open("patient").at(MORNING).zone(ZONE).start();
     begin_lock(&window);
-    look(&window, "screen-lock");
+    window.look_at_phone_sizes("screen-lock");
     window.press("Lock now");
     window.see("call your local emergency number");
-    look(&window, "screen-locked");
+    window.look_at_phone_sizes("screen-locked");
     let source = window.ask("return document.documentElement.outerHTML", &[]);
     for gone in ["Ropewalk Practice", "Sit tall", "Your day"] {
         assert!(!source.as_str().expect("a text").contains(gone), "{gone}");
@@ -87,7 +78,7 @@ fn the_privacy_page_shows_every_byte_that_leaves_the_device() {
     window.see("What leaves this device");
     window.press("Show every byte");
     window.see("Random number of your plan");
-    look(&window, "bytes");
+    window.look_at_phone_sizes("bytes");
     // The plan's number: eight bytes as CBOR, with a byte for their kind and count.
     let first = window.ask("return document.querySelector('.bytes').textContent", &[]);
     let first = first.as_str().expect("a text").to_owned();

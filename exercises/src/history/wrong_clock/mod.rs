@@ -87,7 +87,7 @@ impl WrongClockRecord {
         self.marks.get(&n).copied()
     }
 
-    /// Whether the last entries were made by a clock that was ahead, and nothing was recorded since it was put right.
+    /// Whether the last entries were recorded while the clock was ahead, and none since somebody corrected it.
     pub fn is_last_ahead(&self) -> bool {
         self.marks.values().any(|mark| mark.wrong == WrongClock::Ahead && mark.after.is_none())
     }

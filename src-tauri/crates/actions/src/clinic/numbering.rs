@@ -5,8 +5,8 @@ use crate::{ActionResult, DataFolder};
 use exercises::summary::Summary;
 use wire::Failure;
 
-/// How many revisions a summary may be ahead of the newest card in this store: so many cards may have been issued since the copy was
-/// made that the store was put back to.
+/// By how many revisions a summary may be newer than the newest card in this store. A store that was restored from an old backup lacks the
+/// cards that were issued after that backup.
 pub(super) const AHEAD: u16 = 16;
 
 /// One above the highest revision of the patient's cards and of those that summaries report as taken, as far as the summaries open: a

@@ -38,7 +38,7 @@ pub fn page(folder: &DataFolder, moment: &Moment, code: &str) -> ActionResult<Re
 }
 
 /// The review of everything that was received from a patient, compared with these norms; `None` if nothing was received yet. What
-/// summaries say of days after `today` was recorded by clocks that were ahead; without it nothing is told apart by the clinic's own date.
+/// summaries say of days after `today` counts as recorded while the device's clock was ahead; without `today` this is not checked.
 ///
 /// # Errors
 /// [`Failure::RecordDamaged`] if a summary in the database cannot be read.

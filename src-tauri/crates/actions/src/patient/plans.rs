@@ -136,7 +136,7 @@ pub fn all(folder: &DataFolder) -> ActionResult<Vec<Arc<FollowedPlan>>> {
     known(folder, None)
 }
 
-/// All plans followed here, as [`all`], for somebody who looks at `moment`: what was recorded by a clock that was ahead of it is told apart.
+/// All plans followed here, as [`all`], read at `moment`: entries with a later time are marked as recorded while the clock was ahead.
 ///
 /// # Errors
 /// As for [`all`].

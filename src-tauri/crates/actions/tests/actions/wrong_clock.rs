@@ -1,4 +1,4 @@
-//! A device whose clock was years ahead and was put right again while the program was open.
+//! The device's clock is years ahead, and somebody corrects it while the program is open.
 
 use crate::people::{Patient, at, slot};
 use actions::Moment;
