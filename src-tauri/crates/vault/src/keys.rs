@@ -186,7 +186,7 @@ pub fn for_now() -> Keys {
 
 /// New keys, and their file under `passphrase`, at the usual cost.
 pub fn create(passphrase: &Passphrase) -> (Keys, Vec<u8>) {
-    create_at(passphrase, Cost::WRITTEN)
+    create_at(passphrase, Cost::of_new_files())
 }
 
 /// New keys, and their file under `passphrase`, at the given cost.
@@ -297,10 +297,10 @@ pub fn open_and_renew(file: &[u8], passphrase: &Passphrase) -> Result<(Keys, Opt
     for (nth, form) in passphrase.for_opening().into_iter().enumerate() {
         match open_with(sealed, form) {
             Ok(keys) => {
-                let old = nth > 0 || cost(sealed).is_none_or(|cost| cost < Cost::WRITTEN.log_n());
+                let old = nth > 0 || cost(sealed).is_none_or(|cost| cost < Cost::of_new_files().log_n());
                 let version = version_of(&keys);
                 let framed = (file[MAGIC.len()] != version).then(|| frame(version, sealed));
-                let renewed = if old { Some(seal(&keys, passphrase, Cost::WRITTEN)) } else { framed };
+                let renewed = if old { Some(seal(&keys, passphrase, Cost::of_new_files())) } else { framed };
                 return Ok((keys, renewed));
             }
             Err(KeysFault::WrongPassphrase) => {}

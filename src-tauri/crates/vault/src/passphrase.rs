@@ -121,10 +121,17 @@ pub enum Strength {
 pub struct Cost(u8);
 
 impl Cost {
-    /// The cost of new files: 128 MiB and less than half a second on a small computer.
-    pub const WRITTEN: Cost = Cost(17);
+    /// The usual cost of new files: 128 MiB and less than half a second on a small computer.
+    pub const USUAL: Cost = Cost(17);
     /// The highest cost that is accepted: 256 MiB. A file that demands more is refused before any work is done.
     pub const MAX_READ: Cost = Cost(18);
+
+    /// The cost of new files: [`Cost::USUAL`]. A debug build takes another one for tests, which open keys hundreds of times, from the
+    /// exponent in `CARRYOVER_SCRYPT_LOG_N`; a release build never does.
+    pub fn of_new_files() -> Cost {
+        let asked = std::env::var("CARRYOVER_SCRYPT_LOG_N").ok().filter(|_| cfg!(debug_assertions));
+        asked.and_then(|log_n| log_n.parse().ok()).and_then(Cost::new).unwrap_or(Cost::USUAL)
+    }
 
     /// A cost from 1 (no protection, for tests) up to [`Cost::MAX_READ`].
     pub fn new(log_n: u8) -> Option<Cost> {

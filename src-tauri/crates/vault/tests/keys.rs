@@ -91,8 +91,8 @@ fn other_files_are_not_key_files() {
 }
 
 #[test]
-fn new_files_have_the_usual_cost() {
-    let (_, file) = keys::create(&passphrase("seven grey herons"));
+fn a_file_says_its_cost_and_the_usual_one_is_accepted() {
+    let (_, file) = keys::create_at(&passphrase("seven grey herons"), Cost::USUAL);
     let age_file = keys::age_file(&file).expect("whole");
     let header = String::from_utf8_lossy(&age_file[..80]).into_owned();
     let stanza = header.lines().nth(1).expect("a second line");

@@ -75,6 +75,6 @@ pub fn change(folder: &mut DataFolder, old: &Secret, new: &Secret) -> ActionResu
     lock::unlocked_keys(folder)?;
     let (keys, _) = lock::open_with(folder, old)?;
     check_here(folder, new)?;
-    let sealed = vault::keys::seal(&keys, &lock::typed(new), Cost::WRITTEN);
+    let sealed = vault::keys::seal(&keys, &lock::typed(new), Cost::of_new_files());
     lock::replace(folder, &sealed, |_| Ok(()))
 }

@@ -22,7 +22,7 @@ pub fn renew(folder: &mut DataFolder, moment: &Moment, confirmed: &Secret) -> Ac
     let (keys, _) = lock::open_with(folder, confirmed)?;
     let most = vault::keys::MAX_FORMER as u8;
     let renewed = vault::keys::renew(&keys, moment.now.date()).map_err(|_| Failure::KeysRenewedTooOften { most })?;
-    let sealed = vault::keys::seal(&renewed, &lock::typed(confirmed), Cost::WRITTEN);
+    let sealed = vault::keys::seal(&renewed, &lock::typed(confirmed), Cost::of_new_files());
     lock::replace(folder, &sealed, |tx| put(tx, &renewed))?;
     folder.keys = Some(renewed);
     Ok(())

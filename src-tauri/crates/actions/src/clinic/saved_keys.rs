@@ -28,7 +28,7 @@ pub struct SavedKeys {
 pub fn make(folder: &DataFolder, moment: &Moment, new: &Secret) -> ActionResult<SavedKeys> {
     let keys = lock::unlocked_keys(folder)?;
     passphrase::check_here(folder, new)?;
-    let file = vault::keys::seal(keys, &lock::typed(new), Cost::WRITTEN);
+    let file = vault::keys::seal(keys, &lock::typed(new), Cost::of_new_files());
     let text = vault::keys::to_text(&file).map_err(refuse::internal)?;
     let words = platform::words(folder.locale());
     let how = [Key::KeySheetWhat, Key::KeySheetRestore, Key::KeySheetKeep, Key::KeySheetData, Key::KeySheetLater];

@@ -94,6 +94,25 @@ fn another_passphrase_opens_the_clinic_from_then_on() {
     assert_eq!(place.clinic(&["patients"]), "K17\t0\n");
 }
 
+/// Most tests take a lower cost, see `tests/unseen`.
+#[test]
+fn the_keys_of_a_clinic_cost_2_to_the_17_unless_a_test_asks_for_less() {
+    let place = Place::prepared();
+    place.write("new", NEW);
+    let save = clinic(&["keys", "--out", "kept.keys", "--sheet", "kept.html", "--new-passphrase-file", "new"]);
+    for (asked, cost) in [(None, 17), (Some("11"), 11), (Some("0"), 17), (Some("many"), 17)] {
+        let mut command = place.command(&save);
+        command.env_remove("CARRYOVER_SCRYPT_LOG_N").envs(asked.map(|asked| ("CARRYOVER_SCRYPT_LOG_N", asked)));
+        let said = ProgramOutput::of(command.output().expect("the binary starts"));
+        assert_eq!(said.code, Some(0), "{said:?}");
+        let file = place.read("kept.keys");
+        let header = String::from_utf8_lossy(&file[..120]).into_owned();
+        let stanza = header.lines().find(|line| line.starts_with("-> scrypt ")).expect("an age file");
+        assert!(stanza.ends_with(&format!(" {cost}")), "{asked:?}: {stanza}");
+        ["kept.keys", "kept.html"].map(|name| std::fs::remove_file(place.path(name)).expect("written"));
+    }
+}
+
 #[test]
 fn saved_keys_make_the_same_clinic_on_a_new_computer_and_replace_a_forgotten_passphrase() {
     let place = Place::prepared();
