@@ -49,7 +49,8 @@ pub fn make(out: &Path, until: NaiveDate, place: Tz, seed: u64) -> ActionResult<
     lock::start(&mut clinic, CLINIC, Some(CLINIC_PHONE), PASSPHRASE.into())?;
     platform::write(&out.join("passphrase.txt"), format!("{PASSPHRASE}\n").as_bytes())?;
     for (number, person) in PEOPLE.iter().enumerate() {
-        patients::add(&mut clinic, &AddPatientRequest { code: person.code.to_owned(), name: None })?;
+        let before = scenario.moment(scenario.start, 7, 0);
+        patients::add(&mut clinic, &before, &AddPatientRequest { code: person.code.to_owned(), name: None })?;
         let mut chance = StdRng::seed_from_u64(seed + number as u64);
         scenario.live(&mut clinic, person, &mut chance)?;
     }

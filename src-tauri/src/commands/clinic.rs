@@ -123,13 +123,13 @@ pub async fn patients(
     session: State<'_, Session>,
     _args: Args<clinic::ShowPatients>,
 ) -> CommandResult<clinic::ShowPatients> {
-    session.with(|folder, _| patients::list(folder))
+    session.with(|folder, moment| patients::list(folder, moment))
 }
 
 /// [`wire::clinic::Add`].
 #[tauri::command]
 pub async fn add_patient(session: State<'_, Session>, args: Args<clinic::Add>) -> CommandResult<clinic::Add> {
-    session.with(|folder, _| patients::add(folder, &args))
+    session.with(|folder, moment| patients::add(folder, moment, &args))
 }
 
 /// [`wire::clinic::BeginPlan`].

@@ -53,7 +53,7 @@ pub fn run(args: &Args, passphrase_file: Option<&Path>, what: &Clinic, clock: &C
         Clinic::Add { code, name, name_file } => {
             let typed = name_file.as_deref().map(secrets::name).transpose()?;
             let name = name.clone().or_else(|| typed.map(|name| name.expose().to_owned()));
-            patients::add(&mut folder, &AddPatientRequest { code: code.clone(), name })?;
+            patients::add(&mut folder, &moment, &AddPatientRequest { code: code.clone(), name })?;
             out.say(|_| code.clone(), || json!({ "added": code }));
             Ok(true)
         }
@@ -64,7 +64,7 @@ pub fn run(args: &Args, passphrase_file: Option<&Path>, what: &Clinic, clock: &C
             receive(&mut folder, &moment, read, out)
         }
         Clinic::Review { code, form } => review(&folder, &moment, code, *form, out),
-        Clinic::Patients => list(&folder, out),
+        Clinic::Patients => list(&folder, &moment, out),
         Clinic::Card { code, revision, out: out_folder } => {
             let saved = issuing::save_again(&mut folder, &moment, code, *revision, Some(out_folder))?;
             show_card(&saved, out)
@@ -124,8 +124,8 @@ fn warn(notice: &StoreNotice, out: &Out) {
 }
 
 /// Prints a line for each patient.
-fn list(folder: &DataFolder, out: &mut Out) -> Done {
-    let PatientList { lines, notices } = patients::list(folder)?;
+fn list(folder: &DataFolder, moment: &Moment, out: &mut Out) -> Done {
+    let PatientList { lines, notices } = patients::list(folder, moment)?;
     for line in lines {
         let text = |words: Words| match line.damaged {
             true => format!("{}\t{}", line.code, words.text(Key::RecordDamaged)),

@@ -11,11 +11,13 @@ use wire::Failure;
 use wire::clinic::{AddPatientRequest, MAX_CODE, PatientLine, PatientList, RemovePatientRequest, StoreNotice};
 
 /// All patients, those with alarms first, then by code; with what is wrong with the store. One patient's damaged record is a line that
-/// says so.
-pub fn list(folder: &DataFolder) -> ActionResult<PatientList> {
+/// says so. As in the review, no patient's days are counted beyond the clinic's own.
+pub fn list(folder: &DataFolder, moment: &Moment) -> ActionResult<PatientList> {
     let AllPatients { patients, damaged } = rows::patients(folder)?;
     let line = |one: &Result<Patient, String>| match one {
-        Ok(patient) => line(folder, patient).unwrap_or_else(|_| damaged_line(&patient.code, patient.name.as_deref())),
+        Ok(patient) => {
+            line(folder, patient, moment).unwrap_or_else(|_| damaged_line(&patient.code, patient.name.as_deref()))
+        }
         Err(code) => damaged_line(code, None),
     };
     let mut lines: Vec<PatientLine> = patients.iter().map(line).collect();
@@ -47,8 +49,8 @@ fn damaged_line(code: &str, name: Option<&str>) -> PatientLine {
     }
 }
 
-fn line(folder: &DataFolder, patient: &Patient) -> ActionResult<PatientLine> {
-    let review = reviewing::review(folder, patient, &Norms::built_in(), None)?;
+fn line(folder: &DataFolder, patient: &Patient, moment: &Moment) -> ActionResult<PatientLine> {
+    let review = reviewing::review(folder, patient, &Norms::built_in(), Some(moment.now.date()))?;
     let alarms = review.as_ref().map_or(0, |review| review.alarms.iter().filter(|alarm| !alarm.cleared).count());
     Ok(PatientLine {
         code: patient.code.clone(),
@@ -61,7 +63,7 @@ fn line(folder: &DataFolder, patient: &Patient) -> ActionResult<PatientLine> {
 }
 
 /// Adds a patient with a code. The name is stored only here; it is never on a card or in a summary.
-pub fn add(folder: &mut DataFolder, request: &AddPatientRequest) -> ActionResult<PatientList> {
+pub fn add(folder: &mut DataFolder, moment: &Moment, request: &AddPatientRequest) -> ActionResult<PatientList> {
     let code = request.code.trim().to_owned();
     let fits = (1..=MAX_CODE).contains(&code.chars().count()) && code.chars().all(|c| c.is_ascii_alphanumeric() || c == '-');
     if !fits {
@@ -78,7 +80,7 @@ pub fn add(folder: &mut DataFolder, request: &AddPatientRequest) -> ActionResult
     sealed::change(folder, |tx, sealer| {
         table::patient::insert(tx, |id| Ok::<_, StoreError>(sealer.seal(id, &sealed::patient_place(id), &plain)))
     })?;
-    list(folder)
+    list(folder, moment)
 }
 
 /// Removes a patient for good: name, cards, draft and summaries, also from the write-ahead log. `typed` confirms it: the code once
@@ -87,7 +89,7 @@ pub fn add(folder: &mut DataFolder, request: &AddPatientRequest) -> ActionResult
 ///
 /// # Errors
 /// [`Failure::RemovalNotConfirmed`] if something else was typed.
-pub fn remove(folder: &mut DataFolder, code: &str, typed: &str) -> ActionResult<PatientList> {
+pub fn remove(folder: &mut DataFolder, code: &str, typed: &str) -> ActionResult<()> {
     let row = rows::patient_row(folder, code)?.id;
     let code = rows::codes(folder, [row])?.pop().unwrap_or_else(|| code.to_owned());
     if !typed.trim().eq_ignore_ascii_case(&code) {
@@ -101,8 +103,7 @@ pub fn remove(folder: &mut DataFolder, code: &str, typed: &str) -> ActionResult<
     folder.plan_holders.borrow_mut().retain(|_, holder| *holder != row);
     folder.issued_cards.borrow_mut().retain(|_, card| !card.is_of(row));
     folder.changed_outside.rows.remove(&row);
-    folder.home.store().settle().map_err(refuse::store(folder.home.dir()))?;
-    list(folder)
+    folder.home.store().settle().map_err(refuse::store(folder.home.dir()))
 }
 
 /// Removes a patient as the window asks for it: if wanted, with the older copies in the data folder that hold the patient.
@@ -114,9 +115,9 @@ pub fn remove_from_window(
     moment: &Moment,
     request: &RemovePatientRequest,
 ) -> ActionResult<PatientList> {
-    let left = remove(folder, &request.code, &request.typed)?;
+    remove(folder, &request.code, &request.typed)?;
     if request.also_backups {
         backup::remove_older(folder, moment)?;
     }
-    Ok(left)
+    list(folder, moment)
 }

@@ -277,7 +277,7 @@ mod tests {
         let moment = clock::at(1_795_600_000_000, zone::named("Europe/Vienna").expect("a zone"));
         let mut folder = DataFolder::open(&dir.path().join("clinic"), true).expect("a new folder");
         lock::start(&mut folder, "Linden Lane Practice", None, "nine grey herons wading".into()).expect("a new clinic");
-        crate::clinic::patients::add(&mut folder, &AddPatientRequest { code: "K17".into(), name: None })
+        crate::clinic::patients::add(&mut folder, &moment, &AddPatientRequest { code: "K17".into(), name: None })
             .expect("a new code");
         let today = moment.now.date();
         let example = format::plan_file::example(today + chrono::Duration::days(42));

@@ -19,12 +19,12 @@ fn while_locked_nothing_is_shown_or_done() {
     let mut folder = DataFolder::open(&dir.path().join("clinic"), false).expect("the folder opens");
     assert_eq!(lock::state(&folder), Ok(LockState::Locked));
     let now = at("11-25T08:00");
-    assert_eq!(patients::list(&folder).err(), Some(Failure::ClinicLocked));
+    assert_eq!(patients::list(&folder, &at("12-02T08:00")).err(), Some(Failure::ClinicLocked));
     assert_eq!(reviewing::page(&folder, &now, "K17").err(), Some(Failure::ClinicLocked));
     assert_eq!(drafting::draft(&folder, &now, "K17").err(), Some(Failure::ClinicLocked));
     assert_eq!(receiving::receive(&mut folder, &now, Vec::new()).err(), Some(Failure::ClinicLocked));
     assert_eq!(
-        patients::add(&mut folder, &AddPatientRequest { code: "X1".into(), name: None }).err(),
+        patients::add(&mut folder, &at("11-25T08:00"), &AddPatientRequest { code: "X1".into(), name: None }).err(),
         Some(Failure::ClinicLocked)
     );
     let request = IssueRequest { code: "K17".into(), prescription: example() };
@@ -32,7 +32,7 @@ fn while_locked_nothing_is_shown_or_done() {
     assert_eq!(lock::unlock(&mut folder, "seven grey herons".into()), Err(Failure::WrongPassphrase));
     assert_eq!(lock::state(&folder), Ok(LockState::Locked));
     lock::unlock(&mut folder, PASSPHRASE.into()).expect("the passphrase");
-    assert_eq!(patients::list(&folder).map(|all| all.lines.len()), Ok(1));
+    assert_eq!(patients::list(&folder, &at("12-02T08:00")).map(|all| all.lines.len()), Ok(1));
 }
 
 #[test]

@@ -89,7 +89,7 @@ fn the_passphrase_can_be_changed_and_the_old_form_is_gone() {
     lock::lock(&mut folder);
     assert_eq!(lock::unlock(&mut folder, PASSPHRASE.into()), Err(Failure::WrongPassphrase));
     lock::unlock(&mut folder, NEW.into()).expect("the new one");
-    assert_eq!(patients::list(&folder).map(|all| all.lines.len()), Ok(1));
+    assert_eq!(patients::list(&folder, &at("12-02T08:00")).map(|all| all.lines.len()), Ok(1));
 }
 
 #[test]
@@ -97,13 +97,13 @@ fn locking_closes_everything_until_the_passphrase_is_typed_again() {
     let dir = tempfile::tempdir().expect("a temporary folder");
     let mut folder = clinic(dir.path());
     issue(&mut folder, &at("11-25T08:00"), example(), &dir.path().join("card"));
-    assert_eq!(patients::list(&folder).map(|all| all.lines.len()), Ok(1));
+    assert_eq!(patients::list(&folder, &at("12-02T08:00")).map(|all| all.lines.len()), Ok(1));
     lock::lock(&mut folder);
     assert_eq!(lock::state(&folder), Ok(LockState::Locked));
-    assert_eq!(patients::list(&folder).err(), Some(Failure::ClinicLocked));
+    assert_eq!(patients::list(&folder, &at("12-02T08:00")).err(), Some(Failure::ClinicLocked));
     assert_eq!(saved_keys::identity(&folder).err(), Some(Failure::ClinicLocked));
     lock::unlock(&mut folder, PASSPHRASE.into()).expect("the passphrase");
-    assert_eq!(patients::list(&folder).map(|all| all.lines.len()), Ok(1));
+    assert_eq!(patients::list(&folder, &at("12-02T08:00")).map(|all| all.lines.len()), Ok(1));
 }
 
 fn clocks(ms: i64) -> Clocks {
@@ -161,7 +161,7 @@ fn a_backup_on_a_new_computer_opens_with_saved_keys_and_receives_summaries() {
     let receipts =
         receiving::receive(&mut folder, &at("11-26T08:00"), vec![("summary".into(), Ok(sealed))]).expect("unlocked");
     assert_eq!(receipts[0].outcome, Outcome::New { code: "K17".into(), days: 1 });
-    assert!(patients::list(&folder).expect("unlocked").lines[0].plan.is_some(), "its cards open");
+    assert!(patients::list(&folder, &at("12-02T08:00")).expect("unlocked").lines[0].plan.is_some(), "its cards open");
 }
 
 #[test]
@@ -207,7 +207,7 @@ fn saved_keys_replace_a_forgotten_passphrase_of_their_own_clinic_alone() {
     assert_eq!(saved_keys::recover(&mut folder, &saved, &PASSPHRASE.into()), Err(Failure::WrongPassphrase));
     assert_eq!(lock::state(&folder), Ok(LockState::Locked), "a refusal changes nothing");
     saved_keys::recover(&mut folder, &saved, &NEW.into()).expect("its own keys");
-    assert_eq!(patients::list(&folder).map(|all| all.lines.len()), Ok(1));
+    assert_eq!(patients::list(&folder, &at("12-02T08:00")).map(|all| all.lines.len()), Ok(1));
     drop(folder);
     let mut folder = reopened(dir.path());
     assert_eq!(lock::unlock(&mut folder, PASSPHRASE.into()), Err(Failure::WrongPassphrase));

@@ -31,7 +31,8 @@ pub fn example() -> Prescription {
 pub fn clinic(dir: &Path) -> DataFolder {
     let mut folder = DataFolder::open(&dir.join("clinic"), true).expect("a new folder");
     lock::start(&mut folder, "Linden Lane Practice", None, PASSPHRASE.into()).expect("new keys");
-    patients::add(&mut folder, &AddPatientRequest { code: "K17".into(), name: None }).expect("a new code");
+    patients::add(&mut folder, &at("11-25T08:00"), &AddPatientRequest { code: "K17".into(), name: None })
+        .expect("a new code");
     folder
 }
 

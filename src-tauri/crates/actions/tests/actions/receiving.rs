@@ -20,7 +20,8 @@ pub const K18: i64 = 2;
 pub fn two_patients(dir: &Path) -> [String; 2] {
     let mut folder = clinic(dir);
     let first = issue(&mut folder, &at("11-25T08:00"), example(), &dir.join("K17"));
-    patients::add(&mut folder, &AddPatientRequest { code: "K18".into(), name: None }).expect("a new code");
+    patients::add(&mut folder, &at("11-25T08:00"), &AddPatientRequest { code: "K18".into(), name: None })
+        .expect("a new code");
     let request = IssueRequest { code: "K18".into(), prescription: example() };
     let second = issuing::issue(&mut folder, &at("11-25T08:00"), &request, Some(&dir.join("K18"))).expect("a valid plan");
     [first, second.text]
@@ -74,7 +75,7 @@ fn damaged_rows_of_one_patient_do_not_keep_anothers_summary_or_draft_from_being_
         table::patient::update(tx, K18, b"damaged")
     });
     let mut folder = unlocked(dir.path());
-    let list = patients::list(&folder).expect("the others are there");
+    let list = patients::list(&folder, &at("12-02T08:00")).expect("the others are there");
     assert_eq!(list.lines.iter().map(|line| (line.code.as_str(), line.damaged)).collect::<Vec<_>>(), [("K17", false)]);
     assert!(list.notices.contains(&StoreNotice::DamagedRecords { n: 1 }), "{:?}", list.notices);
     assert_eq!(receive(&mut folder, &summaries[0]), Outcome::New { code: "K17".into(), days: 1 });
@@ -83,7 +84,8 @@ fn damaged_rows_of_one_patient_do_not_keep_anothers_summary_or_draft_from_being_
     drafting::problems(&folder, &at("12-02T08:00"), "k17", &draft.draft.prescription).expect("checked");
     assert!(matches!(receive(&mut folder, &summaries[1]), Outcome::Refused(Failure::RecordsDamaged { n: 1 })));
     assert_eq!(drafting::draft(&folder, &at("12-02T08:00"), "K18").err(), Some(Failure::RecordsDamaged { n: 1 }));
-    patients::add(&mut folder, &AddPatientRequest { code: "K19".into(), name: None }).expect("a new code");
+    patients::add(&mut folder, &at("11-25T08:00"), &AddPatientRequest { code: "K19".into(), name: None })
+        .expect("a new code");
 }
 
 #[test]
@@ -93,7 +95,7 @@ fn a_damaged_card_or_summary_is_one_line_of_the_list_and_closes_one_page() {
     tamper(dir.path(), |tx| damage(tx, K18));
     let mut folder = unlocked(dir.path());
     let damaged = |folder: &DataFolder| {
-        let list = patients::list(folder).expect("the others are there");
+        let list = patients::list(folder, &at("12-02T08:00")).expect("the others are there");
         list.lines.into_iter().map(|line| (line.code, line.damaged)).collect::<Vec<_>>()
     };
     assert_eq!(damaged(&folder), [("K17".to_owned(), false), ("K18".to_owned(), true)]);
@@ -127,7 +129,8 @@ fn a_patient_whose_first_card_comes_later_is_found_as_well() {
     let mut folder = unlocked(dir.path());
     let first = summary(&dir.path().join("a"), &cards[0]);
     assert_eq!(receive(&mut folder, &first), Outcome::New { code: "K17".into(), days: 1 });
-    patients::add(&mut folder, &AddPatientRequest { code: "K19".into(), name: None }).expect("a new code");
+    patients::add(&mut folder, &at("11-25T08:00"), &AddPatientRequest { code: "K19".into(), name: None })
+        .expect("a new code");
     let request = IssueRequest { code: "K19".into(), prescription: example() };
     let card =
         issuing::issue(&mut folder, &at("11-25T08:10"), &request, Some(&dir.path().join("K19"))).expect("a valid plan");

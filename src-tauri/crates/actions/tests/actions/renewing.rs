@@ -174,7 +174,7 @@ fn the_keys_are_renewed_only_by_whoever_types_the_passphrase_and_the_old_file_is
     lock::lock(&mut folder);
     lock::unlock(&mut folder, KEPT.into()).expect("the new passphrase");
     assert_eq!(fingerprint(&folder), renewed);
-    assert_eq!(patients::list(&folder).map(|all| all.lines.len()), Ok(1), "its rows open as before");
+    assert_eq!(patients::list(&folder, &at("12-02T08:00")).map(|all| all.lines.len()), Ok(1), "its rows open as before");
 }
 
 #[test]
@@ -204,7 +204,8 @@ fn a_plan_outlasts_three_renewals_and_after_the_fourth_a_new_one_is_asked_for() 
     renew(&mut folder, "11-29T07:00");
     let many = Failure::PlanOfManyKeys { code: "K17".into(), most: 3 };
     assert_eq!(try_next(&mut folder, "K17", "11-29T08:00", dir.path()), Err(many));
-    patients::add(&mut folder, &AddPatientRequest { code: "K17-2".into(), name: None }).expect("a new code");
+    patients::add(&mut folder, &at("11-25T08:00"), &AddPatientRequest { code: "K17-2".into(), name: None })
+        .expect("a new code");
     let new = try_next(&mut folder, "K17-2", "11-29T09:00", dir.path()).expect("a first card");
     assert!(
         preview(&patient, &new.text).expect("another plan").other_keys,
@@ -250,7 +251,8 @@ fn keys_that_were_saved_before_the_renewal_open_the_store_and_say_that_they_are_
     let dir = tempfile::tempdir().expect("a temporary folder");
     let mut folder = clinic(dir.path());
     next(&mut folder, "11-25T08:00", dir.path());
-    patients::add(&mut folder, &AddPatientRequest { code: "K18".into(), name: None }).expect("a new code");
+    patients::add(&mut folder, &at("11-25T08:00"), &AddPatientRequest { code: "K18".into(), name: None })
+        .expect("a new code");
     let older = saved_keys::make(&folder, &at("11-25T09:00"), &KEPT.into()).expect("a good passphrase").file;
     renew(&mut folder, "11-26T07:00");
     let newer = saved_keys::make(&folder, &at("11-26T07:10"), &KEPT.into()).expect("a good passphrase").file;
@@ -264,7 +266,7 @@ fn keys_that_were_saved_before_the_renewal_open_the_store_and_say_that_they_are_
     assert!(text.contains("before it renewed its keys on 26 November 2026"), "{text}");
     lock::lock(&mut folder);
     lock::unlock(&mut folder, KEPT.into()).expect("the passphrase of the saved keys");
-    assert_eq!(patients::list(&folder).expect("every row opens").notices, said, "each time");
+    assert_eq!(patients::list(&folder, &at("12-02T08:00")).expect("every row opens").notices, said, "each time");
     assert_eq!(receive(&mut folder, "11-27T08:00", sealed.clone()).0, Outcome::Refused(Failure::SummaryOtherClinic));
     let missing = Failure::PlanOfMissingKeys { code: "K17".into() };
     assert_eq!(try_next(&mut folder, "K17", "11-27T08:00", dir.path()), Err(missing));

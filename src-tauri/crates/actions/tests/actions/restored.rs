@@ -15,11 +15,11 @@ const NEW: &str = "eight brown wrens in a kettle";
 const PAGE: usize = 4096;
 
 fn codes(folder: &DataFolder) -> Vec<String> {
-    patients::list(folder).expect("unlocked").lines.into_iter().map(|line| line.code).collect()
+    patients::list(folder, &at("12-02T08:00")).expect("unlocked").lines.into_iter().map(|line| line.code).collect()
 }
 
 fn add(folder: &mut DataFolder, code: &str) {
-    patients::add(folder, &AddPatientRequest { code: code.into(), name: None }).expect("a new code");
+    patients::add(folder, &at("11-25T08:00"), &AddPatientRequest { code: code.into(), name: None }).expect("a new code");
 }
 
 #[test]

@@ -54,7 +54,7 @@ fn found(dir: &Path, case: &str) -> Vec<StoreNotice> {
 
 fn found_in(folder: &DataFolder, case: &str) -> Vec<StoreNotice> {
     let notices = patients::notices(folder).expect("unlocked");
-    patients::list(folder).unwrap_or_else(|failure| panic!("{case}: {failure:?}"));
+    patients::list(folder, &at("12-02T08:00")).unwrap_or_else(|failure| panic!("{case}: {failure:?}"));
     notices
 }
 
@@ -271,8 +271,9 @@ fn nothing_of_a_removed_patient_is_left_in_the_files() {
     let mut folder = unlocked(dir.path());
     keep_draft(&mut folder, "K18", "11-28T08:00");
     assert_eq!(patients::remove(&mut folder, "K18", "K17"), Err(Failure::RemovalNotConfirmed { code: "K18".into() }));
-    assert_eq!(patients::list(&folder).expect("unlocked").lines.len(), 2);
-    let list = patients::remove(&mut folder, "k18", " k18 ").expect("confirmed");
+    assert_eq!(patients::list(&folder, &at("12-02T08:00")).expect("unlocked").lines.len(), 2);
+    patients::remove(&mut folder, "k18", " k18 ").expect("confirmed");
+    let list = patients::list(&folder, &at("12-02T08:00")).expect("unlocked");
     assert_eq!(list.lines.iter().map(|line| line.code.as_str()).collect::<Vec<_>>(), ["K17"]);
     let files = ["carryover.db", "carryover.db-wal"].map(|name| std::fs::read(dir.path().join("clinic").join(name)));
     let bytes: Vec<u8> = files.into_iter().flat_map(|file| file.unwrap_or_default()).collect();

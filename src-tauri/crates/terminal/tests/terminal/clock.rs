@@ -1,6 +1,6 @@
 //! Clocks that are wrong, go backwards or change their offset: records stay intact.
 
-use crate::place::{DONE, Place, TAKEN, patient};
+use crate::place::{DONE, Place, TAKEN, VISIT, patient};
 use serde_json::Value;
 
 fn at<'a>(instant: &'a str, arguments: &[&'a str]) -> Vec<&'a str> {
@@ -53,6 +53,22 @@ fn a_card_may_be_taken_by_a_clock_that_is_behind_or_ahead() {
         place.done(&["--home", instant, "--at", instant, "patient", "accept", "card/card.bin"]);
         place.done(&["--home", instant, "--at", TAKEN, "patient", "now"]);
     }
+}
+
+#[test]
+fn the_list_of_patients_counts_no_day_beyond_the_clinics_own() {
+    let place = Place::prepared();
+    place.clinic(&["receive", "summary.age"]);
+    let covered_until = |now: &str| {
+        let list = ["--home", "clinic", "--at", now, "--json", "clinic", "--passphrase-file", "pw", "patients"];
+        serde_json::from_str::<Value>(&place.done(&list)).expect("one patient")["covered_until"].clone()
+    };
+    assert_eq!(covered_until(VISIT), "2026-11-26");
+    assert_eq!(
+        covered_until("2026-11-25T18:00:00+01:00"),
+        "2026-11-25",
+        "the device's clock was ahead, or this one is behind"
+    );
 }
 
 /// A plan with a time in the hour that summer time skips and repeats, from October to April.
