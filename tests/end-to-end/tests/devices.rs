@@ -36,6 +36,7 @@ fn a_device_that_the_patient_does_not_know_is_left_out_of_the_review() {
     window.press_part("K17");
     window.see("36 of 36");
     window.see("If the patient does not know one of them");
+    window.see("One summary, up to 4 March.");
     window.ask("document.querySelector('.devices').scrollIntoView({block: 'end'}); return true", &[]);
     window.screenshot("devices-1280x800");
     let second = "const lines = document.querySelectorAll('.device button'); lines[1].click(); return lines.length";

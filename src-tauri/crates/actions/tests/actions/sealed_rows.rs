@@ -227,6 +227,33 @@ fn rows_of_the_first_sealing_are_sealed_anew_once_and_refused_afterwards() {
     assert_eq!(page.err(), Some(Failure::RecordDamaged { code: "K17".into() }));
 }
 
+/// A sample that is never written again: two patients, one summary, norms, and keys that were renewed once. A clinic has such a file.
+#[test]
+fn rows_of_the_second_sealing_are_opened_as_they_are() {
+    let dir = tempfile::tempdir().expect("a temporary folder");
+    std::fs::create_dir_all(dir.path().join("clinic")).expect("a folder");
+    std::fs::write(dir.path().join("clinic").join("carryover.db"), include_bytes!("../samples/rows-2.db")).expect("written");
+    assert_eq!(versions(dir.path()), [2; 6]);
+    assert_eq!(found(dir.path(), "the sample"), Vec::new());
+    let folder = unlocked(dir.path());
+    let page = reviewing::page(&folder, &at("11-28T08:00"), "K17").expect("whole");
+    let covered = page.review.and_then(|review| review.covered).map(|(from, until)| (from.to_string(), until.to_string()));
+    assert_eq!(covered, Some(("2026-11-25".to_owned(), "2026-11-26".to_owned())));
+    assert_eq!(page.plan.map(|plan| plan.prescription.items.len()), Some(3));
+    assert!(norms::load(&folder).expect("whole").is_some());
+    let line = devices::list(&folder, "K17").expect("whole").remove(0);
+    assert_eq!((line.first_seen.map(|day| day.to_string()), line.summaries), (Some("2026-11-27".to_owned()), 1));
+    let keys =
+        vault::keys::open(&stored_keys(dir.path()), &vault::Passphrase::new(PASSPHRASE.to_owned())).expect("its keys");
+    assert_eq!(keys.former().len(), 1, "the keys from before the renewal");
+    drop(folder);
+    assert_eq!(versions(dir.path()), [2; 6]);
+}
+
+fn stored_keys(dir: &Path) -> Vec<u8> {
+    database(dir).query_row("SELECT sealed FROM keys", [], |row| row.get(0)).expect("there")
+}
+
 #[test]
 fn cards_that_were_exchanged_before_the_second_sealing_are_not_shown_as_somebody_elses() {
     let dir = tempfile::tempdir().expect("a temporary folder");

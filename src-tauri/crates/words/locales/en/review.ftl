@@ -41,6 +41,12 @@ review-changed-outside = Rows of this patient's record were changed from outside
 review-device-first-seen = Device { $device }: first seen on { $date }.
 review-device-seen-before = Device { $device }: its first summary came before devices were noted.
 review-device-left-out = Device { $device } is left out of this review, as the clinic chose.
+# $n: how many were received from the device. $until: the last day that they report.
+# $n (Number)
+review-device-summaries = { $n ->
+        [one] One summary, up to { $until }.
+       *[other] { $n } summaries, up to { $until }.
+    }
 devices-title = Devices
 devices-what = The summaries come from several devices. If the patient does not know one of them, somebody else may have made its summaries: leave it out.
 device-leave-out = Leave out

@@ -41,6 +41,12 @@ review-changed-outside = Se han modificado filas de este paciente desde fuera de
 # Los dispositivos de los que proceden los resúmenes. $device: su nombre, 16 caracteres.
 review-device-first-seen = Dispositivo { $device }: visto por primera vez el { $date }.
 review-device-seen-before = Dispositivo { $device }: su primer resumen llegó antes de que se anotaran los dispositivos.
+# $n: cuántos se recibieron del dispositivo. $until: el último día del que informan.
+# $n (Number)
+review-device-summaries = { $n ->
+        [one] Un resumen, hasta el { $until }.
+       *[other] { $n } resúmenes, hasta el { $until }.
+    }
 devices-title = Dispositivos
 devices-what = Los resúmenes proceden de varios dispositivos. Si el paciente no conoce alguno, puede que sus resúmenes los haya hecho otra persona: déjelo fuera.
 device-leave-out = Dejar fuera

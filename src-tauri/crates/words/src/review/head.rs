@@ -113,13 +113,17 @@ impl Words {
         of_store.collect()
     }
 
-    /// "Device 0123456789abcdef: first seen on 25 November."
+    /// "Device 0123456789abcdef: first seen on 25 November. 2 summaries, up to 9 December."
     pub fn review_device(self, line: &DeviceLine) -> String {
         let device = line.device.to_string();
-        match line.first_seen {
+        let named = match line.first_seen {
             _ if line.left_out => self.review_device_left_out(&device),
             Some(day) => self.review_device_first_seen(&device, &self.date(day)),
             None => self.review_device_seen_before(&device),
+        };
+        match line.until {
+            Some(until) => format!("{named} {}", self.review_device_summaries(line.summaries, &self.date(until))),
+            None => named,
         }
     }
 
