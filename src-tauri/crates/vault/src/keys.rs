@@ -184,13 +184,8 @@ pub fn for_now() -> Keys {
     Keys { present: Generation::new(), data_key: random::bytes(), former: Vec::new() }
 }
 
-/// New keys, and their file under `passphrase`, at the usual cost.
-pub fn create(passphrase: &Passphrase) -> (Keys, Vec<u8>) {
-    create_at(passphrase, Cost::of_new_files())
-}
-
 /// New keys, and their file under `passphrase`, at the given cost.
-pub fn create_at(passphrase: &Passphrase, cost: Cost) -> (Keys, Vec<u8>) {
+pub fn create(passphrase: &Passphrase, cost: Cost) -> (Keys, Vec<u8>) {
     let keys = for_now();
     let sealed = seal(&keys, passphrase, cost);
     (keys, sealed)
@@ -282,25 +277,25 @@ pub fn age_file(file: &[u8]) -> Result<&[u8], KeysFault> {
 /// # Errors
 /// [`KeysFault`], which distinguishes a wrong passphrase, a damaged file, and a file that would need too much work.
 pub fn open(file: &[u8], passphrase: &Passphrase) -> Result<Keys, KeysFault> {
-    open_and_renew(file, passphrase).map(|(keys, _)| keys)
+    open_and_renew(file, passphrase, Cost::LEAST).map(|(keys, _)| keys)
 }
 
-/// Opens a key file. If trying a passphrase costs less than it does for new files, or the file was sealed under another form of the
+/// Opens a key file. If trying a passphrase costs less than `usual`, the cost of new files, or the file was sealed under another form of the
 /// passphrase than the composed one, the second result is a file to replace it; also if it comes from paper, where the version in front
 /// is missing.
 ///
 /// # Errors
 /// As for [`open`].
-pub fn open_and_renew(file: &[u8], passphrase: &Passphrase) -> Result<(Keys, Option<Vec<u8>>), KeysFault> {
+pub fn open_and_renew(file: &[u8], passphrase: &Passphrase, usual: Cost) -> Result<(Keys, Option<Vec<u8>>), KeysFault> {
     let sealed = age_file(file)?;
     let mut fault = KeysFault::WrongPassphrase;
     for (nth, form) in passphrase.for_opening().into_iter().enumerate() {
         match open_with(sealed, form) {
             Ok(keys) => {
-                let old = nth > 0 || cost(sealed).is_none_or(|cost| cost < Cost::of_new_files().log_n());
+                let old = nth > 0 || cost(sealed).is_none_or(|cost| cost < usual.log_n());
                 let version = version_of(&keys);
                 let framed = (file[MAGIC.len()] != version).then(|| frame(version, sealed));
-                let renewed = if old { Some(seal(&keys, passphrase, Cost::of_new_files())) } else { framed };
+                let renewed = if old { Some(seal(&keys, passphrase, usual)) } else { framed };
                 return Ok((keys, renewed));
             }
             Err(KeysFault::WrongPassphrase) => {}

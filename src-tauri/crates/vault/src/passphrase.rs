@@ -126,16 +126,12 @@ impl Cost {
     /// The highest cost that is accepted: 256 MiB. A file that demands more is refused before any work is done.
     pub const MAX_READ: Cost = Cost(18);
 
-    /// The cost of new files: [`Cost::USUAL`]. A debug build takes another one for tests, which open keys hundreds of times, from the
-    /// exponent in `CARRYOVER_SCRYPT_LOG_N`; a release build never does.
-    pub fn of_new_files() -> Cost {
-        let asked = std::env::var("CARRYOVER_SCRYPT_LOG_N").ok().filter(|_| cfg!(debug_assertions));
-        asked.and_then(|log_n| log_n.parse().ok()).and_then(Cost::new).unwrap_or(Cost::USUAL)
-    }
+    /// The lowest cost, which protects from nothing.
+    pub(crate) const LEAST: Cost = Cost(1);
 
     /// A cost from 1 (no protection, for tests) up to [`Cost::MAX_READ`].
     pub fn new(log_n: u8) -> Option<Cost> {
-        (1..=Cost::MAX_READ.0).contains(&log_n).then_some(Cost(log_n))
+        (Cost::LEAST.0..=Cost::MAX_READ.0).contains(&log_n).then_some(Cost(log_n))
     }
 
     /// The exponent.

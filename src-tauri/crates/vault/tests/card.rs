@@ -12,7 +12,7 @@ use vault::card::{IssueFault, VerifyFault, issue, of_clinic, verify};
 use vault::{Cost, Keys, Passphrase, keys};
 
 fn new_keys() -> Keys {
-    keys::create_at(&Passphrase::new("x".to_owned()), Cost::new(1).expect("a cost")).0
+    keys::create(&Passphrase::new("x".to_owned()), Cost::new(1).expect("a cost")).0
 }
 
 static KEYS: LazyLock<Keys> = LazyLock::new(new_keys);
@@ -131,8 +131,8 @@ fn the_frozen_card_of_version_2_is_still_accepted() {
 
 #[test]
 fn each_revision_of_each_plan_has_its_own_secret_which_the_same_clinic_derives_again() {
-    let keys = keys::create_at(&Passphrase::new("x".to_owned()), Cost::new(1).expect("a cost")).0;
-    let other = keys::create_at(&Passphrase::new("x".to_owned()), Cost::new(1).expect("a cost")).0;
+    let keys = keys::create(&Passphrase::new("x".to_owned()), Cost::new(1).expect("a cost")).0;
+    let other = keys::create(&Passphrase::new("x".to_owned()), Cost::new(1).expect("a cost")).0;
     let secret = |keys: &Keys, plan: u8, revision: u16| {
         *vault::card::pairing_secret(keys, exercises::id::PlanId([plan; 8]), revision).expose_the_secret_bytes()
     };

@@ -10,7 +10,7 @@ fn passphrase(text: &str) -> Passphrase {
 
 /// Keys and their file under "seven grey herons" at the lowest cost.
 fn sealed() -> (Keys, Vec<u8>) {
-    keys::create_at(&passphrase("seven grey herons"), Cost::new(1).expect("a cost"))
+    keys::create(&passphrase("seven grey herons"), Cost::new(1).expect("a cost"))
 }
 
 fn fault(file: &[u8], text: &str) -> Option<KeysFault> {
@@ -92,7 +92,7 @@ fn other_files_are_not_key_files() {
 
 #[test]
 fn a_file_says_its_cost_and_the_usual_one_is_accepted() {
-    let (_, file) = keys::create_at(&passphrase("seven grey herons"), Cost::USUAL);
+    let (_, file) = keys::create(&passphrase("seven grey herons"), Cost::USUAL);
     let age_file = keys::age_file(&file).expect("whole");
     let header = String::from_utf8_lossy(&age_file[..80]).into_owned();
     let stanza = header.lines().nth(1).expect("a second line");
@@ -132,7 +132,7 @@ fn debug_output_shows_no_secret() {
 fn a_passphrase_opens_however_the_keyboard_writes_its_letters() {
     let cost = Cost::new(1).expect("a cost");
     let [composed, decomposed] = ["siete garzas peque\u{f1}as", "siete garzas pequen\u{303}as"];
-    let (_, file) = keys::create_at(&passphrase(decomposed), cost);
+    let (_, file) = keys::create(&passphrase(decomposed), cost);
     for typed in [composed, decomposed] {
         assert!(fault(&file, typed).is_none(), "{typed:?}");
     }
@@ -152,16 +152,17 @@ fn an_older_file_opens_and_is_renewed_with_the_form_and_the_cost_of_new_ones() {
     let [composed, decomposed] = ["siete garzas peque\u{f1}as", "siete garzas pequen\u{303}as"];
     for typed in [composed, decomposed] {
         let (old, renewed) =
-            keys::open_and_renew(&sealed_as_typed(decomposed, 1), &passphrase(typed)).expect("the passphrase");
+            keys::open_and_renew(&sealed_as_typed(decomposed, 1), &passphrase(typed), Cost::USUAL).expect("the passphrase");
         let renewed = renewed.expect("it is renewed");
-        let (new, again) = keys::open_and_renew(&renewed, &passphrase(composed)).expect("the passphrase");
+        let (new, again) = keys::open_and_renew(&renewed, &passphrase(composed), Cost::USUAL).expect("the passphrase");
         assert_eq!(new.fingerprint(), old.fingerprint());
         assert!(again.is_none(), "once is enough");
         let header = String::from_utf8_lossy(&keys::age_file(&renewed).expect("whole")[..80]).into_owned();
         assert!(header.lines().nth(1).expect("a second line").ends_with(" 17"), "{header}");
     }
-    let (_, renewed) = keys::open_and_renew(include_bytes!("frozen/keys-1.bin"), &passphrase("seven grey herons"))
-        .expect("the frozen passphrase");
+    let (_, renewed) =
+        keys::open_and_renew(include_bytes!("frozen/keys-1.bin"), &passphrase("seven grey herons"), Cost::USUAL)
+            .expect("the frozen passphrase");
     assert!(renewed.is_some(), "the frozen file has a lower cost");
 }
 
@@ -227,7 +228,7 @@ fn the_frozen_file_of_renewed_keys_opens_also_from_paper() {
     assert_ne!(opened.fingerprint(), first.fingerprint());
     let text = keys::to_text(file).expect("whole");
     let kept = keys::of_kept(text.as_bytes()).expect("whole");
-    let (read, renewed) = keys::open_and_renew(&kept, &passphrase).expect("the frozen passphrase");
+    let (read, renewed) = keys::open_and_renew(&kept, &passphrase, Cost::USUAL).expect("the frozen passphrase");
     assert_eq!(read.fingerprint(), opened.fingerprint());
     assert_eq!(renewed.expect("the version is put in front")[4], 2);
 }

@@ -6,7 +6,7 @@ use vault::rows::{RowFault, RowPlace, open, seal};
 use vault::{Cost, Keys, Passphrase, keys};
 
 fn new_keys() -> Keys {
-    keys::create_at(&Passphrase::new("x".to_owned()), Cost::new(1).expect("a cost")).0
+    keys::create(&Passphrase::new("x".to_owned()), Cost::new(1).expect("a cost")).0
 }
 
 static KEYS: LazyLock<Keys> = LazyLock::new(new_keys);

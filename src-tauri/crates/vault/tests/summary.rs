@@ -18,7 +18,7 @@ use vault::summary::{OpenFault, SealFault, open, seal};
 use vault::{Cost, Keys, Passphrase, keys};
 
 fn new_keys() -> Keys {
-    keys::create_at(&Passphrase::new("x".to_owned()), Cost::new(1).expect("a cost")).0
+    keys::create(&Passphrase::new("x".to_owned()), Cost::new(1).expect("a cost")).0
 }
 
 static KEYS: LazyLock<Keys> = LazyLock::new(new_keys);
@@ -196,7 +196,7 @@ fn a_newer_letter_and_other_sealed_files_have_different_faults() {
 
 #[test]
 fn a_file_under_a_passphrase_is_refused_before_any_work() {
-    let (_, file) = keys::create_at(&Passphrase::new("x".to_owned()), Cost::new(1).expect("a cost"));
+    let (_, file) = keys::create(&Passphrase::new("x".to_owned()), Cost::new(1).expect("a cost"));
     let age_file = keys::age_file(&file).expect("whole");
     assert_eq!(opened(age_file), Err(OpenFault::UnderPassphrase));
 }

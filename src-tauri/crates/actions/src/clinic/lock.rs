@@ -25,7 +25,7 @@ const PHONE: &str = "clinic-phone";
 pub fn start(folder: &mut DataFolder, name: &str, phone: Option<&str>, passphrase: Secret) -> ActionResult<()> {
     could_be_a_clinic(folder)?;
     could_start(name, phone, &passphrase)?;
-    let created = vault::keys::create(&typed(&passphrase));
+    let created = vault::keys::create(&typed(&passphrase), platform::passphrase_cost());
     keep(folder, name, phone, created)
 }
 
@@ -181,7 +181,7 @@ pub fn lock(folder: &mut DataFolder) {
 pub(super) fn open_with(folder: &DataFolder, passphrase: &Secret) -> ActionResult<(Keys, Option<Vec<u8>>)> {
     let sealed = sealed(folder)?.ok_or(Failure::ClinicNotStarted)?;
     let newer = || Failure::HomeNewer { home: folder.dir().display().to_string() };
-    vault::keys::open_and_renew(&sealed, &typed(passphrase)).map_err(|fault| match fault {
+    vault::keys::open_and_renew(&sealed, &typed(passphrase), platform::passphrase_cost()).map_err(|fault| match fault {
         KeysFault::WrongPassphrase => Failure::WrongPassphrase,
         KeysFault::NewerVersion { .. } => newer(),
         KeysFault::NotKeys | KeysFault::Damaged | KeysFault::TooCostly { .. } => Failure::KeysDamaged,

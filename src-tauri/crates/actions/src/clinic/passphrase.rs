@@ -1,8 +1,8 @@
 //! Choosing and changing the clinic's passphrase, and confirming with it.
 
 use super::lock;
-use crate::{ActionResult, DataFolder};
-use vault::{Cost, Strength};
+use crate::{ActionResult, DataFolder, platform};
+use vault::Strength;
 use wire::clinic::PassphraseStrength;
 use wire::{Failure, Secret};
 
@@ -75,6 +75,6 @@ pub fn change(folder: &mut DataFolder, old: &Secret, new: &Secret) -> ActionResu
     lock::unlocked_keys(folder)?;
     let (keys, _) = lock::open_with(folder, old)?;
     check_here(folder, new)?;
-    let sealed = vault::keys::seal(&keys, &lock::typed(new), Cost::of_new_files());
+    let sealed = vault::keys::seal(&keys, &lock::typed(new), platform::passphrase_cost());
     lock::replace(folder, &sealed, |_| Ok(()))
 }

@@ -2,10 +2,10 @@
 //! still under way. The key that seals the clinic's rows stays: no card or summary depends on it.
 
 use super::lock;
-use crate::{ActionResult, DataFolder, Moment};
+use crate::{ActionResult, DataFolder, Moment, platform};
 use chrono::NaiveDate;
 use store::{StoreError, Tx, table};
-use vault::{Cost, Keys};
+use vault::Keys;
 use wire::{Failure, Secret};
 
 /// The setting with the day of the last renewal and the fingerprint of the keys that came with it. Neither is secret: the fingerprint is
@@ -22,7 +22,7 @@ pub fn renew(folder: &mut DataFolder, moment: &Moment, confirmed: &Secret) -> Ac
     let (keys, _) = lock::open_with(folder, confirmed)?;
     let most = vault::keys::MAX_FORMER as u8;
     let renewed = vault::keys::renew(&keys, moment.now.date()).map_err(|_| Failure::KeysRenewedTooOften { most })?;
-    let sealed = vault::keys::seal(&renewed, &lock::typed(confirmed), Cost::of_new_files());
+    let sealed = vault::keys::seal(&renewed, &lock::typed(confirmed), platform::passphrase_cost());
     lock::replace(folder, &sealed, |tx| put(tx, &renewed))?;
     folder.keys = Some(renewed);
     Ok(())

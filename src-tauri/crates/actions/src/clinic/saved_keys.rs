@@ -5,7 +5,7 @@ use crate::{ActionResult, DataFolder, Moment, platform, refuse};
 use pictures::qr::{self, Code};
 use std::path::PathBuf;
 use store::table;
-use vault::{Cost, IdentityText, Keys, KeysFault};
+use vault::{IdentityText, Keys, KeysFault};
 use wire::patient::Saved;
 use wire::{Failure, Secret};
 use words::{Key, Words};
@@ -28,7 +28,7 @@ pub struct SavedKeys {
 pub fn make(folder: &DataFolder, moment: &Moment, new: &Secret) -> ActionResult<SavedKeys> {
     let keys = lock::unlocked_keys(folder)?;
     passphrase::check_here(folder, new)?;
-    let file = vault::keys::seal(keys, &lock::typed(new), Cost::of_new_files());
+    let file = vault::keys::seal(keys, &lock::typed(new), platform::passphrase_cost());
     let text = vault::keys::to_text(&file).map_err(refuse::internal)?;
     let words = platform::words(folder.locale());
     let how = [Key::KeySheetWhat, Key::KeySheetRestore, Key::KeySheetKeep, Key::KeySheetData, Key::KeySheetLater];
@@ -95,7 +95,8 @@ pub(super) fn open(saved: &[u8], passphrase: &Secret) -> ActionResult<(Keys, Vec
         KeysFault::Damaged | KeysFault::TooCostly { .. } => Failure::KeysDamaged,
     };
     let file = vault::keys::of_kept(&read).map_err(refused)?;
-    let (keys, renewed) = vault::keys::open_and_renew(&file, &lock::typed(passphrase)).map_err(refused)?;
+    let (keys, renewed) =
+        vault::keys::open_and_renew(&file, &lock::typed(passphrase), platform::passphrase_cost()).map_err(refused)?;
     Ok((keys, renewed.unwrap_or(file)))
 }
 

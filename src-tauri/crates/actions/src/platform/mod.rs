@@ -5,6 +5,7 @@ mod files;
 mod folders;
 mod language;
 mod memory;
+mod passphrase_cost;
 
 pub(crate) use bytes::is_picture;
 pub use bytes::{from_base64, to_base64};
@@ -14,4 +15,5 @@ pub(crate) use folders::free_name;
 pub use folders::{default_home, remembered};
 pub use language::{is_pseudo, locale, words};
 pub use memory::keep_out_of_core_dumps;
+pub(crate) use passphrase_cost::passphrase_cost;
 pub use store::WEB_VIEW;

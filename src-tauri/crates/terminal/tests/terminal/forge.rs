@@ -17,7 +17,7 @@ pub fn card(place: &Place) -> Card {
 
 /// The keys of another clinic.
 pub fn other_keys() -> Keys {
-    keys::create_at(&Passphrase::new("x".to_owned()), Cost::new(1).expect("a cost")).0
+    keys::create(&Passphrase::new("x".to_owned()), Cost::new(1).expect("a cost")).0
 }
 
 /// The prepared card, changed and signed by another clinic.
