@@ -34,7 +34,7 @@ fuzz_target!(|input: &[u8]| {
     assert_eq!(again.into_card_after_checking_the_signature().plan, card.plan);
     let zone = Offsets::fixed(3600);
     let now = zone.stamp(1_795_600_000_000);
-    let history = History::fold(&Log { id: LogId([1; 8]), entries: Vec::new() }, card.plan.header.id);
+    let history = History::fold(&Log { id: LogId([1; 8]), former: Vec::new(), entries: Vec::new() }, card.plan.header.id);
     let followed = Followed { plan: card.plan, taken: now, ahead: None, history };
     let _ = compose(&[followed], &catalogue, now, &zone);
 });

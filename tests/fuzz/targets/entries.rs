@@ -19,7 +19,7 @@ const START_MS: i64 = 1_795_590_000_000;
 fuzz_target!(|input: &[u8]| {
     let zone = Offsets::fixed(3600);
     let mut at_ms = START_MS;
-    let mut log = Log { id: LogId([7; 8]), entries: Vec::new() };
+    let mut log = Log { id: LogId([7; 8]), former: Vec::new(), entries: Vec::new() };
     for piece in fuzz::pieces(input) {
         let Some((gap, entry)) = piece.split_first_chunk::<4>() else { continue };
         // Clocks are put back as well; over all entries the time stays within the years that the program reads.

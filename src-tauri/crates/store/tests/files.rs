@@ -94,6 +94,25 @@ fn only_one_module_touches_the_file_system() {
 }
 
 #[test]
+fn what_a_killed_program_left_among_a_persons_files_an_hour_ago_is_removed_and_nothing_else() {
+    use std::time::{Duration, SystemTime};
+    let dir = tempfile::tempdir().expect("a temporary folder");
+    let aged = |name: &str, minutes: u64| {
+        let folder = dir.path().join(name);
+        fs::create_dir(&folder).expect("the test owns it");
+        fs::write(folder.join("runs.csv"), "half a record").expect("room");
+        let then = SystemTime::now() - Duration::from_secs(minutes * 60);
+        fs::File::open(&folder).and_then(|folder| folder.set_modified(then)).expect("the test owns it");
+        folder
+    };
+    let [left, recent, anothers] = [(".carryover-new-AbCdEf", 90), (".carryover-new-GhIjKl", 30), ("new", 90)]
+        .map(|(name, minutes)| aged(name, minutes));
+    files::write_folder(&dir.path().join("mine"), &[("one.csv", b"a,b\r\n".to_vec())]).expect("room");
+    assert!(!left.exists(), "readable entries of a person");
+    assert!(recent.exists() && anothers.exists(), "it may still be written, or is none of ours");
+}
+
+#[test]
 fn a_folder_of_files_is_complete_or_not_there() {
     let dir = tempfile::tempdir().expect("a temporary folder");
     let folder = dir.path().join("deeper/mine");

@@ -74,7 +74,7 @@ pub fn remove_empty_folder(path: &Path) -> Result<(), FileError> {
     }
 }
 
-/// Overwrites the file at `path` with zeros, syncs it and removes it, if it exists. Where the disk writes to the same place, its former
+/// Overwrites the file at `path`, or those in the folder at `path`, with zeros, syncs and removes it, if it exists. Where the disk writes to the same place, its former
 /// contents are gone.
 pub(crate) fn wipe(path: &Path) -> Result<(), FileError> {
     match fs::symlink_metadata(path) {
@@ -82,6 +82,12 @@ pub(crate) fn wipe(path: &Path) -> Result<(), FileError> {
             // A file that cannot be overwritten is removed all the same.
             let _ = overwrite(path, facts.len());
             remove(path)
+        }
+        Ok(facts) if facts.is_dir() => {
+            for name in names(path).into_iter().flatten() {
+                let _ = wipe(&path.join(name));
+            }
+            remove_tree(path)
         }
         _ => remove_tree(path),
     }
@@ -157,12 +163,16 @@ pub(crate) fn settle(dir: &Path) -> Result<(), FileError> {
     sync_folder(dir).map_err(at(dir))
 }
 
-/// Writes a new folder of files; it appears when all files are complete. An existing folder of that name must be empty.
+/// Writes a new folder of files; it appears when all files are complete. An existing folder of that name must be empty. What a killed
+/// program left beside it is removed, as [`write`] does.
 pub fn write_folder(dir: &Path, named: &[(&str, Vec<u8>)]) -> Result<(), FileError> {
     let above = folder_of(dir);
     create_folders(above, &mut DirBuilder::new()).map_err(|error| FileError { path: dir.into(), ..error })?;
     vacant(dir)?;
     let new = tempfile::Builder::new().prefix(HALF_MADE).tempdir_in(above).map_err(at(dir))?;
+    if let Ok(facts) = fs::metadata(new.path()) {
+        remove_left(above, &facts);
+    }
     for (name, bytes) in named {
         write(&new.path().join(name), bytes).map_err(|error| FileError { path: dir.into(), ..error })?;
     }
@@ -374,7 +384,7 @@ pub(crate) fn fill(new: &NewFile, bytes: &[u8]) -> Result<(), FileError> {
     new.as_file().write_all(bytes).map_err(at(new.path()))
 }
 
-/// Removes unfinished files in `dir` that are more than an hour older than the file of which these are the facts, and of the same person.
+/// Removes unfinished files and folders in `dir` that are more than an hour older than the new one of which these are the facts, and of the same person.
 /// One that cannot be removed does no harm.
 fn remove_left(dir: &Path, new: &fs::Metadata) {
     const HOUR: Duration = Duration::from_secs(60 * 60);

@@ -113,7 +113,7 @@ fn look(case: &Case, undisturbed: &Undisturbed, place: &Place, said: &ProgramOut
     let unlinks = matches!(undisturbed.calls.get(call - 1), Some(Call::Unlink { .. }));
     for (name, bytes) in left.iter().filter(|(name, _)| !name.starts_with(STATE)) {
         let at_home = name.starts_with(case.home);
-        let unfinished = name.file_name().is_some_and(|name| name.to_string_lossy().starts_with(UNFINISHED));
+        let unfinished = name.components().any(|part| part.as_os_str().to_string_lossy().starts_with(UNFINISHED));
         let is_there = place.path("").join(name).exists();
         let is_swept = !is_there || unfinished && is == Held::Nothing;
         let passes = at_home && is_swept || unfinished && !at_home && (ended || unlinks);
