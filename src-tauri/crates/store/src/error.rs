@@ -178,7 +178,9 @@ impl From<rusqlite::Error> for StoreError {
             ErrorCode::ReadOnly => StoreError::WriteRefused,
             ErrorCode::ConstraintViolation => StoreError::Conflict { detail },
             ErrorCode::DatabaseCorrupt | ErrorCode::NotADatabase => StoreError::Corrupt { detail },
-            ErrorCode::SystemIoFailure => StoreError::DiskFault { code: inner.extended_code, detail },
+            ErrorCode::SystemIoFailure | ErrorCode::CannotOpen => {
+                StoreError::DiskFault { code: inner.extended_code, detail }
+            }
             _ => StoreError::Sqlite { code: inner.extended_code, detail },
         }
     }

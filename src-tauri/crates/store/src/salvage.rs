@@ -6,7 +6,7 @@
 
 use crate::{StoreError, backups, files, migration, opening};
 use rusqlite::types::Value;
-use rusqlite::{Connection, params_from_iter};
+use rusqlite::{Connection, ffi, params_from_iter};
 use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 
@@ -129,12 +129,10 @@ fn table(from: &Connection, to: &Connection, name: &str) -> Result<SalvagedTable
         let added = to.execute(&format!("INSERT INTO \"{name}\" VALUES ({places})"), params_from_iter(row));
         match added.map_err(StoreError::from) {
             Ok(_) => report.saved += 1,
+            // A row that refers to one that is lost is lost too, as is one with a value that its table does not take.
+            Err(StoreError::Conflict { .. } | StoreError::Sqlite { code: ffi::SQLITE_MISMATCH, .. }) => report.lost += 1,
             // The row can be read: it would be lost only because the new database cannot be written now.
-            Err(
-                error @ (StoreError::DiskFull | StoreError::DiskFault { .. } | StoreError::WriteRefused | StoreError::Busy),
-            ) => return Err(error),
-            // A row that refers to one that is lost is lost too.
-            Err(_) => report.lost += 1,
+            Err(error) => return Err(error),
         }
     }
     if let (Some(last), "entry") = (rows.numbers.iter().max(), name) {
