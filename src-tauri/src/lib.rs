@@ -14,6 +14,8 @@ mod schedule_ahead;
 mod session;
 #[cfg(desktop)]
 mod tray;
+#[cfg(target_os = "linux")]
+mod web_process;
 mod window;
 
 #[cfg(desktop)]

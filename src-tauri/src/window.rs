@@ -18,6 +18,8 @@ use wire::device::Leaving;
 use crate::session::Session;
 #[cfg(desktop)]
 use crate::tray;
+#[cfg(target_os = "linux")]
+use crate::web_process;
 
 /// The window's label, which the capability file uses.
 const MAIN: &str = "main";
@@ -56,6 +58,8 @@ pub fn open(app: &AppHandle, kept: &Path, hidden: bool) -> tauri::Result<()> {
     {
         app.manage(Asked::default());
         on_close(&window);
+        #[cfg(target_os = "linux")]
+        web_process::watch(&window);
     }
     #[cfg(mobile)]
     drop(window);

@@ -1,0 +1,28 @@
+//! The process that draws the page. It can end by itself, for example because the system is short of memory; the window would stay empty
+//! until the program is quit. Everything that was recorded is in the database, so the page is simply opened again.
+
+use std::cell::Cell;
+use std::time::{Duration, Instant};
+
+use tauri::WebviewWindow;
+use webkit2gtk::{WebProcessTerminationReason, WebViewExt};
+
+/// If it ends again sooner than this, opening the page is probably what ends it.
+const LEAST_LIFE: Duration = Duration::from_secs(10);
+
+/// Opens the page again whenever the process that draws it has ended by itself.
+pub fn watch(window: &WebviewWindow) {
+    let watching = window.with_webview(|webview| {
+        let opened = Cell::new(None::<Instant>);
+        webview.inner().connect_web_process_terminated(move |view, reason| {
+            let is_again = opened.get().is_some_and(|before| before.elapsed() < LEAST_LIFE);
+            if reason != WebProcessTerminationReason::TerminatedByApi && !is_again {
+                opened.set(Some(Instant::now()));
+                view.reload();
+            }
+        });
+    });
+    if let Err(fault) = watching {
+        eprintln!("the web view is not watched: {fault}");
+    }
+}
