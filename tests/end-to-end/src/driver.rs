@@ -34,13 +34,6 @@ impl Driver {
         driver
     }
 
-    /// Ends the process that draws the program's page.
-    pub fn end_web_process(&self) {
-        let group = self.process.id().to_string();
-        let ended = Command::new("pkill").args(["--signal", "KILL", "--pgroup", &group, "WebKitWebProces"]).status();
-        assert!(ended.expect("pkill is installed (tests/packages.txt)").success(), "there is such a process");
-    }
-
     /// The address at which it listens.
     pub fn url(&self) -> String {
         format!("http://127.0.0.1:{}", self.port)

@@ -1,6 +1,5 @@
 //! The window itself: that it opens, its state before anything was done, and what it refuses.
 
-use end_to_end::scenes::{HOLD, TAKEN, ZONE};
 use end_to_end::{Desktop, Window};
 use serde_json::json;
 use std::fs::Permissions;
@@ -41,18 +40,11 @@ fn the_font_is_the_programs_own() {
 }
 
 #[test]
-fn a_page_whose_process_ended_is_opened_again_with_everything_that_was_recorded() {
+fn a_page_is_opened_again_when_the_process_that_draws_it_has_ended() {
     let desktop = Desktop::new();
-    let made = desktop.prescribe(HOLD, TAKEN);
-    let window = desktop.open("patient").at("2027-03-01T09:10:00+01:00").zone(ZONE).start();
-    window.press("Record");
-    window.see("For the visit");
-    window.end_web_process();
-    window.see("Monday, 09:1");
-    window.press("Record");
-    window.see("For the visit");
-    window.close();
-    assert!(made.patient("2027-03-01T09:20:00+01:00", &["now"]).contains("Sit tall"));
+    let mut program = desktop.start_unattended("anna");
+    assert!(program.draws_again(), "the window stays empty");
+    assert!(program.runs());
 }
 
 #[test]
