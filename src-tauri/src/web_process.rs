@@ -10,15 +10,16 @@ use webkit2gtk::{WebProcessTerminationReason, WebViewExt};
 /// If it ends again sooner than this, opening the page is probably what ends it.
 const LEAST_LIFE: Duration = Duration::from_secs(10);
 
-/// Opens the page again whenever the process that draws it has ended by itself.
-pub fn watch(window: &WebviewWindow) {
-    let watching = window.with_webview(|webview| {
+/// Opens `page`, the address of the program's first page, again whenever the process that draws it has ended by itself.
+pub fn watch(window: &WebviewWindow, page: String) {
+    let watching = window.with_webview(move |webview| {
         let opened = Cell::new(None::<Instant>);
         webview.inner().connect_web_process_terminated(move |view, reason| {
             let is_again = opened.get().is_some_and(|before| before.elapsed() < LEAST_LIFE);
             if reason != WebProcessTerminationReason::TerminatedByApi && !is_again {
                 opened.set(Some(Instant::now()));
-                view.reload();
+                // Not `reload`, which does nothing if the process ended before its first page.
+                view.load_uri(&page);
             }
         });
     });

@@ -59,7 +59,7 @@ pub fn open(app: &AppHandle, kept: &Path, hidden: bool) -> tauri::Result<()> {
         app.manage(Asked::default());
         on_close(&window);
         #[cfg(target_os = "linux")]
-        web_process::watch(&window);
+        web_process::watch(&window, format!("{}://{}", ORIGIN.0, ORIGIN.1));
     }
     #[cfg(mobile)]
     drop(window);
