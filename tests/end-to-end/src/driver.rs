@@ -5,7 +5,7 @@ use std::net::{Ipv4Addr, SocketAddr, TcpListener, TcpStream};
 use std::os::unix::process::CommandExt;
 use std::process::{Child, Command};
 
-use rustix::process::{Pid, Signal, kill_process_group};
+use rustix::process::{Pid, Signal, kill_process, kill_process_group};
 
 use crate::wait;
 
@@ -32,6 +32,28 @@ impl Driver {
         let address = SocketAddr::from((Ipv4Addr::LOCALHOST, port));
         wait::until(|| TcpStream::connect(address).ok()).expect("WebKitWebDriver listens");
         driver
+    }
+
+    /// Ends the process that draws the program's page, as a system does that is short of memory; returns whether another one draws it
+    /// afterwards. The driver's session ends with the process.
+    #[track_caller]
+    pub fn is_drawn_again(&self) -> bool {
+        let before = self.web_process().expect("a process draws the page");
+        kill_process(before, Signal::KILL).expect("it is ours");
+        wait::until(|| self.web_process().filter(|now| *now != before)).is_some()
+    }
+
+    /// The process that draws the program's page: of all processes, the one with that name in the driver's group.
+    fn web_process(&self) -> Option<Pid> {
+        let draws = |process: std::fs::DirEntry| {
+            let pid: i32 = process.file_name().to_str()?.parse().ok()?;
+            let stat = std::fs::read_to_string(process.path().join("stat")).ok()?;
+            let (name, rest) = stat.split_once('(')?.1.split_once(')')?;
+            let group: u32 = rest.split_whitespace().nth(2)?.parse().ok()?;
+            let is_alive = !rest.trim_start().starts_with('Z');
+            (name.starts_with("WebKitWebProces") && group == self.process.id() && is_alive).then_some(pid)
+        };
+        std::fs::read_dir("/proc").ok()?.flatten().find_map(draws).and_then(Pid::from_raw)
     }
 
     /// The address at which it listens.

@@ -3,8 +3,6 @@
 use std::path::{Path, PathBuf};
 use std::process::{Child, Command, ExitStatus, Stdio};
 
-use rustix::process::{Pid, Signal, kill_process};
-
 use crate::desktop::Desktop;
 use crate::sockets::Sockets;
 use crate::wait;
@@ -58,24 +56,6 @@ impl Unattended {
     #[track_caller]
     pub fn ends(&mut self) -> ExitStatus {
         wait::until(|| self.0.try_wait().expect("it is our child")).expect("the program ends by itself")
-    }
-
-    /// Ends the process that draws its page, as a system does that is short of memory; returns whether another one draws it afterwards.
-    /// A driver's session would end with the process.
-    #[track_caller]
-    pub fn draws_again(&self) -> bool {
-        let before = wait::until(|| self.web_process()).expect("a process draws the page");
-        kill_process(before, Signal::KILL).expect("it is ours");
-        wait::until(|| self.web_process().filter(|now| *now != before)).is_some()
-    }
-
-    fn web_process(&self) -> Option<Pid> {
-        let own = self.0.id();
-        let children = std::fs::read_to_string(format!("/proc/{own}/task/{own}/children")).ok()?;
-        let draws = |child: &&str| {
-            std::fs::read_to_string(format!("/proc/{child}/comm")).is_ok_and(|name| name.starts_with("WebKitWebProces"))
-        };
-        Pid::from_raw(children.split_whitespace().find(draws)?.parse().ok()?)
     }
 
     /// Whether it is running now.

@@ -99,7 +99,7 @@ impl<'a> Opening<'a> {
         let driver = Driver::start([self.desktop.environment(), self.environment].concat());
         let runtime = tokio::runtime::Builder::new_current_thread().enable_all().build().expect("this machine has threads");
         let client = runtime.block_on(connect(&driver.url(), &program, &arguments));
-        let window = Window { client, runtime, _driver: driver, home: self.home };
+        let window = Window { client, runtime, driver, home: self.home };
         if let Some((width, height)) = self.size {
             window.resize(width, height);
         }
@@ -122,7 +122,7 @@ pub struct Window {
     client: Client,
     runtime: Runtime,
     // Declared last, so that the program ends after the last question.
-    _driver: Driver,
+    driver: Driver,
     home: PathBuf,
 }
 
@@ -153,6 +153,12 @@ impl Window {
     pub(crate) fn element(&self, answer: &Value) -> Option<Element> {
         let id = answer.as_object()?.values().next()?.as_str()?.to_owned();
         Some(Element::from_element_id(self.client.clone(), id.into()))
+    }
+
+    /// Ends the process that draws the page; returns whether another one draws it afterwards, which cannot be asked anything.
+    #[track_caller]
+    pub fn is_drawn_again(self) -> bool {
+        self.driver.is_drawn_again()
     }
 
     /// Ends the program as closing its window would, after checking that its page had no error.

@@ -42,9 +42,9 @@ fn the_font_is_the_programs_own() {
 #[test]
 fn a_page_is_opened_again_when_the_process_that_draws_it_has_ended() {
     let desktop = Desktop::new();
-    let mut program = desktop.start_unattended("anna");
-    assert!(program.draws_again(), "the window stays empty");
-    assert!(program.runs());
+    let window = desktop.open("anna").start();
+    window.see("Carryover");
+    assert!(window.is_drawn_again(), "the window stays empty");
 }
 
 #[test]
