@@ -164,7 +164,7 @@ pub(crate) fn settle(dir: &Path) -> Result<(), FileError> {
 }
 
 /// Writes a new folder of files; it appears when all files are complete. An existing folder of that name must be empty. What a killed
-/// program left beside it is removed, as [`write`] does.
+/// program left beside it is removed, as [`fn@write`] does.
 pub fn write_folder(dir: &Path, named: &[(&str, Vec<u8>)]) -> Result<(), FileError> {
     let above = folder_of(dir);
     create_folders(above, &mut DirBuilder::new()).map_err(|error| FileError { path: dir.into(), ..error })?;
