@@ -2,22 +2,23 @@
 //! until the program is quit. Everything that was recorded is in the database, so the page is simply opened again.
 
 use std::cell::Cell;
-use std::time::{Duration, Instant};
 
+use actions::clock;
 use tauri::WebviewWindow;
 use webkit2gtk::{WebProcessTerminationReason, WebViewExt};
 
-/// If it ends again sooner than this, opening the page is probably what ends it.
-const LEAST_LIFE: Duration = Duration::from_secs(10);
+/// If it ends again within so many milliseconds, opening the page is probably what ends it.
+const LEAST_LIFE_MS: i64 = 10_000;
 
 /// Opens `page`, the address of the program's first page, again whenever the process that draws it has ended by itself.
 pub fn watch(window: &WebviewWindow, page: String) {
     let watching = window.with_webview(move |webview| {
-        let opened = Cell::new(None::<Instant>);
+        let opened = Cell::new(None);
         webview.inner().connect_web_process_terminated(move |view, reason| {
-            let is_again = opened.get().is_some_and(|before| before.elapsed() < LEAST_LIFE);
+            let now = clock::awake_ms();
+            let is_again = opened.get().is_some_and(|before| now - before < LEAST_LIFE_MS);
             if reason != WebProcessTerminationReason::TerminatedByApi && !is_again {
-                opened.set(Some(Instant::now()));
+                opened.set(Some(now));
                 // Not `reload`, which does nothing if the process ended before its first page.
                 view.load_uri(&page);
             }
