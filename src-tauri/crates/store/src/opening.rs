@@ -208,7 +208,7 @@ fn named(path: &Path) -> impl Fn(StoreError) -> StoreError {
     move |error| match error {
         StoreError::Corrupt { detail } => damaged(path)(detail),
         StoreError::WriteRefused => StoreError::ReadOnly { path: path.into() },
-        StoreError::Sqlite { detail, .. } if path.is_dir() => {
+        StoreError::DiskFault { detail, .. } if path.is_dir() => {
             StoreError::File(FileError { path: path.into(), fault: FileFault::Other { detail } })
         }
         other => other,
