@@ -1,9 +1,11 @@
 //! The WebDriver process of one window, <https://www.w3.org/TR/webdriver2/>. It starts the program itself, so the program inherits
 //! its environment.
 
+use std::collections::BTreeSet;
 use std::net::{Ipv4Addr, SocketAddr, TcpListener, TcpStream};
 use std::os::unix::process::CommandExt;
 use std::process::{Child, Command};
+use std::sync::{Mutex, PoisonError};
 
 use rustix::process::{Pid, Signal, kill_process, kill_process_group};
 
@@ -71,8 +73,15 @@ impl Drop for Driver {
     }
 }
 
-/// A port that was free a moment ago.
+/// A port that was free a moment ago and was not given to another test, whose driver may not listen yet.
 fn free_port() -> u16 {
-    let listener = TcpListener::bind((Ipv4Addr::LOCALHOST, 0)).expect("this machine has free ports");
-    listener.local_addr().expect("a bound listener has an address").port()
+    static GIVEN: Mutex<BTreeSet<u16>> = Mutex::new(BTreeSet::new());
+    let mut given = GIVEN.lock().unwrap_or_else(PoisonError::into_inner);
+    loop {
+        let listener = TcpListener::bind((Ipv4Addr::LOCALHOST, 0)).expect("this machine has free ports");
+        let port = listener.local_addr().expect("a bound listener has an address").port();
+        if given.insert(port) {
+            return port;
+        }
+    }
 }
