@@ -7,7 +7,8 @@ use actions::clock;
 use tauri::WebviewWindow;
 use webkit2gtk::{WebProcessTerminationReason, WebViewExt};
 
-/// If it ends again within so many milliseconds, opening the page is probably what ends it.
+/// The shortest time between two openings, in milliseconds. A process that ends again sooner was probably ended by the page itself, and
+/// would end each time.
 const LEAST_LIFE_MS: i64 = 10_000;
 
 /// Opens `page`, the address of the program's first page, again whenever the process that draws it has ended by itself.
