@@ -30,7 +30,7 @@ pub use desktop::Desktop;
 pub use keyboard::Focus;
 pub use panels::{Panel, panels};
 pub use prescribed::{Prescribed, write_secret};
-pub use program::{Unattended, carryover};
+pub use program::{Unattended, carryover, carryover_in};
 pub use sockets::Sockets;
 pub use sound_card::SoundCard;
 pub use story::{Part, Story};

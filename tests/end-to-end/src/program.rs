@@ -10,7 +10,19 @@ use crate::wait;
 /// The output of the binary `carryover` for these arguments; the test fails if the program refuses.
 #[track_caller]
 pub fn carryover(arguments: &[&str]) -> String {
+    printed(Command::new(path().with_file_name("carryover")), arguments)
+}
+
+/// The same on a device in this zone, wherever the test runs.
+#[track_caller]
+pub fn carryover_in(zone: &str, arguments: &[&str]) -> String {
     let mut command = Command::new(path().with_file_name("carryover"));
+    command.env("TZ", zone);
+    printed(command, arguments)
+}
+
+#[track_caller]
+fn printed(mut command: Command, arguments: &[&str]) -> String {
     // What is prepared is not remembered, or the window would take it for a copy.
     let done = command.args(arguments).env("XDG_STATE_HOME", "/dev/null").output().expect("carryover is built");
     assert!(done.status.success(), "{arguments:?}: {}", String::from_utf8_lossy(&done.stderr));

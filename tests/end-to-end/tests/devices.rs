@@ -1,7 +1,7 @@
 //! Summaries of two devices in the review, and one of them left out of it.
 
 use end_to_end::scenes::{HOLD, TAKEN, ZONE};
-use end_to_end::{Desktop, carryover};
+use end_to_end::{Desktop, carryover_in};
 
 const DONE: &str = "2027-03-04T20:00:00+01:00";
 const VISIT: &str = "2027-03-05T09:00:00+01:00";
@@ -19,11 +19,11 @@ fn a_device_that_the_patient_does_not_know_is_left_out_of_the_review() {
     let desktop = Desktop::new();
     let made = desktop.prescribe(HOLD, TAKEN);
     let path = |name: &str| desktop.path(name).to_string_lossy().into_owned();
-    carryover(&["--home", &path("other"), "--at", TAKEN, "patient", "accept", &path("card/card.bin")]);
-    for (home, hours) in [("patient", 9..=12), ("other", 13..=17)] {
+    for (home, hours) in [("mine", 9..=12), ("other", 13..=17)] {
+        carryover_in(ZONE, &["--home", &path(home), "--at", TAKEN, "patient", "accept", &path("card/card.bin")]);
         std::fs::write(desktop.path("said.jsonl"), holds(hours)).expect("room");
         let patient = |arguments: &[&str]| {
-            carryover(&[&["--home", &path(home), "--at", DONE, "patient"], arguments].concat());
+            carryover_in(ZONE, &[&["--home", &path(home), "--at", DONE, "patient"], arguments].concat());
         };
         patient(&["record", &path("said.jsonl")]);
         let summary = format!("{home}.age");
