@@ -53,6 +53,24 @@ pub enum Quantity {
     ArrowToward,
     /// The angle by which an arrow turns along its length, in degrees.
     ArrowBend,
+    /// Length of one stretch, in seconds, without easing into it.
+    StretchSeconds,
+    /// Length of an activity such as walking, in minutes.
+    ActivityMinutes,
+    /// The effort aimed at, 0 (none) to 10 (the most possible).
+    Effort,
+    /// Length of breathing at a pace, in minutes.
+    BreathMinutes,
+    /// Length of breathing in, in seconds.
+    BreathInSeconds,
+    /// Length of the pause after breathing in, in seconds.
+    BreathFullSeconds,
+    /// Length of breathing out, in seconds.
+    BreathOutSeconds,
+    /// Length of the pause after breathing out, in seconds.
+    BreathEmptySeconds,
+    /// Length of warmth, cold or rest, in minutes.
+    CareMinutes,
 }
 
 /// The unit of a [`Quantity`].
@@ -63,6 +81,8 @@ pub enum Unit {
     Count,
     /// Seconds.
     Seconds,
+    /// Minutes.
+    Minutes,
     /// Characters, counted as Unicode scalar values.
     Characters,
     /// Centimetres on a body 170 cm tall.
@@ -118,7 +138,7 @@ const fn row(quantity: Quantity, unit: Unit, range: (i64, i64), why: &'static st
 
 /// All quantities with their ranges, in the order of [`Quantity`], which a test checks.
 #[rustfmt::skip]
-pub const BOUNDS: [Bound; 23] = {
+pub const BOUNDS: [Bound; 32] = {
     use Quantity::*;
     use Unit::*;
     [
@@ -145,6 +165,15 @@ pub const BOUNDS: [Bound; 23] = {
         row(ArrowLength, Centimetres, (3, 100), "shorter has no room for its head"),
         row(ArrowToward, Degrees, (-180, 180), "0 points to the right of the picture, 90 up"),
         row(ArrowBend, Degrees, (-300, 300), "positive turns to the left; a full turn would bite its tail"),
+        row(StretchSeconds, Seconds, (5, 120), "15 to 30 s are usual; under 5 s it is a movement, beyond two minutes a position of rest"),
+        row(ActivityMinutes, Minutes, (1, 180), "a minute's walk can be a beginning; three hours is a day out"),
+        row(Effort, Count, (0, 10), "a rating from none to the most possible"),
+        row(BreathMinutes, Minutes, (1, 30), "5 to 20 min are usual"),
+        row(BreathInSeconds, Seconds, (2, 10), "quicker than at rest is no calm breath, slower makes most people dizzy"),
+        row(BreathFullSeconds, Seconds, (0, 10), "as above"),
+        row(BreathOutSeconds, Seconds, (2, 12), "as above"),
+        row(BreathEmptySeconds, Seconds, (0, 10), "as above"),
+        row(CareMinutes, Minutes, (1, 60), "10 to 15 min of warmth or cold are usual; longer can harm the skin, a position of rest may last longer"),
     ]
 };
 

@@ -10,4 +10,6 @@ pub enum Sidedness {
     None,
     /// First one side, then the other; a plan may prescribe only one of them.
     EachSide,
+    /// The sides take turns within one set: a movement to the left, then one to the right. Both belong to it.
+    Alternating,
 }

@@ -1,6 +1,7 @@
 //! A run as a string with a knot for each of its parts.
 
 use super::day::{KnotShape, Segment};
+use crate::catalogue::kind::DoseUnit;
 use crate::plan::{BodySide, Side};
 use crate::run::{Run, TrialEnd, Work};
 
@@ -26,6 +27,8 @@ pub struct PartRow {
 pub enum PartDone {
     /// Milliseconds held, and milliseconds asked for.
     Held(u32, u32),
+    /// The same for something that is counted in minutes.
+    Lasted(u32, u32),
     /// Repetitions done, and repetitions asked for.
     Counted(u8, u8),
     /// Milliseconds of a balance trial, and whether it lasted until the target.
@@ -49,6 +52,9 @@ pub fn parts(run: &Run, side: Side) -> Vec<PartRow> {
         })
     });
     let mut rows: Vec<PartRow> = all.collect();
+    if side == Side::Alternating {
+        rows.sort_by_key(|row| row.number);
+    }
     if let Some(first) = rows.first_mut() {
         first.above = Segment::End;
     }
@@ -65,7 +71,9 @@ fn done(run: &Run, leg: Option<BodySide>) -> Vec<PartDone> {
         _ if !run.fits() => Vec::new(),
         Work::Timed(parts) => {
             let own = parts.iter().filter(|held| held.side == leg);
-            own.map(|held| PartDone::Held(held.held_ms, amount)).collect()
+            let minutes = run.dose.kind().rules().unit() == DoseUnit::Minutes;
+            let done = if minutes { PartDone::Lasted } else { PartDone::Held };
+            own.map(|held| done(held.held_ms.min(amount), amount)).collect()
         }
         Work::Counted(sets) => {
             let own = sets.iter().filter(|set| set.side == leg);
@@ -87,7 +95,7 @@ fn shape(done: PartDone) -> KnotShape {
         if done >= of { KnotShape::Knot } else { KnotShape::Half(f64::from(done) / f64::from(of.max(1))) }
     };
     match done {
-        PartDone::Held(ms, of) => part(ms, of),
+        PartDone::Held(ms, of) | PartDone::Lasted(ms, of) => part(ms, of),
         PartDone::Counted(n, of) => part(n.into(), of.into()),
         // A trial's time is a result and not a dose, so each trial that was measured is a full knot.
         PartDone::Stood(..) => KnotShape::Knot,

@@ -17,6 +17,8 @@ const LAST: f64 = HEIGHT - 30.0;
 const TIP: f64 = 22.0;
 /// How far the slack string swings out to the side when it has its full length.
 const SLACK: f64 = 26.0;
+/// How slack the string still is after easing into a stretch, as a share.
+const CALM: f64 = 0.25;
 /// Length of one wave of the slack string.
 const WAVE: f64 = 104.0;
 /// Sideways movement of the bob for a sway of 1 m/s2.
@@ -58,6 +60,27 @@ pub fn hold(progress: f64) -> RunString {
     let progress = clamp(progress);
     let bob = fall(progress);
     RunString { straight_to: bob - TIP, bob, swing: 0.0, below: slack(bob + TIP, 1.0 - progress), own: None, aim: None }
+}
+
+/// Easing into a stretch: while `progress` goes from 0 to 1, the bob stays above and the slack string below it calms down.
+pub fn easing_in(progress: f64) -> RunString {
+    let bob = fall(0.0);
+    let below = slack(bob + TIP, 1.0 - clamp(progress) * (1.0 - CALM));
+    RunString { straight_to: bob - TIP, bob, swing: 0.0, below, own: None, aim: None }
+}
+
+/// A stretch after it was eased into: the same as a hold, with a string that is calm already.
+pub fn stretch(progress: f64) -> RunString {
+    let progress = clamp(progress);
+    let bob = fall(progress);
+    RunString {
+        straight_to: bob - TIP,
+        bob,
+        swing: 0.0,
+        below: slack(bob + TIP, CALM * (1.0 - progress)),
+        own: None,
+        aim: None,
+    }
 }
 
 /// A repetition: the bob is low in the first position (`pose` 0) and high in the last (1). The string is straight.
@@ -133,6 +156,13 @@ mod tests {
         assert!(hold(1.0).below.is_empty());
         let later: Vec<f64> = [0.0, 0.25, 0.5, 0.75].into_iter().map(widest).collect();
         assert!(later.windows(2).all(|pair| pair[1] < pair[0]), "{later:?}");
+    }
+
+    #[test]
+    fn a_stretch_begins_as_easing_into_it_ends_and_ends_straight() {
+        assert_eq!(easing_in(1.0), stretch(0.0));
+        assert_eq!(easing_in(0.0), hold(0.0));
+        assert!(stretch(1.0).below.is_empty());
     }
 
     #[test]

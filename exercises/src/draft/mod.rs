@@ -115,7 +115,7 @@ pub fn put_on_level(item: &mut Item, exercise: &Exercise, rung: RungId) {
     if item.dose == before.dose() {
         item.dose = after.dose();
     }
-    if (after.side() == Sidedness::EachSide) == (item.side == Side::Neither) {
+    if !item.side.fits(after.side()) {
         item.side = usual_side(after);
     }
     item.rung = Some(rung);
@@ -124,6 +124,7 @@ pub fn put_on_level(item: &mut Item, exercise: &Exercise, rung: RungId) {
 fn usual_side(level: Level<'_>) -> Side {
     match level.side() {
         Sidedness::EachSide => Side::Both,
+        Sidedness::Alternating => Side::Alternating,
         Sidedness::None => Side::Neither,
     }
 }

@@ -5,8 +5,8 @@ use super::moment::{self, Moment};
 use super::record::Record;
 use super::stage::Stage;
 use super::step::{Part, Step, StepKind, course};
-use crate::catalogue::kind::{RunFlags, WorkForm};
-use crate::plan::Side;
+use crate::catalogue::kind::{PartWork, RunFlags, WorkForm};
+use crate::plan::{BodySide, Side};
 use crate::run::{Run, RunEnd, SetUp, TrialEnd, Work};
 
 /// Longest time between two log entries while an exercise is being done, in milliseconds. Each new phase is logged as well.
@@ -27,6 +27,12 @@ pub struct Guide {
     logged: u64,
     pub(super) paused_ms: u64,
     interruptions: Vec<u32>,
+    /// By how much this guide's clock is ahead of the steady one, in milliseconds: the time of the wall clock in which the device
+    /// slept and the run went on.
+    ahead_ms: u64,
+    unseen_ms: u64,
+    /// How the run ends once the person has said how long it was.
+    pub(super) ending: RunEnd,
 }
 
 impl Guide {
@@ -48,6 +54,9 @@ impl Guide {
             logged: now.steady_ms,
             paused_ms: 0,
             interruptions: Vec::new(),
+            ahead_ms: 0,
+            unseen_ms: 0,
+            ending: RunEnd::Completed,
             run,
         })
     }
@@ -55,9 +64,19 @@ impl Guide {
     /// Lets time pass up to `now`. If the clock was set back, no time passes.
     pub fn advance(&mut self, now: Moment) -> Vec<GuideEvent> {
         let mut events = Vec::new();
-        let now = Moment { steady_ms: now.steady_ms.max(self.last.steady_ms), ..now };
+        let own = |ahead_ms: u64, last: Moment| Moment {
+            steady_ms: now.steady_ms.saturating_add(ahead_ms).max(last.steady_ms),
+            ..now
+        };
+        let mut now = own(self.ahead_ms, self.last);
         if moment::slept(self.last, now) {
-            self.interrupt(self.last.steady_ms, now.steady_ms, &mut events);
+            if self.goes_on_unseen() {
+                self.ahead_ms = self.ahead_ms.saturating_add(moment::lost_ms(self.last, now));
+                now = own(self.ahead_ms, self.last);
+                self.note_unseen(now, &mut events);
+            } else {
+                self.interrupt(self.last.steady_ms, now.steady_ms, &mut events);
+            }
         }
         self.pass(now.steady_ms, &mut events);
         let long_ago = now.steady_ms.saturating_sub(self.logged) >= CHECKPOINT_MS;
@@ -129,6 +148,33 @@ impl Guide {
         events
     }
 
+    /// Milliseconds of the run in which the device slept or the program did not run, and which count by the clock all the same.
+    pub fn unseen_ms(&self) -> u64 {
+        self.unseen_ms
+    }
+
+    /// By how much the times of this guide are ahead of the steady clock, in milliseconds.
+    pub(super) fn ahead_ms(&self) -> u64 {
+        self.ahead_ms
+    }
+
+    /// The parts that the current movements at the person's own pace belong to: two whose sides take turns, or one.
+    pub(super) fn own_pace_parts(&self) -> Option<Vec<Part>> {
+        let Stage::Going { step, .. } = self.stage else { return None };
+        let part = self.steps[step].part;
+        let other = |side: Option<BodySide>| Part { side, ..part };
+        let turns = self.side == Side::Alternating;
+        Some(if turns { self.side.in_turn().iter().map(|side| other(*side)).collect() } else { vec![part] })
+    }
+
+    /// Number of movements asked for in one part at the person's own pace.
+    pub(super) fn own_pace_count(&self) -> u8 {
+        match self.run.dose.kind().rules().course(&self.run.dose).work {
+            PartWork::OwnPace { count } => count,
+            _ => 0,
+        }
+    }
+
     /// The run so far, as of the last look at the clock. A trial in progress is recorded as cut off, in case this snapshot is the
     /// last one.
     pub fn snapshot(&self) -> Run {
@@ -193,7 +239,7 @@ impl Guide {
                 Stage::Going { step, since, extra } => {
                     let Step { kind, ms, .. } = self.steps[step];
                     let end = since.saturating_add(ms).saturating_add(extra);
-                    if kind == StepKind::Wait || at < end {
+                    if kind.is_open() || at < end {
                         return;
                     }
                     self.end_step(end, TrialEnd::Target, events);
@@ -212,9 +258,10 @@ impl Guide {
     }
 
     pub(super) fn go_to(&mut self, step: usize, at: u64, events: &mut Vec<GuideEvent>) {
-        if step >= self.steps.len() {
-            self.over(RunEnd::Completed, events);
-            return;
+        match self.steps.get(step).map(|step| step.kind) {
+            None => return self.over(RunEnd::Completed, events),
+            Some(StepKind::Confirm) if self.unseen_ms == 0 => return self.go_to(step + 1, at, events),
+            Some(_) => {}
         }
         self.stage = Stage::Going { step, since: at, extra: 0 };
         self.entered(events);
@@ -228,27 +275,57 @@ impl Guide {
         if let Stage::Paused { since, .. } = self.stage {
             self.paused_ms = self.paused_ms.saturating_add(at.saturating_sub(since));
         }
-        self.over(end, events);
+        match self.confirmation().filter(|_| end == RunEnd::Stopped) {
+            Some(step) => {
+                self.ending = end;
+                self.go_to(step, at, events);
+            }
+            None => self.over(end, events),
+        }
     }
 
-    fn over(&mut self, end: RunEnd, events: &mut Vec<GuideEvent>) {
+    /// The step in which the person says how long it was, if a part of the time was not seen.
+    fn confirmation(&self) -> Option<usize> {
+        let now = self.stage.step()?;
+        let next = self.steps.get(now + 1).filter(|next| next.kind == StepKind::Confirm && self.unseen_ms > 0);
+        next.map(|_| now + 1)
+    }
+
+    pub(super) fn over(&mut self, end: RunEnd, events: &mut Vec<GuideEvent>) {
         self.stage = Stage::Ended(end);
         events.extend([GuideEvent::Checkpoint, GuideEvent::Ended(end)]);
     }
 
-    /// The beats of a repetition are too short to log each of them; the checkpoint every five seconds covers them.
+    /// The beats of a repetition and the parts of a breath are too short to log each of them; the checkpoint every five seconds covers them.
     pub(super) fn entered(&self, events: &mut Vec<GuideEvent>) {
         let phase = self.view().phase;
         events.push(GuideEvent::Entered(phase));
-        if !matches!(phase, Phase::Beat(_)) {
+        if !matches!(phase, Phase::Beat(_) | Phase::Breathing(_)) {
             events.push(GuideEvent::Checkpoint);
         }
+    }
+
+    /// Whether the time goes on by the clock while the device sleeps.
+    fn goes_on_unseen(&self) -> bool {
+        let timing = matches!(self.stage, Stage::Going { step, .. } if self.steps[step].kind == StepKind::Timer);
+        timing && self.flags().goes_on_unseen
+    }
+
+    /// Notes that nobody looked at the clock up to `now`, except for what comes after the end of the current step.
+    fn note_unseen(&mut self, now: Moment, events: &mut Vec<GuideEvent>) {
+        let Stage::Going { step, since, extra } = self.stage else { return };
+        let end = since.saturating_add(self.steps[step].ms).saturating_add(extra);
+        self.unseen_ms = self.unseen_ms.saturating_add(now.steady_ms.min(end).saturating_sub(self.last.steady_ms));
+        if self.interruptions.len() < MAX_INTERRUPTIONS {
+            self.interruptions.push(small(self.last.steady_ms.saturating_sub(self.began)));
+        }
+        events.push(GuideEvent::Interrupted);
     }
 
     /// Handles the time from `last` on, in which the device slept or the program did not run.
     fn interrupt(&mut self, last: u64, now: u64, events: &mut Vec<GuideEvent>) {
         let (Stage::Going { step, .. } | Stage::LeadIn { step, .. }) = self.stage else { return };
-        if matches!(self.steps[step].kind, StepKind::Wait) {
+        if self.steps[step].kind.is_open() {
             return;
         }
         if self.interruptions.len() < MAX_INTERRUPTIONS {

@@ -3,7 +3,7 @@
 use super::course::Guide;
 use super::sound::Sound;
 use super::stage::Stage;
-use super::step::{Beat, COUNT_IN_MS, Step, StepKind};
+use super::step::{Beat, Breathing, COUNT_IN_MS, Step, StepKind};
 
 /// How far ahead sounds are given, in milliseconds. A hidden window still asks every two seconds.
 pub const AHEAD_MS: u64 = 30_000;
@@ -32,9 +32,13 @@ impl Guide {
             Stage::LeadIn { step, until, done } => (step, until.saturating_sub(done), 0, until),
             Stage::Paused { .. } | Stage::Ended(_) => return cues,
         };
-        while let Some(this) = self.steps.get(step).filter(|step| step.kind != StepKind::Wait) {
+        while let Some(this) = self.steps.get(step).copied() {
+            if this.kind.is_open() {
+                cues.extend((this.kind == StepKind::OwnPace).then_some(Cue { at_ms: since, sound: Sound::Start }));
+                break;
+            }
             let length = this.ms.saturating_add(extra);
-            cues.extend(self.of_step(*this, step, since, length));
+            cues.extend(self.of_step(this, step, since, length));
             (step, since, extra) = (step + 1, since.saturating_add(length), 0);
             if since > now.saturating_add(AHEAD_MS) {
                 break;
@@ -47,7 +51,8 @@ impl Guide {
         }
         cues.retain(|cue| cue.at_ms >= now && cue.at_ms <= now.saturating_add(AHEAD_MS));
         cues.sort();
-        cues
+        let ahead = self.ahead_ms();
+        cues.into_iter().map(|cue| Cue { at_ms: cue.at_ms.saturating_sub(ahead), ..cue }).collect()
     }
 
     fn of_step(&self, this: Step, step: usize, since: u64, length: u64) -> Vec<Cue> {
@@ -57,7 +62,18 @@ impl Guide {
         let mut cues = Vec::new();
         match this.kind {
             StepKind::CountIn => count_in(end, &mut cues),
-            StepKind::Hold | StepKind::Trial => {
+            StepKind::EaseIn => cues.push(at(since, Sound::Up)),
+            StepKind::Breath(_, part) => {
+                match part {
+                    Breathing::In => cues.push(at(since, Sound::BreathIn)),
+                    Breathing::Out => cues.push(at(since, Sound::BreathOut)),
+                    Breathing::Full | Breathing::Empty => {}
+                }
+                if step + 1 == self.steps.len() {
+                    cues.push(at(end, over));
+                }
+            }
+            StepKind::Hold | StepKind::Stretch | StepKind::Timer | StepKind::Trial => {
                 cues.push(at(since, Sound::Start));
                 if this.ms >= HALF_FROM_MS {
                     cues.push(at(since.saturating_add(this.ms / 2), Sound::Half));
@@ -76,13 +92,13 @@ impl Guide {
             StepKind::Rest if self.steps.get(step + 1).is_some_and(|next| next.kind == StepKind::Wait) => {
                 cues.push(at(end, Sound::Ready))
             }
-            StepKind::Rest | StepKind::Settle | StepKind::Wait => {}
+            StepKind::Rest | StepKind::Settle | StepKind::Wait | StepKind::OwnPace | StepKind::Confirm => {}
         }
         cues
     }
 
     fn over_after(&self, step: usize) -> bool {
-        self.steps[step + 1..].iter().all(|next| next.kind == StepKind::Settle)
+        self.steps[step + 1..].iter().all(|next| matches!(next.kind, StepKind::Settle | StepKind::Confirm))
     }
 }
 

@@ -1,6 +1,6 @@
 //! Input and output of a run: presses, phases, events.
 
-use super::step::Beat;
+use super::step::{Beat, Breathing};
 use crate::run::RunEnd;
 
 /// What the person can press. [`super::Controls`] says which presses are possible at the moment; any other press has no effect.
@@ -12,6 +12,12 @@ pub enum Press {
     Pause,
     /// "Continue" after a pause.
     Resume,
+    /// One movement at one's own pace is done.
+    CountOne,
+    /// All movements at one's own pace are done.
+    AllDone,
+    /// So many minutes were done in the time that nobody saw.
+    Minutes(u8),
     /// Starts the next part now: begins a trial's count-in, or ends a rest.
     Next,
     /// "More rest".
@@ -33,6 +39,18 @@ pub enum Phase {
     CountIn,
     /// A hold.
     Holding,
+    /// Easing into a stretch.
+    EasingIn,
+    /// A stretch.
+    Stretching,
+    /// Movements at the person's own pace.
+    OwnPace,
+    /// A time that needs no guidance.
+    Timing,
+    /// Waits until the person has said how long it was.
+    Confirming,
+    /// One part of a breath.
+    Breathing(Breathing),
     /// One beat of a repetition.
     Beat(Beat),
     /// A balance trial.
@@ -55,7 +73,7 @@ pub enum Phase {
 pub enum GuideEvent {
     /// A new phase began.
     Entered(Phase),
-    /// The device slept, or the program did not run.
+    /// The device slept, or the program did not run; the run may have gone on by the clock.
     Interrupted,
     /// The run so far should be logged.
     Checkpoint,

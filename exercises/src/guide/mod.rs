@@ -27,7 +27,7 @@ pub use record::{BalanceResult, balance_results};
 pub use sound::{Note, Sound};
 pub use sound_mode::SoundMode;
 pub use step::{
-    BALANCE_COUNT_IN_MS, BREASTBONE_COUNT_IN_MS, Beat, CHANGE_SIDES_MS, COUNT_IN_MS, FIRST_COUNT_IN_MS, POCKET_COUNT_IN_MS,
-    Part, SETTLE_MS,
+    BALANCE_COUNT_IN_MS, BREASTBONE_COUNT_IN_MS, Beat, Breathing, CHANGE_SIDES_MS, COUNT_IN_MS, EASE_IN_MS,
+    FIRST_COUNT_IN_MS, POCKET_COUNT_IN_MS, Part, SETTLE_MS,
 };
 pub use view::{Controls, GuideView};

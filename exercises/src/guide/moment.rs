@@ -26,6 +26,12 @@ pub(super) fn slept(before: Moment, now: Moment) -> bool {
     ahead > SLEPT_MS || steady > STALLED_MS
 }
 
+/// Milliseconds that passed on the wall clock between two looks, but not on the steady clock.
+pub(super) fn lost_ms(before: Moment, now: Moment) -> u64 {
+    let wall = u64::try_from(now.wall_ms.saturating_sub(before.wall_ms)).unwrap_or(0);
+    wall.saturating_sub(now.steady_ms.saturating_sub(before.steady_ms))
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;

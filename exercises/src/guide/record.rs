@@ -72,6 +72,27 @@ impl Record {
         }
     }
 
+    /// Counts one movement of `part` at the person's own pace, up to `most`.
+    pub fn count(&mut self, part: Part, most: u8) {
+        if let Record::Counted(sets) = self {
+            let set = set(sets, part);
+            set.finished = set.finished.saturating_add(1).min(most);
+        }
+    }
+
+    /// Number of movements of `part` that were completed.
+    pub fn counted(&self, part: Part) -> u8 {
+        let Record::Counted(sets) = self else { return 0 };
+        sets.iter().find(|set| set.is(part)).map_or(0, |set| set.finished)
+    }
+
+    /// Shortens a part that is longer than `most_ms` milliseconds.
+    pub fn shorten(&mut self, most_ms: u32) {
+        if let Record::Timed(pieces) = self {
+            pieces.iter_mut().for_each(|piece| piece.ms = piece.ms.min(most_ms));
+        }
+    }
+
     /// Marks the repetition (counted from 0) of `part` as failed, or removes the mark.
     pub fn mark(&mut self, part: Part, repetition: u8) {
         if let Record::Counted(sets) = self {

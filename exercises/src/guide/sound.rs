@@ -26,6 +26,10 @@ pub enum Sound {
     Up,
     /// The return movement of a repetition.
     Down,
+    /// Breathe in.
+    BreathIn,
+    /// Breathe out.
+    BreathOut,
 }
 
 impl Sound {
@@ -43,6 +47,8 @@ impl Sound {
             Sound::End => const { &[Note::level(0, 140, 784), Note::level(150, 140, 587), Note::level(300, 480, 392)] },
             Sound::Up => const { &[Note::glide(0, 320, 349, 587)] },
             Sound::Down => const { &[Note::glide(0, 320, 587, 349)] },
+            Sound::BreathIn => const { &[Note::glide(0, 520, 220, 294), Note::level(530, 340, 294)] },
+            Sound::BreathOut => const { &[Note::glide(0, 520, 294, 220), Note::level(530, 340, 220)] },
         }
     }
 

@@ -1,5 +1,6 @@
 //! The course of a run, computed in advance: every step with its length.
 
+use crate::catalogue::kind::BreathPace;
 use crate::catalogue::kind::{Lead, PartCourse, PartWork};
 use crate::catalogue::{Dose, Tempo};
 use crate::plan::{BodySide, Side};
@@ -17,6 +18,8 @@ pub const BREASTBONE_COUNT_IN_MS: u64 = 8_000;
 pub const POCKET_COUNT_IN_MS: u64 = 15_000;
 /// Least rest when changing sides, in milliseconds, without the count-in.
 pub const CHANGE_SIDES_MS: u64 = 5_000;
+/// Time for easing into a stretch, in milliseconds.
+pub const EASE_IN_MS: u64 = 5_000;
 /// Time after a trial in which presses have no effect, in milliseconds, so that the touch that ends the trial triggers nothing else.
 pub const SETTLE_MS: u64 = 1_000;
 
@@ -46,13 +49,26 @@ pub enum Beat {
     Down,
 }
 
+/// The four parts of a breath.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Breathing {
+    /// Breathing in.
+    In,
+    /// Staying after it.
+    Full,
+    /// Breathing out.
+    Out,
+    /// Staying after it.
+    Empty,
+}
+
 /// One step of the course.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(super) struct Step {
     pub kind: StepKind,
     /// The part that it belongs to. For a count-in, a rest or a wait it is the part that follows.
     pub part: Part,
-    /// Length of the step, in milliseconds; 0 for a wait.
+    /// Length of the step, in milliseconds; 0 for a step that lasts until a press.
     pub ms: u64,
 }
 
@@ -62,6 +78,17 @@ pub(super) enum StepKind {
     Wait,
     CountIn,
     Hold,
+    /// Easing into a stretch.
+    EaseIn,
+    Stretch,
+    /// Movements at the person's own pace; lasts until all are counted, or the person says that they are done.
+    OwnPace,
+    /// A fixed time that needs no guidance.
+    Timer,
+    /// Waits until the person has said how long it was, of which a part was counted without anybody seeing it.
+    Confirm,
+    /// One part of a breath; breaths are counted from 0.
+    Breath(u16, Breathing),
     /// One beat of a repetition; repetitions are counted from 0.
     Beat(u8, Beat),
     Trial,
@@ -73,7 +100,31 @@ pub(super) enum StepKind {
 impl StepKind {
     /// Whether the exercise is being done in this step.
     pub fn is_work(self) -> bool {
-        matches!(self, StepKind::Hold | StepKind::Beat(..) | StepKind::Trial)
+        match self {
+            StepKind::Hold
+            | StepKind::Stretch
+            | StepKind::OwnPace
+            | StepKind::Timer
+            | StepKind::Breath(..)
+            | StepKind::Beat(..)
+            | StepKind::Trial => true,
+            StepKind::Wait
+            | StepKind::CountIn
+            | StepKind::EaseIn
+            | StepKind::Confirm
+            | StepKind::Settle
+            | StepKind::Rest => false,
+        }
+    }
+
+    /// Whether it is a part of a breath.
+    pub fn is_breath(self) -> bool {
+        matches!(self, StepKind::Breath(..))
+    }
+
+    /// Whether it lasts until a press.
+    pub fn is_open(self) -> bool {
+        matches!(self, StepKind::Wait | StepKind::OwnPace | StepKind::Confirm)
     }
 }
 
@@ -82,26 +133,63 @@ impl StepKind {
 pub(super) fn course(dose: Dose, side: Side, set_up: SetUp) -> Vec<Step> {
     let PartCourse { lead, rest_s, work } = dose.kind().rules().course(&dose);
     let mut steps = Vec::new();
-    for (index, part) in parts(dose.parts(), side).into_iter().enumerate() {
+    for (index, turns) in turns(parts(dose.parts(), side), side, work).into_iter().enumerate() {
+        let Some(part) = turns.first().copied() else { continue };
         let first = index == 0;
         match lead {
             Lead::CountIn => count_in(&mut steps, part, first, rest_s),
             Lead::WhenReady => when_ready(&mut steps, part, first, rest_s, count_in_ms(set_up)),
+            Lead::AtOnce => {}
         }
-        match work {
-            PartWork::Hold { s } => steps.push(Step { kind: StepKind::Hold, part, ms: seconds(s) }),
-            PartWork::Movements { count, tempo } => beats(&mut steps, part, count, tempo),
-            PartWork::Trial { s } => {
-                steps.push(Step { kind: StepKind::Trial, part, ms: seconds(s) });
-                steps.push(Step { kind: StepKind::Settle, part, ms: SETTLE_MS });
-            }
-        }
+        add_work(&mut steps, work, &turns);
     }
     steps
 }
 
+/// Adds the steps of the work itself. `turns` are the parts whose movements take turns; of any other work there is one.
+fn add_work(steps: &mut Vec<Step>, work: PartWork, turns: &[Part]) {
+    let Some(part) = turns.first().copied() else { return };
+    match work {
+        PartWork::Hold { s } => steps.push(Step { kind: StepKind::Hold, part, ms: seconds(s) }),
+        PartWork::Stretch { s } => {
+            steps.push(Step { kind: StepKind::EaseIn, part, ms: EASE_IN_MS });
+            steps.push(Step { kind: StepKind::Stretch, part, ms: seconds(s) });
+        }
+        PartWork::Movements { count, tempo } => beats(steps, turns, count, tempo),
+        PartWork::OwnPace { .. } => steps.push(Step { kind: StepKind::OwnPace, part, ms: 0 }),
+        PartWork::Timer { s, .. } => {
+            steps.push(Step { kind: StepKind::Timer, part, ms: seconds(s) });
+            steps.push(Step { kind: StepKind::Confirm, part, ms: 0 });
+        }
+        PartWork::Breaths { s, pace } => breaths(steps, part, s, pace),
+        PartWork::Trial { s } => {
+            steps.push(Step { kind: StepKind::Trial, part, ms: seconds(s) });
+            steps.push(Step { kind: StepKind::Settle, part, ms: SETTLE_MS });
+        }
+    }
+}
+
+/// The parts, those together whose movements take turns.
+fn turns(parts: Vec<Part>, side: Side, work: PartWork) -> Vec<Vec<Part>> {
+    let movements = matches!(work, PartWork::Movements { .. } | PartWork::OwnPace { .. });
+    let together = if side == Side::Alternating && movements { 2 } else { 1 };
+    parts.chunks(together).map(<[Part]>::to_vec).collect()
+}
+
 fn parts(each: u8, side: Side) -> Vec<Part> {
     let sides = side.in_turn();
+    if side == Side::Alternating {
+        let turn = |number: u8| {
+            sides.iter().enumerate().map(move |(turn, leg)| Part {
+                number,
+                of: each,
+                side: *leg,
+                changes_side: number > 1 || turn > 0,
+                last: number == each && turn + 1 == sides.len(),
+            })
+        };
+        return (1..=each).flat_map(turn).collect();
+    }
     let all = sides.iter().enumerate().flat_map(|(turn, leg)| {
         let last_side = turn + 1 == sides.len();
         (1..=each).map(move |number| Part {
@@ -129,12 +217,27 @@ fn count_in(steps: &mut Vec<Step>, part: Part, first: bool, rest_s: u16) {
     steps.push(Step { kind: StepKind::CountIn, part, ms: COUNT_IN_MS });
 }
 
-fn beats(steps: &mut Vec<Step>, part: Part, repetitions: u8, tempo: Tempo) {
-    for repetition in 0..repetitions {
+fn beats(steps: &mut Vec<Step>, turns: &[Part], repetitions: u8, tempo: Tempo) {
+    for (repetition, part) in (0..repetitions).flat_map(|repetition| turns.iter().map(move |part| (repetition, *part))) {
         let each = [(Beat::Up, tempo.up_s), (Beat::Keep, tempo.hold_s), (Beat::Down, tempo.down_s)];
         // A beat of length 0 is left out, except for the return, which ends the repetition.
         let kept = each.into_iter().filter(|(beat, s)| *s > 0 || *beat == Beat::Down);
         steps.extend(kept.map(|(beat, s)| Step { kind: StepKind::Beat(repetition, beat), part, ms: seconds(s) }));
+    }
+}
+
+/// Adds whole breaths until the time is over.
+fn breaths(steps: &mut Vec<Step>, part: Part, s: u16, pace: BreathPace) {
+    let count = s.div_ceil(pace.seconds().max(1));
+    for breath in 0..count {
+        let each = [
+            (Breathing::In, pace.in_s),
+            (Breathing::Full, pace.full_s),
+            (Breathing::Out, pace.out_s),
+            (Breathing::Empty, pace.empty_s),
+        ];
+        let kept = each.into_iter().filter(|(_, s)| *s > 0);
+        steps.extend(kept.map(|(part_of, s)| Step { kind: StepKind::Breath(breath, part_of), part, ms: seconds(s) }));
     }
 }
 

@@ -11,7 +11,7 @@ pub mod stance;
 mod weekdays;
 
 use crate::alarm::ClearedAlarm;
-use crate::catalogue::{Catalogue, Dose, ExerciseId, Eyes, RungId, Surface};
+use crate::catalogue::{Catalogue, Dose, ExerciseId, Eyes, RungId, Sidedness, Surface};
 use crate::choice::array;
 use crate::id::{ActivityId, ComplaintId, ItemId, PlanId};
 use crate::score::Score;
@@ -222,16 +222,37 @@ pub enum Side {
     Both,
     /// The exercise has no sides.
     Neither,
+    /// The left and the right in turn, each with the full dose.
+    Alternating,
 }
 
 impl Side {
-    /// The sides in the order in which they are done; a single `None` if there are no sides.
+    /// The sides in the order in which they are done; a single `None` if there are no sides. Of [`Side::Alternating`] the order in
+    /// which each turn goes.
     pub fn in_turn(self) -> &'static [Option<BodySide>] {
         match self {
             Side::Left => &[Some(BodySide::Left)],
             Side::Right => &[Some(BodySide::Right)],
-            Side::Both => &[Some(BodySide::Left), Some(BodySide::Right)],
+            Side::Both | Side::Alternating => &[Some(BodySide::Left), Some(BodySide::Right)],
             Side::Neither => &[None],
+        }
+    }
+
+    /// Whether an exercise of this sidedness can be prescribed for it.
+    pub fn fits(self, sidedness: Sidedness) -> bool {
+        match sidedness {
+            Sidedness::None => self == Side::Neither,
+            Sidedness::EachSide => matches!(self, Side::Left | Side::Right | Side::Both),
+            Sidedness::Alternating => self == Side::Alternating,
+        }
+    }
+
+    /// How often the dose is done in one run: once, for each side, or in turn.
+    pub fn sidedness(self) -> Sidedness {
+        match self {
+            Side::Left | Side::Right | Side::Neither => Sidedness::None,
+            Side::Both => Sidedness::EachSide,
+            Side::Alternating => Sidedness::Alternating,
         }
     }
 }

@@ -1,10 +1,10 @@
 //! Decides which reminder is due at a moment.
 
 use super::Settings;
-use crate::catalogue::{Catalogue, Sidedness};
+use crate::catalogue::Catalogue;
 use crate::history::{History, Mark};
 use crate::id::PlanId;
-use crate::plan::{Item, Side};
+use crate::plan::Item;
 use crate::run::RunEnd;
 use crate::slots::{OPEN_MINUTES, Slot, SlotRef};
 use crate::suspension;
@@ -72,7 +72,7 @@ impl<'a> ReminderContext<'a> {
             self.wanted_since(one, now).is_some_and(|since| !near.iter().any(|other| self.waits(other, since, now)))
         });
         let (of, slot, item) = wanted.min_by_key(|(_, slot, _)| std::cmp::Reverse(slot.due.map(|due| due.utc_ms)))?;
-        let sides = if item.side == Side::Both { Sidedness::EachSide } else { Sidedness::None };
+        let sides = item.side.sidedness();
         let plan = of.followed.plan.header.id;
         Some(Reminder {
             plan,

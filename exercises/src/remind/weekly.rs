@@ -1,9 +1,8 @@
 //! The slots to come in a form that a calendar can store: one time of day, some days of the week, until the review, with exceptions.
 
 use super::PlanInForce;
-use crate::catalogue::Sidedness;
 use crate::id::PlanId;
-use crate::plan::{Side, Weekdays};
+use crate::plan::Weekdays;
 use crate::suspension;
 use crate::time::{Offsets, Stamp};
 use chrono::{Datelike, Duration, NaiveDateTime, NaiveTime, Timelike};
@@ -39,7 +38,7 @@ pub fn weekly(of: PlanInForce<'_>, now: Stamp, zone: &Offsets) -> Vec<Weekly> {
         let item = plan.item(slot.slot.item).filter(|_| of.followed.history.day_off(slot.slot.day).is_none());
         let paused = |item| suspension::blocking(&suspended, item, plan, of.catalogue).is_some();
         let Some(item) = item.filter(|item| !paused(item)) else { continue };
-        let sides = if item.side == Side::Both { Sidedness::EachSide } else { Sidedness::None };
+        let sides = item.side.sidedness();
         let (dates, takes_s) = times.entry(due.local().time()).or_default();
         dates.insert(due.local());
         *takes_s = item.dose.total_s(sides).max(*takes_s);

@@ -101,6 +101,7 @@ pub fn item(dose: Dose, side: Side) -> Item {
         Dose::Hold { .. } => (HOLD, "sit-tall", "wall", BACK),
         Dose::Balance { .. } => (BALANCE, "one-leg", "firm", ANKLE),
         Dose::Reps { .. } => (REPS, "stand-up", "high", BACK),
+        other => panic!("no sample exercise has a dose of {other:?}"),
     };
     let exercise = ExerciseId::new(exercise).expect("an id");
     Item {

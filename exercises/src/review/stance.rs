@@ -133,6 +133,6 @@ fn involved(plan: &Plan, exercise: &ExerciseId) -> Option<BodySide> {
     served.find_map(|complaint| match side(complaint)? {
         Side::Left => Some(BodySide::Left),
         Side::Right => Some(BodySide::Right),
-        Side::Both | Side::Neither => None,
+        Side::Both | Side::Alternating | Side::Neither => None,
     })
 }

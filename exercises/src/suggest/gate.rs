@@ -25,6 +25,8 @@ pub enum Hindrance {
     EyesApart,
     /// It is a test, which no step changes.
     Test,
+    /// It is of a kind that no step changes: breathing, care, a prompt.
+    NotStepped,
     /// The catalogue does not have the exercise or the rung.
     Unknown,
 }

@@ -9,7 +9,10 @@
 //!    days with a session met the target, more than half of the owed slots done, no unsettled morning for a week, pain not worse, no
 //!    flare and no alarm that suspended it for a week (also if a card has cleared it), and every known rating while doing it of the last six days with a session at most [`EASY_PAIN`];
 //! 5. **keep**: otherwise.
+//!
+//! What is no training (breathing, care, prompts) is neither eased nor progressed.
 
+use super::gate::Hindrance;
 use super::reduction::reduction;
 use super::step::{StepConditions, next, undo};
 use super::{Ask, ItemFacts, Proposal, Reason, Session, Step, Suggestion};
@@ -64,6 +67,9 @@ fn any_done(facts: &ItemFacts<'_>) -> bool {
 }
 
 fn ease(facts: &ItemFacts<'_>) -> Option<Outcome> {
+    if !facts.item.dose.kind().rules().is_stepped() {
+        return None;
+    }
     let mut reasons: Vec<Reason> = Vec::new();
     let last = &facts.during[facts.during.len().saturating_sub(LAST_RATINGS)..];
     let above = last.iter().rev().find(|(_, score)| *score > facts.item.pain_limit);
@@ -127,6 +133,9 @@ fn commonest(facts: &ItemFacts<'_>) -> Option<(Barrier, u32)> {
 }
 
 fn progress_or_keep(facts: &ItemFacts<'_>) -> Outcome {
+    if !facts.item.dose.kind().rules().is_stepped() {
+        return (Proposal::Keep, vec![Reason::Hindered(Hindrance::NotStepped)], Vec::new());
+    }
     let against = against_progress(facts);
     if !against.is_empty() {
         let ask = if unsettled_lately(facts, &facts.unsettled_unknown).is_empty() { Vec::new() } else { vec![Ask::Pain] };

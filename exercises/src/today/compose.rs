@@ -3,10 +3,10 @@
 use super::progress::count;
 use super::{Followed, Head, PauseEnd, Today, TodayAlarm, TodayClinic, TodayItem, TodayKnot, TryFirst};
 use crate::alarm::{Circumstance, Trouble};
-use crate::catalogue::{Catalogue, Sidedness};
+use crate::catalogue::Catalogue;
 use crate::history::Mark;
 use crate::id::{ItemId, PlanId};
-use crate::plan::{Item, Side};
+use crate::plan::Item;
 use crate::questions;
 use crate::slots::Slot;
 use crate::suspension;
@@ -58,7 +58,7 @@ fn items_of(one: &Followed, catalogue: &Catalogue, several: bool, now: Stamp) ->
         let exercise = catalogue.get(&item.exercise)?.clone();
         let paused = suspension::blocking(&suspended, item, &one.plan, catalogue).map(|alarm| alarm.trouble);
         let hand_on_support = one.hand_on_support(item, &exercise);
-        let sides = if item.side == Side::Both { Sidedness::EachSide } else { Sidedness::None };
+        let sides = item.side.sidedness();
         let takes_s = item.dose.total_s(sides);
         let clinic = several.then(|| one.plan.header.clinic.clone());
         Some(TodayItem {

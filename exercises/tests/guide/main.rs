@@ -3,6 +3,7 @@
 mod balance;
 mod cues;
 mod hold;
+mod kinds;
 mod properties;
 mod reps;
 

@@ -21,7 +21,7 @@ pub fn Cautions(script: Box<RunScript>) -> impl IntoView {
     let (texts, drawing, needs) = (level.texts(words.lang()), level.figure(), words.needs(level.equipment()));
     let change = words.change_of(&script.item, &script.exercise);
     let hand = script.hand_on_support;
-    let limit = words.stop_above(script.item.pain_limit);
+    let limit = script.item.dose.kind().rules().asks_pain().then(|| words.stop_above(script.item.pain_limit));
     let (plan, run) = (script.plan, script.run.clone());
     let begin = move |_| {
         sounds::unlock();
@@ -38,7 +38,7 @@ pub fn Cautions(script: Box<RunScript>) -> impl IntoView {
             <List title=words.text(Key::Precautions) lines=texts.cautions.clone()/>
             <List title=words.text(Key::SignsToStop) lines=texts.stop_signs.clone() alarm=true/>
             {hand.then(|| view! { <p><strong>{words.text(Key::HandOnSupport)}</strong></p> })}
-            <p><strong>{limit}</strong></p>
+            {limit.map(|limit| view! { <p><strong>{limit}</strong></p> })}
             <Figure drawing/>
             <Steps texts needs change/>
         }

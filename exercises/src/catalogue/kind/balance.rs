@@ -58,7 +58,7 @@ impl KindRules for BalanceRules {
 
     /// Someone standing on one leg can neither pause nor look for a button.
     fn flags(&self) -> RunFlags {
-        RunFlags { pausable: false, ends_out_of_sight: true, whole_screen: true }
+        RunFlags { pausable: false, ends_out_of_sight: true, whole_screen: true, goes_on_unseen: false }
     }
 
     fn form(&self) -> WorkForm {
@@ -79,7 +79,7 @@ impl KindRules for BalanceRules {
     }
 
     fn forward(&self) -> &'static [StepForward] {
-        &[StepForward { quantity: Quantity::TargetSeconds, by: STEP_S, most: MAX_TARGET_S, short_if_often: false }]
+        const { &[StepForward { short_if_often: false, ..StepForward::by(Quantity::TargetSeconds, STEP_S, MAX_TARGET_S) }] }
     }
 
     fn back(&self) -> &'static [(Quantity, i16)] {

@@ -5,6 +5,9 @@ use super::{Dose, Kind};
 use crate::catalogue::bounds::{OutOfRange, Quantity};
 use crate::catalogue::sidedness::Sidedness;
 
+/// Seconds that one movement at one's own pace is taken to last (an estimate of ours).
+const OWN_PACE_S: u32 = 4;
+
 impl Dose {
     /// The fields of this dose, in the order in which files hold them.
     pub fn fields(&self) -> &'static [DoseField] {
@@ -76,29 +79,39 @@ impl Dose {
     }
 
     /// Seconds of one whole run with its rests, on both sides if the exercise is done for each side. There is no rest after
-    /// the last part; changing sides counts as one rest.
+    /// the last part; changing sides counts as one rest, except between movements that go to each side in turn.
     pub fn total_s(&self, side: Sidedness) -> u32 {
         let rest_s = u32::from(self.kind().rules().course(self).rest_s);
-        let sides: u32 = if side == Sidedness::EachSide { 2 } else { 1 };
-        let rests = (u32::from(self.parts()) * sides).saturating_sub(1);
-        self.work_s() * sides + rests * rest_s
+        let sides: u32 = if side == Sidedness::None { 1 } else { 2 };
+        let in_one_set = side == Sidedness::Alternating && self.kind().form() == WorkForm::Counted;
+        let parts = u32::from(self.parts()) * if in_one_set { 1 } else { sides };
+        self.work_s() * sides + parts.saturating_sub(1) * rest_s
     }
 }
 
 impl PartWork {
-    /// Its length in seconds; for a trial the longest it can last.
+    /// Its length in seconds; for a trial the longest it can last, and for movements at one's own pace an estimate.
     pub fn seconds(self) -> u32 {
         match self {
-            PartWork::Hold { s } | PartWork::Trial { s } => s.into(),
+            PartWork::Hold { s }
+            | PartWork::Stretch { s }
+            | PartWork::Trial { s }
+            | PartWork::Timer { s, .. }
+            | PartWork::Breaths { s, .. } => s.into(),
             PartWork::Movements { count, tempo } => u32::from(count) * u32::from(tempo.seconds()),
+            PartWork::OwnPace { count } => u32::from(count) * OWN_PACE_S,
         }
     }
 
-    /// Number of movements; a hold or a trial counts as one.
+    /// Number of movements; everything else counts as one.
     pub fn count(self) -> u32 {
         match self {
-            PartWork::Hold { .. } | PartWork::Trial { .. } => 1,
-            PartWork::Movements { count, .. } => count.into(),
+            PartWork::Movements { count, .. } | PartWork::OwnPace { count } => count.into(),
+            PartWork::Hold { .. }
+            | PartWork::Stretch { .. }
+            | PartWork::Trial { .. }
+            | PartWork::Timer { .. }
+            | PartWork::Breaths { .. } => 1,
         }
     }
 }

@@ -70,10 +70,12 @@ impl KindRules for HoldRules {
     }
 
     fn forward(&self) -> &'static [StepForward] {
-        &[
-            StepForward { quantity: Quantity::HoldSeconds, by: STEP_S, most: MAX_HOLD_S, short_if_often: true },
-            StepForward { quantity: Quantity::Repetitions, by: 1, most: MAX_HOLDS, short_if_often: true },
-        ]
+        const {
+            &[
+                StepForward::by(Quantity::HoldSeconds, STEP_S, MAX_HOLD_S),
+                StepForward::by(Quantity::Repetitions, 1, MAX_HOLDS),
+            ]
+        }
     }
 
     fn back(&self) -> &'static [(Quantity, i16)] {

@@ -6,12 +6,20 @@
 //! a kind to its screen.
 
 mod balance;
+mod breath;
+mod care;
 mod dose;
+mod go;
 mod hold;
+mod movement;
+mod pace;
+mod prompt;
 mod reps;
 mod rules;
+mod stretch;
 mod tempo;
 
+pub use pace::BreathPace;
 pub use rules::{
     DoseField, DoseUnit, KindRules, Lead, PartCourse, PartWork, RunFlags, StepForward, Totals, UsualTimes, WorkForm,
 };
@@ -47,6 +55,18 @@ kinds! {
     Balance => balance::BalanceRules,
     /// Counted movements with a tempo.
     Reps => reps::RepsRules,
+    /// A position is eased into and kept without effort for some seconds, several times.
+    Stretch => stretch::StretchRules,
+    /// Movements at the person's own pace.
+    Move => movement::MoveRules,
+    /// An activity for some minutes, such as walking.
+    Go => go::GoRules,
+    /// Breathing at a pace, for some minutes.
+    Breath => breath::BreathRules,
+    /// Warmth, cold, rest or a ball for some minutes; no exercise.
+    Care => care::CareRules,
+    /// Something to do at once and without a dose.
+    Prompt => prompt::PromptRules,
 }
 
 /// The dose of one run, for one side if the exercise is done for each side.
@@ -84,6 +104,41 @@ pub enum Dose {
         /// Seconds of each part of a movement.
         tempo: Tempo,
     },
+    /// For [`Kind::Stretch`].
+    Stretch {
+        /// Number of stretches, 1 to 50.
+        repetitions: u8,
+        /// Seconds of each stretch, without easing into it, 5 to 120.
+        stretch_s: u16,
+        /// Seconds of rest between two stretches, 0 to 300.
+        rest_s: u16,
+    },
+    /// For [`Kind::Move`].
+    Move {
+        /// Number of movements, 1 to 50; of an exercise whose sides take turns, to each side.
+        repetitions: u8,
+    },
+    /// For [`Kind::Go`].
+    Go {
+        /// Minutes, 1 to 180.
+        minutes: u8,
+        /// The effort aimed at, 0 (none) to 10 (the most possible).
+        effort: u8,
+    },
+    /// For [`Kind::Breath`].
+    Breath {
+        /// Minutes, 1 to 30; the last breath is completed.
+        minutes: u8,
+        /// Seconds of each part of a breath.
+        pace: BreathPace,
+    },
+    /// For [`Kind::Care`].
+    Care {
+        /// Minutes, 1 to 60.
+        minutes: u8,
+    },
+    /// For [`Kind::Prompt`], which has no dose.
+    Prompt,
 }
 
 impl Dose {
@@ -93,6 +148,12 @@ impl Dose {
             Dose::Hold { .. } => Kind::Hold,
             Dose::Balance { .. } => Kind::Balance,
             Dose::Reps { .. } => Kind::Reps,
+            Dose::Stretch { .. } => Kind::Stretch,
+            Dose::Move { .. } => Kind::Move,
+            Dose::Go { .. } => Kind::Go,
+            Dose::Breath { .. } => Kind::Breath,
+            Dose::Care { .. } => Kind::Care,
+            Dose::Prompt => Kind::Prompt,
         }
     }
 }

@@ -75,7 +75,7 @@ impl KindRules for RepsRules {
     }
 
     fn forward(&self) -> &'static [StepForward] {
-        &[StepForward { quantity: Quantity::Repetitions, by: 1, most: MAX_REPETITIONS, short_if_often: true }]
+        const { &[StepForward::by(Quantity::Repetitions, 1, MAX_REPETITIONS)] }
     }
 
     fn back(&self) -> &'static [(Quantity, i16)] {

@@ -1,6 +1,6 @@
 //! The interface through which the other code learns about a kind of exercise.
 
-use super::{Dose, Tempo};
+use super::{BreathPace, Dose, Tempo};
 use crate::catalogue::bounds::Quantity;
 
 /// Everything that depends on the kind of an exercise.
@@ -32,7 +32,7 @@ pub trait KindRules: Sync {
 
     /// How a run of this kind can be paused and ended.
     fn flags(&self) -> RunFlags {
-        RunFlags { pausable: true, ends_out_of_sight: false, whole_screen: false }
+        RunFlags::USUAL
     }
 
     /// The form in which the work done is recorded.
@@ -50,6 +50,28 @@ pub trait KindRules: Sync {
     /// Whether the pain while doing it is asked about.
     fn asks_pain(&self) -> bool {
         true
+    }
+
+    /// Whether the review may propose to make it harder, or easier for pain or a missed target. Otherwise it proposes only to
+    /// keep it, to ask less, or to talk.
+    fn is_stepped(&self) -> bool {
+        true
+    }
+
+    /// Whether it is done at once, so that one press says that it was done.
+    fn is_one_press(&self) -> bool {
+        false
+    }
+
+    /// Whether it counts as exercise in what is said about all exercises together.
+    fn is_exercise(&self) -> bool {
+        true
+    }
+
+    /// The most seconds of work that a plan may ask for in one run on one side; `None` if the ranges of the quantities are
+    /// limit enough.
+    fn most_work_s(&self) -> Option<u32> {
+        None
     }
 
     /// When an exercise of this kind is due, before the clinician chooses times.
@@ -95,7 +117,12 @@ impl DoseField {
         DoseField { quantity, key, plan_key, group: None, room: u16::MAX, by_fives: true }
     }
 
-    /// A field of a group that holds the seconds of one part of a movement.
+    /// A field that holds minutes.
+    pub(super) const fn minutes(quantity: Quantity, key: &'static str, plan_key: &'static str) -> DoseField {
+        DoseField { by_fives: true, ..DoseField::count(quantity, key, plan_key) }
+    }
+
+    /// A field of a group that holds the seconds of one part of a movement or a breath.
     pub(super) const fn within(group: &'static str, quantity: Quantity, key: &'static str) -> DoseField {
         DoseField { quantity, key, plan_key: "", group: Some(group), room: u8::MAX as u16, by_fives: false }
     }
@@ -117,6 +144,8 @@ pub struct PartCourse {
 pub enum Lead {
     /// The rest ends with a count-in, after which the part begins by itself.
     CountIn,
+    /// Nothing: it begins as soon as the person has started the run.
+    AtOnce,
     /// After the rest the person says when they are ready; then a count-in gives time to put the phone in its place.
     WhenReady,
 }
@@ -129,6 +158,11 @@ pub enum PartWork {
         /// Length of the hold in seconds.
         s: u16,
     },
+    /// A position is eased into for [`crate::guide::EASE_IN_MS`] and then kept without effort for a fixed time.
+    Stretch {
+        /// Length of the stretch in seconds, without the easing in.
+        s: u16,
+    },
     /// Movements at a tempo that the figure shows.
     Movements {
         /// Number of movements.
@@ -136,10 +170,29 @@ pub enum PartWork {
         /// Seconds of each part of a movement.
         tempo: Tempo,
     },
+    /// Movements at the person's own pace, who counts them or says when all are done.
+    OwnPace {
+        /// Number of movements.
+        count: u8,
+    },
     /// A position is held until the screen is touched.
     Trial {
         /// The longest that the trial lasts, in seconds.
         s: u16,
+    },
+    /// Something goes on for a fixed time, which needs no guidance.
+    Timer {
+        /// Its length in seconds.
+        s: u16,
+        /// Whether the body moves meanwhile.
+        moves: bool,
+    },
+    /// Breaths at a pace, until the time is over and the last one is complete.
+    Breaths {
+        /// The time in seconds.
+        s: u16,
+        /// Seconds of each part of a breath.
+        pace: BreathPace,
     },
 }
 
@@ -153,6 +206,14 @@ pub struct RunFlags {
     pub ends_out_of_sight: bool,
     /// Whether a touch anywhere on the screen ends the work, or cancels its count-in.
     pub whole_screen: bool,
+    /// Whether the time goes on by the clock while the device sleeps or the window is out of sight.
+    pub goes_on_unseen: bool,
+}
+
+impl RunFlags {
+    /// Can be paused, pauses when the device sleeps, and goes on when the window is out of sight.
+    pub(super) const USUAL: RunFlags =
+        RunFlags { pausable: true, ends_out_of_sight: false, whole_screen: false, goes_on_unseen: false };
 }
 
 /// The form in which the work done is recorded; several kinds may share one.
@@ -172,18 +233,25 @@ pub enum WorkForm {
 pub enum DoseUnit {
     /// Seconds of holding.
     HoldSeconds,
+    /// Seconds of stretching.
+    StretchSeconds,
+    /// Minutes.
+    Minutes,
     /// Repetitions that went well.
     Repetitions,
     /// Balance trials attempted.
     Trials,
+    /// Times that it was done.
+    Times,
 }
 
 impl DoseUnit {
     /// Number of units of a [`crate::run::Share`] in one of these units; a share counts time in milliseconds.
     pub(crate) fn divisor(self) -> u64 {
         match self {
-            DoseUnit::HoldSeconds => 1000,
-            DoseUnit::Repetitions | DoseUnit::Trials => 1,
+            DoseUnit::HoldSeconds | DoseUnit::StretchSeconds => 1000,
+            DoseUnit::Minutes => 60_000,
+            DoseUnit::Repetitions | DoseUnit::Trials | DoseUnit::Times => 1,
         }
     }
 }
@@ -203,12 +271,27 @@ pub enum UsualTimes {
 pub struct StepForward {
     /// The quantity that grows.
     pub quantity: Quantity,
-    /// The amount added by one step.
+    /// The amount added by one step, at least.
     pub by: i16,
+    /// The share of the value that one step adds if that is more than `by`, in percent, rounded down.
+    pub percent: u8,
     /// The largest value that steps lead to.
     pub most: i64,
     /// Whether this step is not allowed if it would make an exercise that is due often too long.
     pub short_if_often: bool,
+}
+
+impl StepForward {
+    /// Steps that add `by` up to `most`, as long as an exercise that is due often stays short.
+    pub const fn by(quantity: Quantity, by: i16, most: i64) -> StepForward {
+        StepForward { quantity, by, percent: 0, most, short_if_often: true }
+    }
+
+    /// The amount that one step adds to `value`.
+    pub fn amount(&self, value: i64) -> i16 {
+        let share = value.saturating_mul(self.percent.into()) / 100;
+        self.by.max(i16::try_from(share).unwrap_or(i16::MAX))
+    }
 }
 
 /// What a summary says about the dose of a run, for one side. A value is `None` if it cannot be divided evenly between the sides.

@@ -27,7 +27,11 @@ fn the_values_of_a_dose_make_the_dose_of_its_kind_and_of_no_other() {
     for dose in [HOLD, BALANCE, REPS].into_iter().chain(Kind::ALL.iter().map(|kind| least(*kind))) {
         assert_eq!(Dose::from_values(dose.kind(), &dose.values()), Some(dose));
         assert_eq!(dose.values().len(), dose.fields().len(), "{dose:?}");
-        assert_eq!(Dose::from_values(dose.kind(), &dose.values()[1..]), None, "a value too few");
+        let values = dose.values();
+        if let Some((_, fewer)) = values.split_first() {
+            assert_eq!(Dose::from_values(dose.kind(), fewer), None, "a value too few");
+        }
+        assert_eq!(Dose::from_values(dose.kind(), &[values.as_slice(), &[1]].concat()), None, "a value too many");
         for other in Kind::ALL.iter().filter(|other| **other != dose.kind()) {
             assert_eq!(other.rules().values(&dose), Vec::<i64>::new(), "{other:?} of {dose:?}");
         }
@@ -83,6 +87,23 @@ fn a_kind_done_on_one_leg_is_recorded_as_trials() {
     for kind in Kind::ALL.iter().filter(|kind| kind.is_balance()) {
         assert_eq!(kind.form(), WorkForm::Trials, "{kind:?}: what is stood on has to be recorded");
     }
+}
+
+#[test]
+fn a_step_in_percent_adds_at_least_its_amount() {
+    let walk = Kind::Go.rules().forward()[0];
+    assert_eq!([5, 20, 30, 55].map(|minutes| walk.amount(minutes)), [1, 2, 3, 5], "ten per cent");
+    let hold = Kind::Hold.rules().forward()[0];
+    assert_eq!([5, 25].map(|seconds| hold.amount(seconds)), [5, 5]);
+}
+
+#[test]
+fn minutes_and_turns_come_to_their_time() {
+    let walk = Dose::Go { minutes: 20, effort: 3 };
+    assert_eq!((walk.part_amount(), walk.total_s(Sidedness::None)), (1_200_000, 1200));
+    assert_eq!(REPS.total_s(Sidedness::Alternating), 2 * 96 + 60, "one rest between two sets");
+    assert_eq!(HOLD.total_s(Sidedness::Alternating), 60 + 5 * 10);
+    assert_eq!(Dose::Prompt.part_amount(), 1);
 }
 
 #[test]

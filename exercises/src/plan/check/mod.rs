@@ -5,9 +5,9 @@
 use super::stance::{StanceField, days_reached, newest};
 use super::{
     Aftercare, AgeBand, Item, MAX_AFTERCARE, MAX_AFTERCARE_LINES, MAX_BASELINES, MAX_CLEARED, MAX_ITEMS, MAX_NAME,
-    MAX_NAMED, MAX_NOTE, MAX_PHONE, Pattern, Plan, Risk, Side, is_phone,
+    MAX_NAMED, MAX_NOTE, MAX_PHONE, Pattern, Plan, Risk, is_phone,
 };
-use crate::catalogue::{Catalogue, Exercise, Eyes, Sidedness, Surface};
+use crate::catalogue::{Catalogue, Exercise, Eyes, Surface};
 use crate::id::ItemId;
 use chrono::NaiveDate;
 
@@ -58,6 +58,8 @@ pub enum Problem {
     Serves(ItemId),
     /// Balance is prescribed without the patient's age band.
     AgeMissing,
+    /// One run of this item has more than this many seconds of work on one side.
+    TooMuchWork(ItemId, u32),
     /// Balance is prescribed, but the clinician has not ticked these risks as absent.
     NotTicked(Vec<Risk>),
     /// Balance is prescribed, but the list of absent risks was carried over from an earlier visit, the day of which is given, and not
@@ -175,8 +177,10 @@ fn of_item(plan: &Plan, item: &Item, exercise: &Exercise) -> Vec<Problem> {
     if item.dose.kind() != exercise.kind || item.dose.check().is_err() {
         found.push(Problem::Dose(item.id));
     }
-    let sides = exercise.level(item.rung.as_ref()).side();
-    if (sides == Sidedness::EachSide) == (item.side == Side::Neither) {
+    if let Some(most_s) = exercise.kind.rules().most_work_s().filter(|most| item.dose.work_s() > *most) {
+        found.push(Problem::TooMuchWork(item.id, most_s));
+    }
+    if !item.side.fits(exercise.level(item.rung.as_ref()).side()) {
         found.push(Problem::Side(item.id));
     }
     if !schedule_fits(item) {

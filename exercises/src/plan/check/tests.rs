@@ -2,9 +2,9 @@
 
 use super::*;
 use crate::alarm::ClearedAlarm;
-use crate::catalogue::{Dose, ExerciseId, RungId};
+use crate::catalogue::{Dose, ExerciseId, RungId, Sidedness};
 use crate::id::{ActivityId, ComplaintId, EntryRef};
-use crate::plan::{Activity, BodySide, Complaint, StanceBaseline, Weekdays};
+use crate::plan::{Activity, BodySide, Complaint, Side, StanceBaseline, Weekdays};
 use crate::review::samples::{BALANCE, HOLD, PHONE, REPS, baseline, catalogue, plan, rung};
 use crate::score::Score;
 use chrono::Duration;

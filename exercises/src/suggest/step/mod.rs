@@ -65,8 +65,11 @@ pub fn next(item: &Item, conditions: StepConditions<'_>) -> Result<Step, Hindran
     let mut hindrance = Hindrance::AtTheTop;
     for grows in exercise.grows() {
         match grows {
-            Grows::Dose(step) if is_free(item, &step) => return Ok(Step::Change { quantity: step.quantity, by: step.by }),
-            Grows::Dose(_) => {}
+            Grows::Dose(step) => {
+                if let Some(change) = change(item, &step) {
+                    return Ok(change);
+                }
+            }
             Grows::Level => match harder_rung(item, exercise, conditions) {
                 Ok(step) => return Ok(step),
                 Err(found) => hindrance = found,
@@ -76,11 +79,14 @@ pub fn next(item: &Item, conditions: StepConditions<'_>) -> Result<Step, Hindran
     Err(hindrance)
 }
 
-/// Whether the step stays within the limit of its quantity, and an item that is due often stays short enough.
-fn is_free(item: &Item, step: &StepForward) -> bool {
-    let StepForward { quantity, by, most, short_if_often } = *step;
-    let within = item.dose.value(quantity).is_some_and(|value| value + i64::from(by) <= most);
-    within && (!short_if_often || short_enough(&Step::Change { quantity, by }.apply(item)))
+/// The change of the dose that a step makes, if it stays within the limit of its quantity, and an item that is due often stays
+/// short enough.
+fn change(item: &Item, step: &StepForward) -> Option<Step> {
+    let value = item.dose.value(step.quantity)?;
+    let by = step.amount(value);
+    let change = Step::Change { quantity: step.quantity, by };
+    let within = value + i64::from(by) <= step.most;
+    (within && (!step.short_if_often || short_enough(&change.apply(item)))).then_some(change)
 }
 
 fn harder_rung(item: &Item, exercise: &Exercise, conditions: StepConditions<'_>) -> Result<Step, Hindrance> {
@@ -134,7 +140,11 @@ pub fn undo(item: &Item, planned: &Item, exercise: Option<&Exercise>) -> Option<
         item.dose.kind() == planned.dose.kind() && item.dose.value(step.quantity) > planned.dose.value(step.quantity)
     };
     match dose_steps(item, exercise).into_iter().rev().find(added) {
-        Some(StepForward { quantity, by, .. }) => Some(Step::Change { quantity, by: -by }),
+        Some(step) => {
+            // What steps in percent added is taken back by the same steps from the value before.
+            let value = planned.dose.value(step.quantity)?;
+            Some(Step::Change { quantity: step.quantity, by: -step.amount(value) })
+        }
         None => back(item, exercise),
     }
 }

@@ -16,7 +16,7 @@ fn to_rung(id: &str, dose: Dose) -> Step {
 /// The catalogue with rules of its own for the hold: 5 s more up to 15 s, then the next rung, then one repetition more up to 6.
 fn with_step_rules() -> Catalogue {
     let mut catalogue = catalogue();
-    let step = |quantity, by, most| StepForward { quantity, by, most, short_if_often: true };
+    let step = |quantity, by, most| StepForward { quantity, by, percent: 0, most, short_if_often: true };
     let rule = |grows| StepRule { grows, basis: Basis::WorkingRange };
     catalogue.exercises[0].step_rules = vec![
         rule(Grows::Dose(step(Quantity::HoldSeconds, 5, 15))),
@@ -83,7 +83,7 @@ fn an_exercises_own_step_rules_in_their_order() {
 #[test]
 fn a_rung_that_is_not_allowed_yet_does_not_hinder_the_rules_after_it() {
     let mut catalogue = catalogue();
-    let step = |most| StepForward { quantity: Quantity::TargetSeconds, by: 5, most, short_if_often: false };
+    let step = |most| StepForward { quantity: Quantity::TargetSeconds, by: 5, percent: 0, most, short_if_often: false };
     let rule = |grows| StepRule { grows, basis: Basis::StanceTime };
     catalogue.exercises[1].step_rules = [Grows::Dose(step(30)), Grows::Level, Grows::Dose(step(60))].map(rule).to_vec();
     let at = |target_s, gate_open| {

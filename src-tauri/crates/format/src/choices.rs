@@ -56,7 +56,7 @@ macro_rules! choices {
 }
 
 choices! {
-    Side { Left = 0 "left", Right = 1 "right", Both = 2 "both", Neither = 3 "neither" }
+    Side { Left = 0 "left", Right = 1 "right", Both = 2 "both", Neither = 3 "neither", Alternating = 4 "alternating" }
     BodySide { Left = 0 "left", Right = 1 "right" }
     Surface { Firm = 0 "firm", FoldedTowel = 1 "folded-towel", Cushion = 2 "cushion", Foam = 3 "foam" }
     Eyes { Open = 0 "open", Closed = 1 "closed" }
@@ -179,7 +179,7 @@ named! {
         Knee = "knee",
         Ankle = "ankle",
     }
-    Sidedness { None = "none", EachSide = "each-side" }
+    Sidedness { None = "none", EachSide = "each-side", Alternating = "alternating" }
     Posture { Standing = "standing", Sitting = "sitting", Lying = "lying", Kneeling = "kneeling" }
     Equipment {
         Chair = "chair",

@@ -3,11 +3,11 @@
 use crate::date::names_of;
 use crate::{Key, Words};
 use chrono::Weekday;
-use exercises::catalogue::{Exercise, Region, Sidedness};
+use exercises::catalogue::{Exercise, Region};
 use exercises::draft::TypedField;
 use exercises::id::ItemId;
 use exercises::plan::check::Problem;
-use exercises::plan::{AgeBand, Pattern, Prescription, Side};
+use exercises::plan::{AgeBand, Pattern, Prescription};
 use std::cmp::Ordering;
 use wire::clinic::PassphraseStrength;
 
@@ -54,7 +54,7 @@ impl Words {
         let whole = |item: &exercises::plan::Item| {
             exercises.iter().find(|exercise| exercise.id == item.exercise)?;
             let times = item.schedule.pattern.minutes().len() as u32;
-            let sides = if item.side == Side::Both { Sidedness::EachSide } else { Sidedness::None };
+            let sides = item.side.sidedness();
             Some((times, times * item.dose.total_s(sides)))
         };
         let (times, seconds) =
@@ -70,6 +70,7 @@ pub fn item_of(problem: &Problem) -> Option<ItemId> {
         | Problem::OtherContent(item, _)
         | Problem::UnknownRung(item, _)
         | Problem::Dose(item)
+        | Problem::TooMuchWork(item, _)
         | Problem::Side(item)
         | Problem::Schedule(item)
         | Problem::Serves(item)
@@ -135,6 +136,7 @@ impl Words {
             Problem::StanceTooShort(_) => Key::ProblemStanceShort,
             Problem::GateClosed(_) => Key::ProblemGate,
             Problem::SoftAndClosed(_) => Key::ProblemSoftClosed,
+            Problem::TooMuchWork(_, seconds) => return self.problem_too_much_work(seconds / 60),
             Problem::NotTicked(risks) => return self.problem_ticks(risks.len()),
             whole => return self.problem(whole),
         };
@@ -221,6 +223,7 @@ mod tests {
             Problem::UnknownExercise(item, "x".into()),
             Problem::UnknownRung(item, String::new()),
             Problem::Dose(item),
+            Problem::TooMuchWork(item, 300),
             Problem::Side(item),
             Problem::Schedule(item),
             Problem::Serves(item),

@@ -3,10 +3,12 @@
 use crate::{Key, Words};
 use exercises::adherence::DoseUnit;
 use exercises::catalogue::Quantity::{
-    HoldSeconds, Repetitions, RestSeconds, Sets, TargetSeconds, TempoDownSeconds, TempoHoldSeconds, TempoUpSeconds, Trials,
+    ActivityMinutes, BreathEmptySeconds, BreathFullSeconds, BreathInSeconds, BreathMinutes, BreathOutSeconds, CareMinutes,
+    Effort, HoldSeconds, Repetitions, RestSeconds, Sets, StretchSeconds, TargetSeconds, TempoDownSeconds, TempoHoldSeconds,
+    TempoUpSeconds, Trials,
 };
 use exercises::catalogue::{Dose, Kind, Quantity};
-use exercises::guide::Beat;
+use exercises::guide::{Beat, Breathing};
 
 /// A text with one number.
 type Say = fn(Words, i64) -> String;
@@ -19,7 +21,7 @@ struct KindTexts {
     fields: &'static [(Quantity, Key)],
     /// The text for a change of the dose ("to 15 seconds per hold"), by the quantity that changes.
     steps: &'static [(Quantity, Say)],
-    /// The current part of a run and the number of parts.
+    /// The current part of a run and the number of parts; empty for a kind whose runs have one part.
     part: fn(Words, u8, u8) -> String,
     /// The next part of a run and the number of parts.
     next_part: fn(Words, u8, u8) -> String,
@@ -105,11 +107,112 @@ const REPS: KindTexts = KindTexts {
     }),
 };
 
+const STRETCH: KindTexts = KindTexts {
+    fields: &[(Repetitions, Key::DoseStretches), (StretchSeconds, Key::DoseStretchSeconds), (RestSeconds, Key::DoseRest)],
+    steps: &[
+        (StretchSeconds, |words, to| words.review_to_stretch_seconds(to)),
+        (Repetitions, |words, to| words.review_to_stretches(to)),
+    ],
+    part: |words, n, of| words.stretch_of(n, of),
+    next_part: |words, n, of| words.next_stretch_of(n, of),
+    done: |words, done, of| words.done_stretches(of, done),
+    sentence: |words, n, shown| match (n, shown) {
+        ([n, s, rest], [stretches, seconds, pause]) => words.dose_sentence_stretch(*n, stretches, *s, seconds, *rest, pause),
+        _ => String::new(),
+    },
+    seldom_sentence: None,
+};
+
+const MOVE: KindTexts = KindTexts {
+    fields: &[(Repetitions, Key::DoseMovements)],
+    steps: &[(Repetitions, |words, to| words.review_to_movements(to))],
+    part: no_part,
+    next_part: no_part,
+    done: |words, done, of| words.done_reps(of, done),
+    sentence: |words, n, shown| match (n, shown) {
+        ([n], [movements]) => words.dose_sentence_move(*n, movements),
+        _ => String::new(),
+    },
+    seldom_sentence: None,
+};
+
+const GO: KindTexts = KindTexts {
+    fields: &[(ActivityMinutes, Key::DoseMinutes), (Effort, Key::DoseEffort)],
+    steps: &[(ActivityMinutes, |words, to| words.review_to_minutes(to))],
+    part: no_part,
+    next_part: no_part,
+    done: done_once,
+    sentence: |words, n, shown| match (n, shown) {
+        ([n, _], [minutes, effort]) => words.dose_sentence_go(*n, minutes, effort),
+        _ => String::new(),
+    },
+    seldom_sentence: None,
+};
+
+const BREATH: KindTexts = KindTexts {
+    fields: &[
+        (BreathMinutes, Key::DoseMinutes),
+        (BreathInSeconds, Key::DoseBreathIn),
+        (BreathFullSeconds, Key::DoseBreathFull),
+        (BreathOutSeconds, Key::DoseBreathOut),
+        (BreathEmptySeconds, Key::DoseBreathEmpty),
+    ],
+    steps: &[(BreathMinutes, |words, to| words.review_to_minutes(to))],
+    part: no_part,
+    next_part: no_part,
+    done: done_once,
+    sentence: |words, n, shown| match (n, shown) {
+        ([n, ..], [minutes, ..]) => words.dose_sentence_minutes(*n, minutes),
+        _ => String::new(),
+    },
+    seldom_sentence: Some(|words, _, shown| match shown {
+        [_, breath_in, full, out, empty] => words.dose_sentence_pace(breath_in, full, out, empty),
+        _ => String::new(),
+    }),
+};
+
+const CARE: KindTexts = KindTexts {
+    fields: &[(CareMinutes, Key::DoseMinutes)],
+    steps: &[(CareMinutes, |words, to| words.review_to_minutes(to))],
+    part: no_part,
+    next_part: no_part,
+    done: done_once,
+    sentence: |words, n, shown| match (n, shown) {
+        ([n], [minutes]) => words.dose_sentence_minutes(*n, minutes),
+        _ => String::new(),
+    },
+    seldom_sentence: None,
+};
+
+const PROMPT: KindTexts = KindTexts {
+    fields: &[],
+    steps: &[],
+    part: no_part,
+    next_part: no_part,
+    done: done_once,
+    sentence: |words, _, _| words.text(Key::DoseSentencePrompt).to_owned(),
+    seldom_sentence: None,
+};
+
+fn no_part(_: Words, _: u8, _: u8) -> String {
+    String::new()
+}
+
+fn done_once(words: Words, done: u32, of: u32) -> String {
+    words.text(if done >= of { Key::DoneOnce } else { Key::NotDone }).to_owned()
+}
+
 const fn texts(kind: Kind) -> &'static KindTexts {
     match kind {
         Kind::Hold => &HOLD,
         Kind::Balance => &BALANCE,
         Kind::Reps => &REPS,
+        Kind::Stretch => &STRETCH,
+        Kind::Move => &MOVE,
+        Kind::Go => &GO,
+        Kind::Breath => &BREATH,
+        Kind::Care => &CARE,
+        Kind::Prompt => &PROMPT,
     }
 }
 
@@ -121,6 +224,12 @@ impl Words {
             Dose::Balance { trials, target_s, .. } => self.dose_balance(trials, target_s),
             Dose::Reps { sets: 1, repetitions, .. } => self.dose_reps(repetitions),
             Dose::Reps { sets, repetitions, .. } => self.dose_reps_sets(repetitions, sets),
+            Dose::Stretch { repetitions, stretch_s, .. } => self.dose_stretch(repetitions, stretch_s),
+            Dose::Move { repetitions } => self.dose_move(repetitions),
+            Dose::Go { minutes, effort } => self.dose_go(minutes, effort),
+            Dose::Breath { minutes, pace } => self.dose_breath(minutes, pace.in_s, pace.out_s),
+            Dose::Care { minutes } => self.dose_care(minutes),
+            Dose::Prompt => self.text(Key::DosePrompt).to_owned(),
         }
     }
 
@@ -152,6 +261,9 @@ impl Words {
             DoseUnit::HoldSeconds => self.review_dose_seconds(of, done, percent),
             DoseUnit::Repetitions => self.review_dose_repetitions(of, done, percent),
             DoseUnit::Trials => self.review_dose_trials(of, done, percent),
+            DoseUnit::StretchSeconds => self.review_dose_stretch(of, done, percent),
+            DoseUnit::Minutes => self.review_dose_minutes(of, done, percent),
+            DoseUnit::Times => self.review_dose_times(of, done, percent),
         }
     }
 
@@ -182,6 +294,20 @@ impl Words {
         })
     }
 
+    /// "Effort aimed at: 3 of 10."; `None` for a dose without one.
+    pub fn effort_of(self, dose: Dose) -> Option<String> {
+        if let Dose::Go { effort, .. } = dose { Some(self.effort_aim(effort)) } else { None }
+    }
+
+    /// "Breathe in", "Stay", "Breathe out".
+    pub fn breathing(self, part: Breathing) -> &'static str {
+        self.text(match part {
+            Breathing::In => Key::BreatheIn,
+            Breathing::Out => Key::BreatheOut,
+            Breathing::Full | Breathing::Empty => Key::BreathStay,
+        })
+    }
+
     /// "2 of 3 holds completed."
     pub(crate) fn parts_done(self, kind: Kind, done: u32, of: u32) -> String {
         (texts(kind).done)(self, done, of)
@@ -197,6 +323,7 @@ mod tests {
     use super::*;
     use crate::Locale;
     use exercises::catalogue::Tempo;
+    use exercises::catalogue::kind::BreathPace;
 
     #[test]
     fn a_sentence_contains_every_number_of_a_dose_once() {
@@ -205,6 +332,12 @@ mod tests {
             Dose::Hold { repetitions: 3, hold_s: 10, rest_s: 1 },
             Dose::Balance { trials: 1, target_s: 30, rest_s: 0 },
             reps,
+            Dose::Stretch { repetitions: 3, stretch_s: 20, rest_s: 10 },
+            Dose::Move { repetitions: 10 },
+            Dose::Go { minutes: 20, effort: 3 },
+            Dose::Breath { minutes: 5, pace: BreathPace { in_s: 4, full_s: 0, out_s: 6, empty_s: 0 } },
+            Dose::Care { minutes: 15 },
+            Dose::Prompt,
         ];
         for locale in Locale::ALL {
             for dose in doses {

@@ -59,12 +59,13 @@ impl Words {
         }
     }
 
-    /// "left", "right", "both sides"; empty if there are no sides.
+    /// "left", "right", "both sides", "left and right in turn"; empty if there are no sides.
     pub fn side(self, side: Side) -> &'static str {
         match side {
             Side::Left => self.text(Key::Left),
             Side::Right => self.text(Key::Right),
             Side::Both => self.text(Key::BothSides),
+            Side::Alternating => self.text(Key::SidesInTurn),
             Side::Neither => "",
         }
     }

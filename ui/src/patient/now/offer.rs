@@ -24,8 +24,21 @@ pub fn Offer(item: TodayItem, at: SlotRef, line: Option<String>) -> impl IntoVie
     let mirrored = item.item.side == Side::Left;
     let put_off = move |_| context.app.request::<PutOff>(SlotRequest { plan, slot }, move |today| context.show(today));
     let did_it = move |_| context.app.request::<DidIt>(SlotRequest { plan, slot }, move |today| context.show(today));
-    // If a change is offered as well, both buttons say what they start.
-    let begin = words.text(if item.step.is_some() { Key::StartAsBefore } else { Key::StartSession });
+    // If a change is offered as well, both buttons say what they start. What is done at once needs no more than one press.
+    let at_once = item.item.dose.kind().rules().is_one_press();
+    let begin = words.text(match (at_once, item.step.is_some()) {
+        (true, _) => Key::DoneNow,
+        (false, true) => Key::StartAsBefore,
+        (false, false) => Key::StartSession,
+    });
+    let start = move |_| {
+        if at_once {
+            context.app.request::<DidIt>(SlotRequest { plan, slot }, move |today| context.show(today));
+        } else {
+            context.begin(plan, id);
+        }
+    };
+    let takes = (!at_once).then(|| view! { " "{words.takes(item.takes_s)}"." });
     let step = item.step.is_some().then(|| view! { <NextStep item=item.clone()/> });
     let note = (!item.item.note.is_empty()).then(|| view! { <p class="note">{item.item.note.clone()}</p> });
     view! {
@@ -33,7 +46,7 @@ pub fn Offer(item: TodayItem, at: SlotRef, line: Option<String>) -> impl IntoVie
             <div class="offer-words stack-1">
                 {item.clinic.clone().map(|clinic| view! { <p class="soft">{clinic}</p> })}
                 <h1>{words.exercise_name(&item.exercise).to_owned()}</h1>
-                <p>{words.dose_of(&item.item)}". "{words.takes(item.takes_s)}"."</p>
+                <p>{words.dose_of(&item.item)}"."{takes}</p>
                 {words.rung_of(&item.item, &item.exercise).map(|rung| view! { <p class="soft">{rung}</p> })}
                 {note}
                 {item.hand_on_support.then(|| view! { <p><strong>{words.text(Key::HandOnSupport)}</strong></p> })}
@@ -42,14 +55,14 @@ pub fn Offer(item: TodayItem, at: SlotRef, line: Option<String>) -> impl IntoVie
             <div class="offer-figure"><Figure drawing mirrored rests=context.mark_moved(slot)/><DayLine/></div>
             <div class="offer-buttons stack">
                 {step}
-                <button type="button" class="main" disabled=busy on:click=move |_| context.begin(plan, id)>{begin}</button>
+                <button type="button" class="main" disabled=busy on:click=start>{begin}</button>
                 <div class="row">
                     <button type="button" disabled=busy on:click=put_off>{words.text(Key::RemindInTenMinutes)}</button>
                     <button type="button" on:click=move |_| context.open(Page::SkipSlot(plan, slot))>{words.text(Key::SkipThisTime)}</button>
                 </div>
                 <div class="row">
                     <button type="button" class="quiet" on:click=move |_| context.open(Page::HowTo(plan, id))>{words.text(Key::HowToDoIt)}</button>
-                    <button type="button" class="quiet" disabled=busy on:click=did_it>{words.text(Key::DidItAlready)}</button>
+                    {(!at_once).then(|| view! { <button type="button" class="quiet" disabled=busy on:click=did_it>{words.text(Key::DidItAlready)}</button> })}
                 </div>
             </div>
         </section>

@@ -23,8 +23,7 @@ pub fn Done(script: Box<RunScript>) -> impl IntoView {
     let GuideView { phase, .. } = driver.view.get_untracked();
     let title = if phase == Phase::Ended(RunEnd::Completed) { Key::Done } else { Key::StoppedHere };
     let sides = script.item.side.in_turn().len() as u32;
-    let share = run.parts(sides);
-    let what = words.done_of(&run, share);
+    let what = words.done_of(&run, sides);
     let results = match &run.work {
         Work::Balance(balance) => {
             Some(view! { <Results balance=balance.clone() sensed=driver.sensed.get_untracked() own=script.own.clone()/> })

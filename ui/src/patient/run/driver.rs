@@ -66,6 +66,10 @@ impl Driver {
             unsaved: RwSignal::new(false),
             log: StoredValue::new(Log::default()),
         };
+        // The device may sleep while the minutes of a walk pass.
+        if driver.goes_on_unseen() {
+            wake::let_go();
+        }
         driver.start_ticking();
         Some(driver)
     }
@@ -84,6 +88,15 @@ impl Driver {
         // The sounds that were scheduled may no longer be right.
         sounds::silence();
         self.follow(&events);
+    }
+
+    /// Minutes of the run in which the device slept and which count by the clock all the same, rounded up.
+    pub fn unseen_minutes(self) -> u64 {
+        self.guide.with_value(Guide::unseen_ms).div_ceil(60_000)
+    }
+
+    fn goes_on_unseen(self) -> bool {
+        self.view.with_untracked(|view| view.kind.rules().flags().goes_on_unseen)
     }
 
     /// Sets where the phone is; only possible before the first trial.
@@ -142,7 +155,7 @@ impl Driver {
                 sounds::silence();
                 self.motion.forget();
                 self.follow(&events);
-            } else if self.guide.with_value(|guide| !guide.cues().is_empty()) {
+            } else if !self.goes_on_unseen() && self.guide.with_value(|guide| !guide.cues().is_empty()) {
                 wake::keep();
             }
         });

@@ -22,17 +22,18 @@ pub fn Guided(
     let words = AppContext::current().words();
     let driver = Driver::current();
     let name = words.exercise_name(&script.exercise).to_owned();
+    let above = name.clone();
     let drawing =
         script.run.rung.as_ref().map_or_else(|| script.exercise.poses.clone(), |rung| script.exercise.figure(rung));
     let pose = Signal::derive(move || driver.view.get().pose);
     let mirrored = Memo::new(move |_| driver.view.get().part.side == Some(BodySide::Left));
     let moves_up = script.exercise.poses.moves_up();
-    let title = Memo::new(move |_| title(&driver.view.get(), moves_up, words));
+    let title = Memo::new(move |_| title(&driver.view.get(), &name, moves_up, words));
     let part = Memo::new(move |_| part(&driver.view.get(), words));
     view! {
         <main class="screen run">
             <div class="run-head">
-                <p class="soft">{name}</p>
+                <p class="soft">{above}</p>
                 <h1>{title}</h1>
                 <p>{part}</p>
             </div>
@@ -50,11 +51,18 @@ pub fn Guided(
 }
 
 /// The current phase, in a few words.
-fn title(view: &GuideView, moves_up: bool, words: Words) -> String {
+fn title(view: &GuideView, name: &str, moves_up: bool, words: Words) -> String {
     let key = match view.phase {
         Phase::Waiting => Key::WhenReady,
         Phase::CountIn => Key::GetReady,
         Phase::Holding => Key::Hold,
+        Phase::EasingIn => Key::EaseIn,
+        Phase::Stretching => Key::KeepStretch,
+        Phase::OwnPace if view.is_prompt() => return name.to_owned(),
+        Phase::OwnPace => Key::OwnPace,
+        Phase::Timing => Key::TimeRuns,
+        Phase::Confirming => Key::MinutesDone,
+        Phase::Breathing(part) => return words.breathing(part).to_owned(),
         Phase::Resting if view.part.changes_side => Key::ChangeSides,
         Phase::Resting => Key::Rest,
         Phase::Paused { slept: false } => Key::Paused,

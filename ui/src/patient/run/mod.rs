@@ -1,12 +1,17 @@
 //! An exercise in progress.
 
 mod balance;
+mod breath;
+mod clock_left;
 mod controls;
+mod count;
 mod done;
 mod driver;
 mod guided;
 mod hold;
+mod minutes_done;
 mod motion;
+mod own_pace;
 mod parts;
 mod reps;
 mod results;
@@ -15,5 +20,6 @@ mod run_string;
 mod seconds;
 mod status;
 mod sway_notes;
+mod timer;
 
 pub use run_page::Run;

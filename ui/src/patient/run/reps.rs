@@ -1,11 +1,12 @@
 //! Repetitions in progress: the bob moves along the string with the tempo.
 
 use exercises::day_string;
-use exercises::guide::{Phase, Press};
+use exercises::guide::Press;
 use leptos::prelude::*;
 use wire::patient::RunScript;
 use words::Key;
 
+use super::count::Count;
 use super::driver::Driver;
 use super::guided::Guided;
 use super::run_string::RunStringView;
@@ -29,27 +30,5 @@ fn Failed() -> impl IntoView {
     let tap = move || words.text(if failed.get().1 { Key::RepetitionFailedUndo } else { Key::RepetitionFailed });
     view! {
         <button type="button" class="failed" class:not-yet=move || !failed.get().0 disabled=move || !failed.get().0 on:click=move |_| driver.press(Press::Failed)>{tap}</button>
-    }
-}
-
-/// The repetition in large digits; in a rest or a count-in the seconds.
-#[component]
-fn Count() -> impl IntoView {
-    let words = AppContext::current().words();
-    let driver = Driver::current();
-    let shown = Memo::new(move |_| {
-        let view = driver.view.get();
-        match (view.phase, view.repetition, view.seconds) {
-            (Phase::Beat(_) | Phase::Paused { .. } | Phase::Ended(_), Some((n, of)), _) => {
-                (u32::from(n), words.of_count(of))
-            }
-            (_, _, seconds) => (seconds.unwrap_or(0), "s".to_owned()),
-        }
-    });
-    view! {
-        <div class="count" role="timer">
-            <span class="seconds">{move || shown.get().0}</span>
-            <span class="soft">" "{move || shown.get().1}</span>
-        </div>
     }
 }

@@ -7,11 +7,14 @@ use wire::patient::RunScript;
 use words::Key;
 
 use super::balance::{AskTouched, BalanceRun};
+use super::breath::BreathRun;
 use super::done::Done;
 use super::driver::Driver;
 use super::hold::HoldRun;
+use super::own_pace::OwnPaceRun;
 use super::reps::RepsRun;
 use super::status::RunStatus;
+use super::timer::TimerRun;
 use crate::patient::context::PatientContext;
 use crate::patient::trouble::AskTrouble;
 use crate::shared::screen;
@@ -53,9 +56,12 @@ pub fn Run(script: Box<RunScript>) -> impl IntoView {
 /// The screen of each kind while a run is in progress.
 fn going(kind: Kind, script: Box<RunScript>, something_wrong: impl Fn() + Copy + Send + 'static) -> AnyView {
     match kind {
-        Kind::Hold => screen(move || view! { <HoldRun script something_wrong/> }),
+        Kind::Hold | Kind::Stretch => screen(move || view! { <HoldRun script something_wrong/> }),
         Kind::Balance => screen(move || view! { <BalanceRun script something_wrong/> }),
         Kind::Reps => screen(move || view! { <RepsRun script something_wrong/> }),
+        Kind::Move | Kind::Prompt => screen(move || view! { <OwnPaceRun script something_wrong/> }),
+        Kind::Go | Kind::Care => screen(move || view! { <TimerRun script something_wrong/> }),
+        Kind::Breath => screen(move || view! { <BreathRun script something_wrong/> }),
     }
 }
 

@@ -1,7 +1,7 @@
 //! What a screen reader says during a run, and the device's own voice if the person wants it: a few words at each phase and
 //! half-way, never the seconds.
 
-use exercises::guide::{Beat, GuideView, Phase, SoundMode};
+use exercises::guide::{Beat, Breathing, GuideView, Phase, SoundMode};
 use exercises::run::RunEnd;
 use leptos::prelude::*;
 use words::{Key, Words};
@@ -44,8 +44,17 @@ fn said(view: &GuideView, trial: Key, words: Words) -> String {
     };
     match view.phase {
         Phase::CountIn => with(Key::GetReady),
-        Phase::Holding | Phase::Trial if view.half => words.text(Key::Halfway).to_owned(),
+        Phase::Holding | Phase::Stretching | Phase::Timing | Phase::Trial if view.half => {
+            words.text(Key::Halfway).to_owned()
+        }
         Phase::Holding => with(Key::Hold),
+        Phase::EasingIn => with(Key::EaseIn),
+        Phase::Stretching => with(Key::KeepStretch),
+        Phase::OwnPace if view.is_prompt() => String::new(),
+        Phase::OwnPace => with(Key::OwnPace),
+        Phase::Timing => words.text(Key::TimeRuns).to_owned(),
+        Phase::Confirming => words.text(Key::MinutesDone).to_owned(),
+        Phase::Breathing(part) => words.breathing(part).to_owned(),
         Phase::Trial => words.text(trial).to_owned(),
         Phase::Resting if view.part.changes_side => with(Key::ChangeSides),
         Phase::Resting => words.text(Key::Rest).to_owned(),
@@ -62,11 +71,11 @@ fn said(view: &GuideView, trial: Key, words: Words) -> String {
 /// The vibration that accompanies the sound of a phase.
 fn pattern(view: &GuideView) -> &'static [u16] {
     match view.phase {
-        Phase::Holding | Phase::Trial if view.half => &[60, 80, 60],
-        Phase::Holding | Phase::Trial => &[80, 60, 220],
+        Phase::Holding | Phase::Stretching | Phase::Timing | Phase::Trial if view.half => &[60, 80, 60],
+        Phase::Holding | Phase::Stretching | Phase::Timing | Phase::Trial => &[80, 60, 220],
         Phase::Resting | Phase::Settling => &[220, 60, 80],
-        Phase::Beat(Beat::Up) => &[60],
-        Phase::Beat(Beat::Down) => &[120],
+        Phase::Beat(Beat::Up) | Phase::EasingIn | Phase::Breathing(Breathing::In) => &[60],
+        Phase::Beat(Beat::Down) | Phase::Breathing(Breathing::Out) => &[120],
         Phase::Ended(RunEnd::Completed) => &[220, 60, 220, 60, 220],
         _ => &[],
     }

@@ -135,6 +135,7 @@ impl Person {
                 Work::Counted(all)
             }
             Dose::Balance { target_s, .. } => return self.stands(at, target_s.into()),
+            other => Work::in_full(other, &[None]).expect("a dose that is done in full"),
         };
         self.run(item, at, RunEnd::Completed, work);
     }

@@ -84,6 +84,8 @@ pub(crate) fn log_done(folder: &mut DataFolder, moment: &Moment, request: &SlotR
     if one.followed.history.mark(&slot, item, moment.now) == Mark::Done {
         return Err(Failure::NoSuchSlot);
     }
+    // What one press does is done at that moment, and not entered afterwards.
+    let at_once = item.dose.kind().rules().is_one_press();
     let work = Work::in_full(item.dose, item.side.in_turn()).ok_or(Failure::NoSuchSlot)?;
     let run = Run {
         id: one.followed.history.next_run(),
@@ -92,8 +94,8 @@ pub(crate) fn log_done(folder: &mut DataFolder, moment: &Moment, request: &SlotR
         rung: item.rung.clone(),
         dose: item.dose,
         slot: Some(request.slot),
-        started: due,
-        live: false,
+        started: if at_once { moment.now } else { due },
+        live: at_once,
         end: RunEnd::Completed,
         paused_ms: 0,
         interruptions: Vec::new(),

@@ -6,6 +6,9 @@ use exercises::catalogue::kind::{DoseField, StepForward};
 use exercises::catalogue::{Grows, Kind, Quantity, StepRule};
 use exercises::file_fault::{ExerciseFault, FaultKind};
 
+/// The largest share of a value that one step adds, in percent.
+const MAX_PERCENT: i64 = 50;
+
 /// The word for the next level, in place of a field of the dose.
 const LEVEL: &str = "level";
 
@@ -28,7 +31,7 @@ fn rule(table: &Table, kind: Kind) -> Option<StepRule> {
             table.only(&["grows", "basis"]);
             return Some(Grows::Level);
         }
-        table.only(&["grows", "by", "to", "basis"]);
+        table.only(&["grows", "by", "percent", "to", "basis"]);
         of_dose(table, &field(&item, kind)?, kind)
     });
     Some(StepRule { grows: grows?, basis: basis? })
@@ -50,7 +53,10 @@ fn field(item: &Item, kind: Kind) -> Option<DoseField> {
 fn of_dose(table: &Table, field: &DoseField, kind: Kind) -> Option<Grows> {
     let bound = field.quantity.bound();
     let by = table.required("by").and_then(|item| item.between(1, bound.max));
+    let percent = table.optional("percent").map_or(Some(0), |item| item.between(1, MAX_PERCENT));
     let most = table.required("to").and_then(|item| item.number(field.quantity));
     let by = i16::try_from(by?).ok()?;
-    Some(Grows::Dose(StepForward { quantity: field.quantity, by, most: most?, short_if_often: !kind.is_balance() }))
+    let percent = u8::try_from(percent?).ok()?;
+    let short_if_often = kind.rules().forward().iter().all(|step| step.short_if_often);
+    Some(Grows::Dose(StepForward { quantity: field.quantity, by, percent, most: most?, short_if_often }))
 }

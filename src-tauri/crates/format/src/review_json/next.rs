@@ -44,6 +44,8 @@ fn step(step: &Step) -> String {
 fn quantity_name(quantity: Quantity) -> (&'static str, &'static str) {
     match quantity {
         Quantity::HoldSeconds => ("hold", " s"),
+        Quantity::StretchSeconds => ("stretch", " s"),
+        Quantity::ActivityMinutes | Quantity::BreathMinutes | Quantity::CareMinutes => ("minutes", ""),
         Quantity::RestSeconds => ("rest", " s"),
         Quantity::TargetSeconds => ("target", " s"),
         Quantity::Repetitions => ("repetitions", ""),
@@ -91,6 +93,7 @@ fn reason(reason: &Reason) -> String {
         Reason::Hindered(Hindrance::SoftAndClosed) => "soft-and-closed",
         Reason::Hindered(Hindrance::EyesApart) => "closed-eyes",
         Reason::Hindered(Hindrance::Test) => "test",
+        Reason::Hindered(Hindrance::NotStepped) => "not-stepped",
         Reason::Hindered(Hindrance::Unknown) => "unknown-exercise",
     };
     known.to_owned()

@@ -126,6 +126,15 @@ dose-trials = Attempts
 dose-target = Target, seconds
 dose-sets = Sets
 dose-repetitions = Repetitions
+dose-stretches = Stretches
+dose-stretch-seconds = Seconds each
+dose-movements = Movements
+dose-minutes = Minutes
+dose-effort = Effort, 0 to 10
+dose-breath-in = Breathing in, seconds
+dose-breath-full = Pause after it, seconds
+dose-breath-out = Breathing out, seconds
+dose-breath-empty = Pause after it, seconds
 dose-tempo-concentric = Concentric, seconds
 dose-tempo-hold = Hold, seconds
 dose-tempo-eccentric = Eccentric, seconds
@@ -161,6 +170,32 @@ dose-sentence-reps = { $of ->
         [one] { $pause } second
        *[other] { $pause } seconds
     } of rest in between
+dose-sentence-stretch = { $n ->
+        [one] { $stretches } stretch
+       *[other] { $stretches } stretches
+    } of { $s ->
+        [one] { $seconds } second
+       *[other] { $seconds } seconds
+    }, with { $rest ->
+        [one] { $pause } second
+       *[other] { $pause } seconds
+    } of rest in between
+dose-sentence-move = { $n ->
+        [one] { $movements } movement
+       *[other] { $movements } movements
+    } at the patient’s own pace
+# $effort: from 0 (not at all) to 10 (the hardest possible).
+dose-sentence-go = { $n ->
+        [one] { $minutes } minute
+       *[other] { $minutes } minutes
+    } at effort { $effort } of 10
+dose-sentence-minutes = { $n ->
+        [one] { $minutes } minute
+       *[other] { $minutes } minutes
+    }
+# Seconds of the four parts of a breath.
+dose-sentence-pace = Each breath: { $inhale } s in, { $full } s pause, { $exhale } s out, { $empty } s pause
+dose-sentence-prompt = Once, without a dose
 # The tempo of a repetition: muscles shorten, hold, lengthen.
 dose-sentence-tempo = Each repetition: { $out ->
         [one] { $concentric } second concentric
@@ -263,6 +298,8 @@ fold-lines = { $n ->
 problem-unknown = This program's catalogue does not have this version of the exercise.
 problem-level = Choose a level.
 problem-dose = The dose is out of range.
+# $minutes (Number)
+problem-too-much-work = More than { $minutes } minutes on one side at a time.
 problem-side = Choose a side.
 problem-schedule = Choose at least one day and one time.
 problem-complaint-gone = It is for a complaint that is no longer in the plan.

@@ -26,6 +26,8 @@ time-set-to = Time set to { $time }
 left = left
 right = right
 both-sides = both sides
+# The left side, then the right, and so on.
+sides-in-turn = left and right in turn
 left-leg = left leg
 right-leg = right leg
 eyes-open = eyes open
@@ -63,6 +65,34 @@ dose-balance = { $n ->
         [one] { $n } attempt of up to { $s } seconds
        *[other] { $n } attempts of up to { $s } seconds
     }
+# $s is 5 or more.
+# $s (Number)
+dose-stretch = { $n ->
+        [one] { $n } stretch of { $s } seconds
+       *[other] { $n } stretches of { $s } seconds
+    }
+dose-move = { $n ->
+        [one] { $n } movement at your own pace
+       *[other] { $n } movements at your own pace
+    }
+# $effort: how hard it should feel, from 0 (not at all) to 10 (the hardest possible).
+# $effort (Number)
+dose-go = { $n ->
+        [one] { $n } minute at effort { $effort } of 10
+       *[other] { $n } minutes at effort { $effort } of 10
+    }
+# $inhale and $exhale are seconds, 2 or more.
+# $inhale (Number), $exhale (Number)
+dose-breath = { $n ->
+        [one] { $n } minute, { $inhale } s in and { $exhale } s out
+       *[other] { $n } minutes, { $inhale } s in and { $exhale } s out
+    }
+dose-care = { $n ->
+        [one] { $n } minute
+       *[other] { $n } minutes
+    }
+# What stands in the place of a dose for something that is done at once, such as a change of position.
+dose-prompt = once
 # $n (Number)
 every-minutes = every { $n } minutes from { $from } to { $to }
 every-hour = every hour from { $from } to { $to }

@@ -262,6 +262,8 @@ problem-level-missing = Exercise { $item } needs a level.
 problem-unknown-level = The level “{ $rung }” is not in this program's catalogue.
 # $item (Number)
 problem-dose-of = The dose of exercise { $item } is out of range.
+# $item (Number), $minutes (Number)
+problem-too-much-work-of = Exercise { $item } has more than { $minutes } minutes of work on one side at a time.
 # $item (Number)
 problem-side-of = The side of exercise { $item } does not fit the exercise.
 # $item (Number)

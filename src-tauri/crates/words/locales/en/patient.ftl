@@ -157,6 +157,31 @@ beat-return = Return
 # Instead of beat-go and beat-return, for an exercise in which the body or a part of it goes up.
 beat-up = Up
 beat-down = Down
+ease-in = Ease into it
+keep-stretch = Keep the stretch
+# The four parts of one breath, shown in time with it. breath-stay stands after breathing in and after breathing out.
+breathe-in = Breathe in
+breathe-out = Breathe out
+breath-stay = Stay
+# Title while somebody moves at their own pace, without a tempo.
+own-pace = At your own pace
+# Title while minutes of walking, warmth or rest pass.
+time-runs = The time is running
+# The device may sleep while the minutes pass.
+screen-may-be-off = You can switch the screen off. The time goes on.
+# How hard it should feel, from 0 (not at all) to 10 (the hardest possible).
+# $n (Number)
+effort-aim = Effort aimed at: { $n } of 10.
+# A button: one movement is done.
+count-one = Count one
+# A button: all movements asked for are done.
+all-movements-done = All done
+# A button for something done at once, such as a change of position.
+done-now = I’ve done it
+# $n (Number), $of (Number)
+stretch-of = Stretch { $n } of { $of }
+# $n (Number), $of (Number)
+next-stretch-of = Next: stretch { $n } of { $of }
 # $n (Number), $of (Number)
 hold-of = Hold { $n } of { $of }
 # $n (Number), $of (Number)
@@ -194,6 +219,23 @@ done-holds = { $of ->
        *[other] { $done } of { $of } holds completed.
     }
 # $done (Number)
+done-stretches = { $of ->
+        [one] { $done } of { $of } stretch completed.
+       *[other] { $done } of { $of } stretches completed.
+    }
+# $done (Number)
+done-minutes = { $of ->
+        [one] { $done } of { $of } minute.
+       *[other] { $done } of { $of } minutes.
+    }
+done-once = Done once.
+not-done = Not done.
+# The device slept during a walk or a rest; its minutes were counted by the clock.
+done-unseen = { $n ->
+        [one] The screen was off for { $n } minute of it, counted by the clock. If you stopped earlier, say so here.
+       *[other] The screen was off for { $n } minutes of it, counted by the clock. If you stopped earlier, say so here.
+    }
+# $done (Number)
 done-reps = { $of ->
         [one] { $done } of { $of } repetition done.
        *[other] { $done } of { $of } repetitions done.
@@ -211,6 +253,11 @@ parts-label = Each part
 part-held = held in full
 # $s (Number), $of (Number)
 part-held-partly = held { $s } of { $of } s
+# The label of a number that can be made smaller; the button that saves it.
+minutes-done = Minutes done
+save-minutes = Save these minutes
+# $n (Number), $of (Number)
+part-minutes = { $n } of { $of } min
 # $n (Number), $of (Number)
 part-counted = { $n } of { $of }
 part-interrupted = interrupted, not measured

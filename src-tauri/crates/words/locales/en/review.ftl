@@ -202,6 +202,21 @@ review-dose-seconds = { $of ->
        *[other] Held { $done } of { $of } seconds, { $percent }%.
     }
 # $done (Number), $percent (Number)
+review-dose-stretch = { $of ->
+        [one] Stretched { $done } of { $of } second, { $percent }%.
+       *[other] Stretched { $done } of { $of } seconds, { $percent }%.
+    }
+# $done (Number), $percent (Number)
+review-dose-minutes = { $of ->
+        [one] { $done } of { $of } minute, { $percent }%.
+       *[other] { $done } of { $of } minutes, { $percent }%.
+    }
+# $done (Number), $percent (Number)
+review-dose-times = { $of ->
+        [one] { $done } of { $of } time, { $percent }%.
+       *[other] { $done } of { $of } times, { $percent }%.
+    }
+# $done (Number), $percent (Number)
 review-dose-repetitions = { $of ->
         [one] { $done } of { $of } repetition, { $percent }%.
        *[other] { $done } of { $of } repetitions, { $percent }%.
@@ -452,6 +467,22 @@ review-to-sets = { $n ->
         [one] to { $n } set
        *[other] to { $n } sets
     }
+review-to-stretch-seconds = { $n ->
+        [one] to { $n } second per stretch
+       *[other] to { $n } seconds per stretch
+    }
+review-to-stretches = { $n ->
+        [one] to { $n } stretch
+       *[other] to { $n } stretches
+    }
+review-to-movements = { $n ->
+        [one] to { $n } movement
+       *[other] to { $n } movements
+    }
+review-to-minutes = { $n ->
+        [one] to { $n } minute
+       *[other] to { $n } minutes
+    }
 # $n (Number)
 review-to-target = to a target of { $n } seconds
 review-to-trials = { $n ->
@@ -530,6 +561,7 @@ review-why-gate-closed = The target was met, but a softer surface is not allowed
 review-why-soft-and-closed = The target was met, but a soft surface with closed eyes is not allowed unsupervised from the age of 65, or if the age is unknown.
 review-why-closed-eyes-by-you = The target was met. Only you can switch to closed eyes.
 review-why-test = A test is always done in the same way.
+review-why-not-stepped = This is no training: it is kept, asked less of, or talked about.
 review-why-unknown = This program's catalogue does not know the exercise or the level.
 
 review-visit-stance-earlier = { $last } (earlier: { $before })

@@ -122,6 +122,15 @@ dose-trials = Intentos
 dose-target = Objetivo, s
 dose-sets = Series
 dose-repetitions = Repeticiones
+dose-stretches = Estiramientos
+dose-stretch-seconds = Segundos cada uno
+dose-movements = Movimientos
+dose-minutes = Minutos
+dose-effort = Esfuerzo, de 0 a 10
+dose-breath-in = Inspirar, s
+dose-breath-full = Pausa después, s
+dose-breath-out = Espirar, s
+dose-breath-empty = Pausa después, s
 dose-tempo-concentric = Fase concéntrica, s
 dose-tempo-hold = Mantener, s
 dose-tempo-eccentric = Fase excéntrica, s
@@ -157,6 +166,30 @@ dose-sentence-reps = { $of ->
         [one] { $pause } segundo
        *[other] { $pause } segundos
     } de descanso entre una y otra
+dose-sentence-stretch = { $n ->
+        [one] { $stretches } estiramiento
+       *[other] { $stretches } estiramientos
+    } de { $s ->
+        [one] { $seconds } segundo
+       *[other] { $seconds } segundos
+    }, con { $rest ->
+        [one] { $pause } segundo
+       *[other] { $pause } segundos
+    } de descanso entre uno y otro
+dose-sentence-move = { $n ->
+        [one] { $movements } movimiento
+       *[other] { $movements } movimientos
+    } al ritmo del paciente
+dose-sentence-go = { $n ->
+        [one] { $minutes } minuto
+       *[other] { $minutes } minutos
+    } con esfuerzo { $effort } de 10
+dose-sentence-minutes = { $n ->
+        [one] { $minutes } minuto
+       *[other] { $minutes } minutos
+    }
+dose-sentence-pace = Cada respiración: { $inhale } s al inspirar, { $full } s de pausa, { $exhale } s al espirar, { $empty } s de pausa
+dose-sentence-prompt = Una vez, sin dosis
 # El ritmo de una repetición: el músculo se acorta, aguanta, se alarga.
 dose-sentence-tempo = Cada repetición: fase concéntrica de { $out ->
         [one] { $concentric } segundo
@@ -255,6 +288,7 @@ fold-lines = { $n ->
 problem-unknown = El catálogo de este programa no tiene este ejercicio, o lo tiene en otra versión.
 problem-level = Elija un nivel.
 problem-dose = La dosis está fuera de los límites.
+problem-too-much-work = Más de { $minutes } minutos por lado cada vez.
 problem-side = Elija un lado.
 problem-schedule = Elija al menos un día y una hora.
 problem-complaint-gone = Es para una molestia que ya no está en el plan.

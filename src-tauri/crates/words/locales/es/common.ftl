@@ -38,6 +38,8 @@ time-set-to = Hora fijada: { $time }
 left = izquierda
 right = derecha
 both-sides = ambos lados
+# Primero el lado izquierdo, luego el derecho, y así sucesivamente.
+sides-in-turn = izquierda y derecha por turnos
 left-leg = pierna izquierda
 right-leg = pierna derecha
 eyes-open = ojos abiertos
@@ -68,6 +70,28 @@ dose-balance = { $n ->
        [one] { $n } intento de hasta { $s } segundos
       *[other] { $n } intentos de hasta { $s } segundos
     }
+dose-stretch = { $n ->
+       [one] { $n } estiramiento de { $s } segundos
+      *[other] { $n } estiramientos de { $s } segundos
+    }
+dose-move = { $n ->
+       [one] { $n } movimiento a su ritmo
+      *[other] { $n } movimientos a su ritmo
+    }
+# $effort: cuánto debe costar, de 0 (nada) a 10 (lo máximo posible).
+dose-go = { $n ->
+       [one] { $n } minuto con esfuerzo { $effort } de 10
+      *[other] { $n } minutos con esfuerzo { $effort } de 10
+    }
+dose-breath = { $n ->
+       [one] { $n } minuto, { $inhale } s al inspirar y { $exhale } s al espirar
+      *[other] { $n } minutos, { $inhale } s al inspirar y { $exhale } s al espirar
+    }
+dose-care = { $n ->
+       [one] { $n } minuto
+      *[other] { $n } minutos
+    }
+dose-prompt = una vez
 # $from y $to son horas sin artículo.
 every-minutes = cada { $n } minutos, de { $from } a { $to }
 every-hour = cada hora, de { $from } a { $to }

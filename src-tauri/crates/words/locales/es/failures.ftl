@@ -244,6 +244,7 @@ problem-level-missing = Al ejercicio { $item } le falta el nivel.
 # $rung: identificador del nivel en el catálogo.
 problem-unknown-level = El nivel «{ $rung }» no está en el catálogo de este programa.
 problem-dose-of = La dosis del ejercicio { $item } está fuera de los límites.
+problem-too-much-work-of = El ejercicio { $item } pide más de { $minutes } minutos por lado cada vez.
 problem-side-of = El lado del ejercicio { $item } no le corresponde.
 problem-schedule-of = Las horas del ejercicio { $item } faltan o están fuera de los límites.
 problem-complaint-gone-of = El ejercicio { $item } es para una molestia que no está en el plan.

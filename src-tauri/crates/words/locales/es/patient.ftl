@@ -152,6 +152,22 @@ beat-return = Vuelta
 # En lugar de beat-go y beat-return, si en el ejercicio el cuerpo o una parte de él sube.
 beat-up = Suba
 beat-down = Baje
+ease-in = Entre poco a poco
+keep-stretch = Mantenga el estiramiento
+# Las cuatro partes de una respiración.
+breathe-in = Inspire
+breathe-out = Espire
+breath-stay = Quédese así
+own-pace = A su ritmo
+time-runs = El tiempo corre
+screen-may-be-off = Puede apagar la pantalla. El tiempo sigue contando.
+# Cuánto debe costar, de 0 (nada) a 10 (lo máximo posible).
+effort-aim = Esfuerzo buscado: { $n } de 10.
+count-one = Contar uno
+all-movements-done = Todos hechos
+done-now = Ya lo hice
+stretch-of = Estiramiento { $n } de { $of }
+next-stretch-of = Siguiente: estiramiento { $n } de { $of }
 hold-of = Repetición { $n } de { $of }
 next-hold-of = Siguiente: repetición { $n } de { $of }
 set-of = Serie { $n } de { $of }
@@ -177,6 +193,20 @@ done-holds = { $of ->
        [one] { $done } de { $of } repetición mantenida hasta el final.
       *[other] { $done } de { $of } repeticiones mantenidas hasta el final.
     }
+done-stretches = { $of ->
+       [one] { $done } de { $of } estiramiento completo.
+      *[other] { $done } de { $of } estiramientos completos.
+    }
+done-minutes = { $of ->
+       [one] { $done } de { $of } minuto.
+      *[other] { $done } de { $of } minutos.
+    }
+done-once = Hecho una vez.
+not-done = Sin hacer.
+done-unseen = { $n ->
+       [one] La pantalla estuvo apagada { $n } minuto de ese tiempo, que se contó por el reloj. Si paró antes, dígalo aquí.
+      *[other] La pantalla estuvo apagada { $n } minutos de ese tiempo, que se contaron por el reloj. Si paró antes, dígalo aquí.
+    }
 done-reps = { $of ->
        [one] { $done } de { $of } repetición.
       *[other] { $done } de { $of } repeticiones.
@@ -189,6 +219,9 @@ done-failed = { $n } sin completar.
 parts-label = Parte por parte
 part-held = hasta el final
 part-held-partly = { $s } de { $of } s
+minutes-done = Minutos hechos
+save-minutes = Guardar estos minutos
+part-minutes = { $n } de { $of } min
 part-counted = { $n } de { $of }
 part-interrupted = se interrumpió, sin medir
 part-not-done = sin hacer

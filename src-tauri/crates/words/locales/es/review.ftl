@@ -185,6 +185,9 @@ review-sessions-paused = { $n ->
       *[other] { $n } sesiones suspendidas por seguridad, sin contar.
     }
 review-dose-seconds = Mantuvo { $done } de { $of } segundos, { $percent } %.
+review-dose-stretch = Estiró { $done } de { $of } segundos, { $percent } %.
+review-dose-minutes = { $done } de { $of } minutos, { $percent } %.
+review-dose-times = { $done } de { $of } veces, { $percent } %.
 review-dose-repetitions = { $done } de { $of } repeticiones, { $percent } %.
 review-dose-trials = { $done } de { $of } intentos, { $percent } %.
 review-days-met = { $n ->
@@ -389,6 +392,22 @@ review-to-sets = { $n ->
        [one] a { $n } serie
       *[other] a { $n } series
     }
+review-to-stretch-seconds = { $n ->
+       [one] a { $n } segundo por estiramiento
+      *[other] a { $n } segundos por estiramiento
+    }
+review-to-stretches = { $n ->
+       [one] a { $n } estiramiento
+      *[other] a { $n } estiramientos
+    }
+review-to-movements = { $n ->
+       [one] a { $n } movimiento
+      *[other] a { $n } movimientos
+    }
+review-to-minutes = { $n ->
+       [one] a { $n } minuto
+      *[other] a { $n } minutos
+    }
 review-to-target = { $n ->
        [one] a un objetivo de { $n } segundo
       *[other] a un objetivo de { $n } segundos
@@ -459,6 +478,7 @@ review-why-gate-closed = Se alcanzó el objetivo; no se permite una superficie m
 review-why-soft-and-closed = Se alcanzó el objetivo; no se permite practicar sin supervisión en superficie blanda con ojos cerrados a partir de los 65 años o si no se conoce la edad.
 review-why-closed-eyes-by-you = Se alcanzó el objetivo; cerrar los ojos solo puede activarlo usted.
 review-why-test = Una prueba se hace siempre igual.
+review-why-not-stepped = Esto no es entrenamiento: se mantiene, se pide menos o se habla de ello.
 review-why-unknown = El catálogo de este programa no tiene el ejercicio o el nivel.
 
 review-visit-stance-earlier = { $last } (antes: { $before })

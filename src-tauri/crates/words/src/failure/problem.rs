@@ -23,6 +23,7 @@ impl Words {
             Problem::UnknownRung(item, rung) if rung.is_empty() => self.problem_level_missing(item.0),
             Problem::UnknownRung(_, rung) => self.problem_unknown_level(rung),
             Problem::Dose(item) => self.problem_dose_of(item.0),
+            Problem::TooMuchWork(item, seconds) => self.problem_too_much_work_of(item.0, seconds / 60),
             Problem::Side(item) => self.problem_side_of(item.0),
             Problem::Schedule(item) => self.problem_schedule_of(item.0),
             Problem::Serves(item) => self.problem_complaint_gone_of(item.0),

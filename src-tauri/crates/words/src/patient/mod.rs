@@ -12,7 +12,7 @@ use crate::date::upper;
 use crate::review::Names;
 use crate::{Key, Number, Words};
 use chrono::NaiveDate;
-use exercises::adherence::ItemAdherence;
+use exercises::adherence::{DoseUnit, ItemAdherence};
 use exercises::catalogue::Exercise;
 use exercises::change::PainVerdict;
 use exercises::day_string::PartDone;
@@ -23,6 +23,8 @@ use exercises::time::Stamp;
 
 /// Waits of this many minutes or more are given in hours.
 const HOURS_FROM: i64 = 90;
+/// Milliseconds in a minute.
+const MINUTE_MS: u32 = 60_000;
 
 impl Words {
     /// "In 58 minutes."
@@ -46,7 +48,7 @@ impl Words {
             Side::Neither => dose,
             Side::Left => self.dose_with_side(&dose, self.of_side(BodySide::Left)),
             Side::Right => self.dose_with_side(&dose, self.of_side(BodySide::Right)),
-            Side::Both => self.dose_with_side(&dose, self.side(Side::Both)),
+            Side::Both | Side::Alternating => self.dose_with_side(&dose, self.side(item.side)),
         }
     }
 
@@ -86,6 +88,7 @@ impl Words {
     /// "Hold 2 of 3, left side".
     pub fn with_side(self, part: String, leg: Option<BodySide>) -> String {
         match leg {
+            Some(leg) if part.is_empty() => upper(self.of_side(leg)),
             Some(leg) => self.name_with_side(&part, self.of_side(leg)),
             None => part,
         }
@@ -102,10 +105,15 @@ impl Words {
         self.number(f64::from(ms / 100) / 10.0)
     }
 
-    /// "2 of 3 holds completed."
-    pub fn done_of(self, run: &Run, parts: Share) -> String {
+    /// "2 of 3 holds completed.", for an item done on that many sides.
+    pub fn done_of(self, run: &Run, sides: u32) -> String {
+        let parts = run.parts(sides);
         let done = self.parts_done(run.dose.kind(), parts.done, parts.of);
         match &run.work {
+            Work::Timed(_) if run.dose.kind().rules().unit() == DoseUnit::Minutes => {
+                let Share { done, of } = run.share(sides);
+                self.done_minutes(of / MINUTE_MS, done / MINUTE_MS)
+            }
             Work::Counted(sets) if sets.iter().any(|set| set.failed > 0) => {
                 let failed: u32 = sets.iter().map(|set| u32::from(set.failed)).sum();
                 self.two_sentences(&done, &self.done_failed(failed))
@@ -117,6 +125,7 @@ impl Words {
     /// "held in full", "4 of 10 s", "12.3 s".
     pub fn part_done(self, done: PartDone) -> String {
         match done {
+            PartDone::Lasted(ms, of) => self.part_minutes(ms / MINUTE_MS, of / MINUTE_MS),
             PartDone::Held(ms, of) if ms >= of => self.text(Key::PartHeld).to_owned(),
             PartDone::Held(ms, of) => self.part_held_partly(self.seconds(ms), of / 1000),
             PartDone::Counted(n, of) => self.part_counted(n, of),

@@ -61,7 +61,7 @@ impl<'a> Names<'a> {
         let name = self.exercise(&item.exercise);
         match item.side {
             Side::Left | Side::Right => self.words.name_with_side(&name, self.words.side(item.side)),
-            Side::Both | Side::Neither => name,
+            Side::Both | Side::Alternating | Side::Neither => name,
         }
     }
 

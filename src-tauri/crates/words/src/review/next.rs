@@ -167,6 +167,7 @@ fn hindered(hindrance: Hindrance) -> Key {
         Hindrance::SoftAndClosed => Key::ReviewWhySoftAndClosed,
         Hindrance::EyesApart => Key::ReviewWhyClosedEyesByYou,
         Hindrance::Test => Key::ReviewWhyTest,
+        Hindrance::NotStepped => Key::ReviewWhyNotStepped,
         Hindrance::Unknown => Key::ReviewWhyUnknown,
     }
 }

@@ -55,6 +55,20 @@ fn default_doses_keep_to_the_usual_range() {
             }
             Dose::Balance { target_s, .. } => assert!(target_s <= 45, "{}", exercise.id),
             Dose::Reps { sets, repetitions, .. } => assert!(sets <= 3 && repetitions <= 15, "{}", exercise.id),
+            Dose::Stretch { stretch_s, .. } => {
+                assert!(
+                    (15..=30).contains(&stretch_s) && dose.work_s() <= 120,
+                    "{}: 15 to 30 s, two minutes a side",
+                    exercise.id
+                );
+            }
+            Dose::Move { repetitions } => assert!(repetitions <= 20, "{}", exercise.id),
+            Dose::Go { minutes, effort } => assert!(minutes <= 30 && effort <= 4, "{}: an easy beginning", exercise.id),
+            Dose::Breath { minutes, pace } => {
+                assert!(minutes <= 10 && pace.out_s >= pace.in_s, "{}: breathing out is not hurried", exercise.id);
+            }
+            Dose::Care { minutes } => assert!(minutes <= 15, "{}", exercise.id),
+            Dose::Prompt => {}
         }
         assert_eq!(dose.check(), Ok(()));
         assert_eq!(dose.kind(), exercise.kind);

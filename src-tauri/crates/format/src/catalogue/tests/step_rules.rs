@@ -7,7 +7,7 @@ use strum::VariantArray;
 #[test]
 fn step_rules_arrive_in_their_order() {
     let exercise = whole().read(&whole().toml).expect("shipped");
-    let dose = |quantity, by, most| Grows::Dose(StepForward { quantity, by, most, short_if_often: true });
+    let dose = |quantity, by, most| Grows::Dose(StepForward { quantity, by, percent: 0, most, short_if_often: true });
     let rules = [
         (dose(Quantity::HoldSeconds, 5, 15), Basis::WorkingRange),
         (dose(Quantity::Repetitions, 1, 5), Basis::WorkingRange),
@@ -15,7 +15,7 @@ fn step_rules_arrive_in_their_order() {
     ];
     assert_eq!(exercise.step_rules, rules.map(|(grows, basis)| StepRule { grows, basis }));
     assert_eq!(exercise.grows(), rules.map(|(grows, _)| grows));
-    let target = StepForward { quantity: Quantity::TargetSeconds, by: 5, most: 60, short_if_often: false };
+    let target = StepForward { quantity: Quantity::TargetSeconds, by: 5, percent: 0, most: 60, short_if_often: false };
     assert_eq!(balance().read(&balance().toml).expect("shipped").grows()[0], Grows::Dose(target));
 }
 

@@ -1,0 +1,258 @@
+//! The courses of stretches, movements at one's own pace, activities, breathing, care and prompts.
+
+use crate::{STEADY_MS, WALL_MS, Watched, at};
+use exercises::catalogue::kind::BreathPace;
+use exercises::catalogue::{Dose, Tempo};
+use exercises::guide::{Beat, Breathing, EASE_IN_MS, GuideEvent, Moment, Phase, Press, Sound};
+use exercises::plan::{BodySide, Side};
+use exercises::run::{RunEnd, Work};
+
+const STRETCH: Dose = Dose::Stretch { repetitions: 2, stretch_s: 20, rest_s: 10 };
+const MOVE: Dose = Dose::Move { repetitions: 3 };
+const WALK: Dose = Dose::Go { minutes: 10, effort: 3 };
+const PACE: BreathPace = BreathPace { in_s: 4, full_s: 0, out_s: 6, empty_s: 0 };
+const BREATH: Dose = Dose::Breath { minutes: 1, pace: PACE };
+const CARE: Dose = Dose::Care { minutes: 10 };
+const MINUTE: u64 = 60_000;
+
+fn held(watched: &Watched) -> Vec<u32> {
+    let Work::Timed(parts) = watched.guide.snapshot().work else { panic!("timed") };
+    parts.into_iter().map(|part| part.held_ms).collect()
+}
+
+fn counted(watched: &Watched) -> Vec<(Option<BodySide>, u8)> {
+    let Work::Counted(sets) = watched.guide.snapshot().work else { panic!("counted") };
+    sets.into_iter().map(|set| (set.side, set.done)).collect()
+}
+
+fn end(watched: &Watched) -> RunEnd {
+    watched.guide.snapshot().end
+}
+
+/// The moment `ms` after the beginning, after a sleep of `asleep` milliseconds in which the steady clock stood still.
+fn after_sleep(ms: u64, asleep: u64) -> Moment {
+    Moment { steady_ms: STEADY_MS + ms, wall_ms: WALL_MS + (ms + asleep) as i64 }
+}
+
+#[test]
+fn a_stretch_is_eased_into_and_then_counts() {
+    let mut watched = Watched::new(STRETCH, Side::Neither);
+    let easing = watched.until(7_500).guide.view();
+    assert_eq!((easing.phase, easing.pose, easing.seconds), (Phase::EasingIn, 0.5, Some(3)));
+    watched.until(80_000);
+    let first = 5_000 + EASE_IN_MS;
+    let expected = [
+        (5_000, Phase::EasingIn),
+        (first, Phase::Stretching),
+        (first + 20_000, Phase::Resting),
+        (first + 27_000, Phase::CountIn),
+        (first + 30_000, Phase::EasingIn),
+        (first + 30_000 + EASE_IN_MS, Phase::Stretching),
+    ];
+    assert_eq!(watched.phases(), expected);
+    assert_eq!((held(&watched), end(&watched)), (vec![20_000, 20_000], RunEnd::Completed));
+}
+
+#[test]
+fn easing_into_a_stretch_does_not_count() {
+    let mut watched = Watched::new(STRETCH, Side::Neither);
+    watched.until(9_900).press(Press::Stop);
+    assert_eq!((held(&watched), end(&watched)), (vec![], RunEnd::Stopped));
+}
+
+#[test]
+fn movements_at_ones_own_pace_are_counted_press_by_press_and_end_by_themselves() {
+    let mut watched = Watched::new(MOVE, Side::Neither);
+    watched.until(5_000);
+    assert_eq!(watched.guide.view().repetition, Some((0, 3)));
+    assert!(watched.guide.view().controls.count && !watched.guide.view().controls.pause);
+    watched.until(9_000).press(Press::CountOne).until(12_000).press(Press::CountOne);
+    assert_eq!((watched.phase(), watched.guide.view().repetition), (Phase::OwnPace, Some((2, 3))));
+    watched.until(300_000).press(Press::CountOne);
+    assert_eq!((counted(&watched), end(&watched)), (vec![(None, 3)], RunEnd::Completed), "however long it takes");
+}
+
+#[test]
+fn whoever_counted_none_and_says_all_done_did_all_and_whoever_counted_did_those() {
+    let done = |presses: u8| {
+        let mut watched = Watched::new(MOVE, Side::Neither);
+        watched.until(6_000);
+        for _ in 0..presses {
+            watched.press(Press::CountOne);
+        }
+        watched.press(Press::AllDone);
+        assert_eq!(end(&watched), RunEnd::Completed);
+        counted(&watched)
+    };
+    assert_eq!(done(0), [(None, 3)]);
+    assert_eq!(done(2), [(None, 2)]);
+}
+
+#[test]
+fn stopping_movements_keeps_what_was_counted_and_invents_nothing() {
+    let mut watched = Watched::new(MOVE, Side::Neither);
+    watched.until(6_000).press(Press::CountOne).press(Press::Stop);
+    assert_eq!((counted(&watched), end(&watched)), (vec![(None, 1)], RunEnd::Stopped));
+    let mut watched = Watched::new(MOVE, Side::Neither);
+    watched.until(6_000).press(Press::Stop);
+    assert_eq!((counted(&watched), end(&watched)), (vec![], RunEnd::Stopped));
+}
+
+#[test]
+fn sides_that_take_turns_are_counted_in_turn_and_shown_in_turn() {
+    let mut watched = Watched::new(MOVE, Side::Alternating);
+    let shown = |watched: &Watched| watched.guide.view().part.side;
+    assert_eq!(shown(watched.until(6_000)), Some(BodySide::Left));
+    assert_eq!(shown(watched.until(10_000)), Some(BodySide::Right));
+    for _ in 0..5 {
+        watched.press(Press::CountOne);
+    }
+    assert_eq!(watched.guide.view().repetition, Some((5, 6)));
+    assert_eq!(counted(&watched), [(Some(BodySide::Left), 3), (Some(BodySide::Right), 2)]);
+    watched.press(Press::CountOne);
+    assert_eq!(end(&watched), RunEnd::Completed);
+    assert!(watched.guide.snapshot().share(2).full());
+}
+
+#[test]
+fn repetitions_whose_sides_take_turns_change_side_with_each_movement() {
+    let tempo = Tempo { up_s: 1, hold_s: 0, down_s: 1 };
+    let mut watched = Watched::new(Dose::Reps { sets: 1, repetitions: 2, rest_s: 30, tempo }, Side::Alternating);
+    let sides: Vec<_> = [5_500, 7_500, 9_500, 11_500]
+        .into_iter()
+        .map(|ms| {
+            let view = watched.until(ms).guide.view();
+            (view.phase, view.part.side, view.repetition)
+        })
+        .collect();
+    let (up, left, right) = (Phase::Beat(Beat::Up), Some(BodySide::Left), Some(BodySide::Right));
+    let expected =
+        [(up, left, Some((1, 2))), (up, right, Some((1, 2))), (up, left, Some((2, 2))), (up, right, Some((2, 2)))];
+    assert_eq!(sides, expected);
+    watched.until(20_000);
+    assert_eq!((counted(&watched), end(&watched)), (vec![(left, 2), (right, 2)], RunEnd::Completed));
+}
+
+#[test]
+fn holds_whose_sides_take_turns_alternate() {
+    let mut watched = Watched::new(Dose::Hold { repetitions: 2, hold_s: 5, rest_s: 5 }, Side::Alternating);
+    watched.until(90_000);
+    let Work::Timed(parts) = watched.guide.snapshot().work else { panic!("timed") };
+    let (left, right) = (Some(BodySide::Left), Some(BodySide::Right));
+    assert_eq!(parts.iter().map(|part| part.side).collect::<Vec<_>>(), [left, right, left, right]);
+    assert!(watched.guide.snapshot().share(2).full());
+}
+
+#[test]
+fn a_walk_goes_on_while_the_device_sleeps_and_asks_how_long_it_was() {
+    let mut watched = Watched::new(WALK, Side::Neither);
+    watched.until(2 * MINUTE);
+    assert_eq!(watched.phase(), Phase::Timing);
+    // The phone sleeps for six minutes, and wakes.
+    let events = watched.guide.advance(after_sleep(2 * MINUTE + 100, 6 * MINUTE));
+    assert!(events.contains(&GuideEvent::Interrupted));
+    let view = watched.guide.view();
+    assert_eq!((view.phase, view.seconds), (Phase::Timing, Some(120)), "eight of ten minutes are over");
+    assert_eq!(watched.guide.unseen_ms(), 6 * MINUTE + 100);
+    for ms in (2 * MINUTE + 200..=4 * MINUTE + 200).step_by(1_000) {
+        watched.guide.advance(after_sleep(ms, 6 * MINUTE));
+    }
+    assert_eq!(watched.phase(), Phase::Confirming);
+    assert_eq!((held(&watched), end(&watched)), (vec![600_000], RunEnd::Going), "counted, even if nobody answers");
+    watched.guide.press(Press::Minutes(7), after_sleep(4 * MINUTE + 300, 6 * MINUTE));
+    assert_eq!((held(&watched), end(&watched)), (vec![420_000], RunEnd::Completed));
+    assert_eq!(watched.guide.snapshot().interruptions.len(), 1);
+}
+
+#[test]
+fn what_is_said_after_a_walk_never_exceeds_what_the_clock_says() {
+    let mut watched = Watched::new(WALK, Side::Neither);
+    watched.until(2 * MINUTE);
+    watched.guide.advance(after_sleep(2 * MINUTE, 3 * MINUTE));
+    watched.guide.press(Press::Stop, after_sleep(2 * MINUTE, 3 * MINUTE));
+    assert_eq!(watched.phase(), Phase::Confirming, "stopped by somebody who came back to a sleeping phone");
+    watched.guide.press(Press::Minutes(180), after_sleep(2 * MINUTE, 3 * MINUTE));
+    assert_eq!((held(&watched), end(&watched)), (vec![300_000], RunEnd::Stopped));
+}
+
+#[test]
+fn a_walk_in_which_the_screen_was_seen_asks_nothing() {
+    let mut watched = Watched::new(WALK, Side::Neither);
+    watched.until(10 * MINUTE);
+    assert_eq!((held(&watched), end(&watched)), (vec![600_000], RunEnd::Completed));
+    assert_eq!(watched.guide.snapshot().interruptions, Vec::<u32>::new());
+}
+
+#[test]
+fn a_device_that_sleeps_far_beyond_a_walk_counts_the_walk_alone() {
+    let mut watched = Watched::new(CARE, Side::Neither);
+    watched.until(MINUTE);
+    watched.guide.advance(after_sleep(MINUTE, 600 * MINUTE));
+    assert_eq!(watched.phase(), Phase::Confirming);
+    assert_eq!((held(&watched), watched.guide.unseen_ms()), (vec![600_000], 9 * MINUTE));
+}
+
+#[test]
+fn a_paused_walk_stays_paused_while_the_device_sleeps() {
+    let mut watched = Watched::new(WALK, Side::Neither);
+    watched.until(MINUTE).press(Press::Pause);
+    watched.guide.advance(after_sleep(MINUTE + 100, 30 * MINUTE));
+    assert_eq!((watched.phase(), held(&watched)), (Phase::Paused { slept: false }, vec![60_000]));
+    watched.guide.press(Press::Resume, after_sleep(MINUTE + 200, 30 * MINUTE));
+    assert_eq!(watched.phase(), Phase::Timing, "without a count-in");
+}
+
+#[test]
+fn sounds_after_a_sleep_are_given_on_the_steady_clock() {
+    let mut watched = Watched::new(WALK, Side::Neither);
+    watched.until(MINUTE);
+    watched.guide.advance(after_sleep(MINUTE + 1_000, 8 * MINUTE + 40_000));
+    let cues = watched.guide.cues();
+    let end = STEADY_MS + MINUTE + 1_000 + 19_000;
+    assert!(cues.iter().any(|cue| cue.sound == Sound::End && cue.at_ms == end), "{cues:?}");
+}
+
+#[test]
+fn breaths_follow_the_pace_until_the_time_is_over() {
+    let mut watched = Watched::new(BREATH, Side::Neither);
+    let view = watched.until(7_000).guide.view();
+    assert_eq!((view.phase, view.pose, view.seconds), (Phase::Breathing(Breathing::In), 0.5, Some(58)));
+    let view = watched.until(12_000).guide.view();
+    assert_eq!((view.phase, view.pose), (Phase::Breathing(Breathing::Out), 0.5));
+    watched.until(65_000);
+    assert_eq!((held(&watched), end(&watched)), (vec![60_000], RunEnd::Completed));
+    let breaths = watched.phases().iter().filter(|(_, phase)| *phase == Phase::Breathing(Breathing::In)).count();
+    assert_eq!(breaths, 6, "of ten seconds each");
+}
+
+#[test]
+fn a_breath_that_a_pause_interrupted_starts_over_and_counts_once() {
+    let mut watched = Watched::new(BREATH, Side::Neither);
+    watched.until(12_000).press(Press::Pause).until(20_000).press(Press::Resume);
+    watched.until(23_100);
+    assert_eq!(watched.phase(), Phase::Breathing(Breathing::In), "after a count-in");
+    watched.until(90_000);
+    assert_eq!((held(&watched), end(&watched)), (vec![60_000], RunEnd::Completed));
+}
+
+#[test]
+fn a_prompt_is_done_with_one_press() {
+    let mut watched = Watched::new(Dose::Prompt, Side::Neither);
+    assert_eq!((watched.phase(), watched.guide.view().repetition), (Phase::OwnPace, Some((0, 1))));
+    watched.press(Press::CountOne);
+    assert_eq!((counted(&watched), end(&watched)), (vec![(None, 1)], RunEnd::Completed));
+    assert!(watched.guide.snapshot().share(1).full());
+}
+
+#[test]
+fn a_press_that_does_not_belong_to_the_step_does_nothing() {
+    for dose in [STRETCH, WALK, BREATH, CARE] {
+        let mut watched = Watched::new(dose, Side::Neither);
+        watched.until(6_000);
+        let before = watched.guide.clone();
+        for press in [Press::CountOne, Press::AllDone, Press::Minutes(1), Press::MoreRest, Press::Failed, Press::Touch] {
+            watched.guide.press(press, at(6_000));
+            assert_eq!(watched.guide, before, "{dose:?} {press:?}");
+        }
+    }
+}
