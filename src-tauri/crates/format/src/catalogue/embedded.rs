@@ -54,6 +54,12 @@ files! {
     "heel-to-toe-stand",
     "heel-raise",
     "toe-lift",
+    "calf-stretch",
+    "heel-slide",
+    "walk",
+    "slow-breath",
+    "rest-lying",
+    "change-position",
 }
 
 /// The catalogue of shipped exercises.

@@ -121,6 +121,7 @@ fn alarm_name(value: &Value) -> Result<ClearedAlarm, Wrong> {
 mod tests {
     use super::*;
     use exercises::catalogue::IdFault;
+    use exercises::catalogue::Kind;
     use exercises::file_fault::ValueKind;
     use exercises::plan::Pattern;
 
@@ -155,7 +156,12 @@ mod tests {
     fn a_wrong_word_is_named_with_its_line_and_field() {
         let bands = ["under-18", "18-39", "40-49", "50-59", "60-64", "65-69", "70-79", "80-plus"];
         refused("\"40-49\"", "\"old\"", "age", unknown_word("old", &bands));
-        refused("side = \"left\"", "side = \"up\"", "side", unknown_word("up", &["left", "right", "both", "neither"]));
+        refused(
+            "side = \"left\"",
+            "side = \"up\"",
+            "side",
+            unknown_word("up", &["left", "right", "both", "neither", "alternating"]),
+        );
         refused("\"every-day\"", "\"weekends\"", "days", FaultKind::Plan(PlanFault::Days));
         refused("\"every-day\"", "5", "days", FaultKind::Plan(PlanFault::Days));
         refused("from = \"09:00\"", "from = \"9 o'clock\"", "from", FaultKind::TimeOfDay);
@@ -181,11 +187,19 @@ mod tests {
         refused("review = 2027-01-06", "review = 2027-01-06T08:00:00", "review", FaultKind::Date);
     }
 
+    fn kind_names() -> Vec<&'static str> {
+        Kind::ALL.iter().map(|kind| kind.rules().name()).collect()
+    }
+
     #[test]
     fn a_field_that_does_not_exist_is_named_with_those_that_do() {
         let fault = read(&example().replacen("serves = 1", "cures = 1", 1), today()).expect_err("no such field");
         let FaultKind::UnknownField { found, allowed } = fault.kind else { panic!("{fault:?}") };
-        assert_eq!((found.as_str(), allowed.len()), ("cures", 14), "eleven fields and three doses: {allowed:?}");
+        assert_eq!(
+            (found.as_str(), allowed.len()),
+            ("cures", 11 + Kind::ALL.len()),
+            "eleven fields, and a dose of each kind: {allowed:?}"
+        );
         let broken = read(&example().replacen("[[stance]]", "[[stance]", 1), today()).expect_err("no TOML");
         assert!(matches!(broken.kind, FaultKind::NotToml { .. }) && broken.line > 60, "{broken:?}");
         let missing = |field: &str| FaultKind::MissingField { field: field.into() };
@@ -208,6 +222,6 @@ mod tests {
         let lacks = |from: &str| read(&example().replacen(from, "", 1), today()).expect_err(from).kind;
         let one_of = |fields: &[&str]| FaultKind::OneOfFields { fields: fields.iter().map(|f| (*f).to_owned()).collect() };
         assert_eq!(lacks("at = [\"19:45\"]"), one_of(&["every", "at"]));
-        assert_eq!(lacks("hold = { repetitions = 3, seconds = 10, rest = 10 }"), one_of(&["hold", "balance", "reps"]));
+        assert_eq!(lacks("hold = { repetitions = 3, seconds = 10, rest = 10 }"), one_of(&kind_names()));
     }
 }

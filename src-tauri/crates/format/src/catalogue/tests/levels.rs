@@ -44,7 +44,7 @@ fn words_of_a_level_are_those_allowed() {
         assert_eq!(found[0].line, line + 1);
     };
     at("posture", unknown_word("floating", postures));
-    at("side", unknown_word("floating", &["none", "each-side"]));
+    at("side", unknown_word("floating", &["none", "each-side", "alternating"]));
     fault_there(&whole(), "posture = \"sitting\"", "posture = \"sat\"", "posture", unknown_word("sat", postures));
     let chairs = "equipment = [\"chair\", \"chair\"]";
     fault_there(&whole(), "equipment = [\"chair\"]", chairs, "equipment", twice("chair"));

@@ -199,7 +199,7 @@ fn a_dose_belongs_to_the_kind() {
 
 #[test]
 fn a_word_that_is_not_allowed_is_named_with_those_that_are() {
-    let kind = unknown_word("dance", &["hold", "balance", "reps"]);
+    let kind = unknown_word("dance", &Kind::ALL.iter().map(|kind| kind.rules().name()).collect::<Vec<_>>());
     fault_there(&whole(), "kind = \"hold\"", "kind = \"dance\"", "kind", kind);
     let surface = unknown_word("ice", &["firm", "folded-towel", "cushion", "foam"]);
     fault_there(&balance(), "surface = \"cushion\"", "surface = \"ice\"", "surface", surface);
