@@ -17,6 +17,10 @@ const LAST: f64 = HEIGHT - 30.0;
 const TIP: f64 = 22.0;
 /// How far the slack string swings out to the side when it has its full length.
 const SLACK: f64 = 26.0;
+/// Duration of one slow breath, in milliseconds.
+const BREATH_MS: f64 = 6_000.0;
+/// The share by which the slack string becomes wider with breathing in and narrower with breathing out.
+const BREATH_SHARE: f64 = 0.45;
 /// How slack the string still is after easing into a stretch, as a share.
 const CALM: f64 = 0.25;
 /// Length of one wave of the slack string.
@@ -51,6 +55,17 @@ impl RunString {
     pub fn swinging(self, left: f64) -> RunString {
         let swing = if left.is_finite() { (-left * SWING_PER_MS2).clamp(-MAX_SWING, MAX_SWING) } else { 0.0 };
         RunString { swing, ..self }
+    }
+
+    /// The string with the slack part below the bob moving like a slow breath, `held_ms` milliseconds after the hold began, so that
+    /// somebody who looks from across the room sees that it goes on, and breathes as well. Unchanged for `None`.
+    pub fn breathing(self, held_ms: Option<f64>) -> RunString {
+        let Some(held_ms) = held_ms.filter(|ms| ms.is_finite()) else { return self };
+        // It begins at rest, so that nothing jumps as the hold begins.
+        let breath = libm::sin(core::f64::consts::TAU * held_ms / BREATH_MS);
+        let wider = 1.0 + BREATH_SHARE * breath;
+        let below = self.below.iter().map(|(x, y)| (MIDDLE + (x - MIDDLE) * wider, *y)).collect();
+        RunString { below, ..self }
     }
 }
 
@@ -156,6 +171,20 @@ mod tests {
         assert!(hold(1.0).below.is_empty());
         let later: Vec<f64> = [0.0, 0.25, 0.5, 0.75].into_iter().map(widest).collect();
         assert!(later.windows(2).all(|pair| pair[1] < pair[0]), "{later:?}");
+    }
+
+    #[test]
+    fn a_held_string_breathes_within_the_box_and_begins_at_rest() {
+        let widest = |string: &RunString| string.below.iter().map(|(x, _)| (x - MIDDLE).abs()).fold(0.0, f64::max);
+        let still = hold(0.2);
+        assert_eq!(still.clone().breathing(None), still);
+        assert_eq!(still.clone().breathing(Some(0.0)), still);
+        assert!(widest(&still.clone().breathing(Some(BREATH_MS / 4.0))) > 1.4 * widest(&still));
+        assert!(widest(&still.clone().breathing(Some(BREATH_MS * 0.75))) < 0.6 * widest(&still));
+        for progress in steps() {
+            let string = hold(progress).breathing(Some(progress * 40_000.0));
+            assert!(string.below.iter().all(|(x, _)| (0.0..=WIDTH).contains(x)), "{progress}");
+        }
     }
 
     #[test]

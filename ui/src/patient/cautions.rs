@@ -20,7 +20,7 @@ pub fn Cautions(script: Box<RunScript>) -> impl IntoView {
     let level = script.exercise.level(script.run.rung.as_ref());
     let (texts, drawing, needs) = (level.texts(words.lang()), level.figure(), words.needs(level.equipment()));
     let change = words.change_of(&script.item, &script.exercise);
-    let hand = script.hand_on_support;
+    let (hand, cue) = (script.hand_on_support, script.item.note.clone());
     let limit = script.item.dose.kind().rules().asks_pain().then(|| words.stop_above(script.item.pain_limit));
     let (plan, run) = (script.plan, script.run.clone());
     let begin = move |_| {
@@ -40,7 +40,7 @@ pub fn Cautions(script: Box<RunScript>) -> impl IntoView {
             {hand.then(|| view! { <p><strong>{words.text(Key::HandOnSupport)}</strong></p> })}
             {limit.map(|limit| view! { <p><strong>{limit}</strong></p> })}
             <Figure drawing/>
-            <Steps texts needs change/>
+            <Steps texts needs change cue/>
         }
     });
     view! {

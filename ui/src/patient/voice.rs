@@ -1,8 +1,8 @@
-//! Speaks the phases of a run, if the web view has a voice.
+//! Speaks the phases of a run and reads instructions aloud, if the web view has a voice.
 
 use js_sys::Reflect;
 use leptos::prelude::window;
-use wasm_bindgen::JsCast;
+use wasm_bindgen::{JsCast, JsValue, closure::Closure};
 use web_sys::{SpeechSynthesis, SpeechSynthesisUtterance};
 use words::Locale;
 
@@ -17,6 +17,22 @@ pub fn speak(text: &str, locale: Locale) {
     synthesis.cancel();
     if let Ok(utterance) = SpeechSynthesisUtterance::new_with_text(text) {
         utterance.set_lang(locale.tag());
+        synthesis.speak(&utterance);
+    }
+}
+
+/// Reads `lines` one after the other in place of what is being said; `over` is called after the last one, unless it is stopped.
+pub fn speak_all(lines: &[String], locale: Locale, over: impl FnOnce() + 'static) {
+    let Some(synthesis) = synthesis() else { return };
+    synthesis.cancel();
+    let mut over = Some(over);
+    for (place, line) in lines.iter().enumerate() {
+        let Ok(utterance) = SpeechSynthesisUtterance::new_with_text(line) else { continue };
+        utterance.set_lang(locale.tag());
+        if place + 1 == lines.len() {
+            let ended = over.take().map(Closure::once_into_js);
+            utterance.set_onend(ended.as_ref().and_then(JsValue::dyn_ref));
+        }
         synthesis.speak(&utterance);
     }
 }

@@ -18,7 +18,7 @@ pub fn InFull(found: TodayItem, texts: Texts) -> impl IntoView {
     let item = &found.item;
     let level = found.exercise.level(item.rung.as_ref());
     let (drawing, needs) = (level.figure(), words.needs(level.equipment()));
-    let limit = words.stop_above(item.pain_limit);
+    let limit = item.dose.kind().rules().asks_pain().then(|| words.stop_above(item.pain_limit));
     let part = move |title: Key, text: String| view! { <section class="stack-1"><h2>{words.text(title)}</h2><p>{text}</p></section> };
     view! {
         <div class="stack-1">
@@ -26,12 +26,12 @@ pub fn InFull(found: TodayItem, texts: Texts) -> impl IntoView {
             <p>{words.dose_of(item)}</p>
             {words.rung_of(item, &found.exercise).map(|rung| view! { <p class="soft">{rung}</p> })}
             <p class="soft">{words.phrase_schedule(&item.schedule)}</p>
-            <p class="soft">{limit}</p>
+            {limit.map(|limit| view! { <p class="soft">{limit}</p> })}
             {(!item.note.is_empty()).then(|| view! { <p class="note">{item.note.clone()}</p> })}
         </div>
         <Figure drawing mirrored=item.side == Side::Left/>
         {part(Key::Purpose, texts.purpose.clone())}
-        <Steps texts=texts.clone() needs change=words.change_of(item, &found.exercise)/>
+        <Steps texts=texts.clone() needs change=words.change_of(item, &found.exercise) cue=item.note.clone()/>
         {part(Key::ShouldFeel, texts.should_feel.clone())}
         {part(Key::ShouldNotFeel, texts.should_not_feel.clone())}
         <List title=words.text(Key::Mistakes) lines=texts.mistakes.clone()/>

@@ -3,6 +3,7 @@
 mod how_to_page;
 mod in_full;
 mod list;
+mod read_aloud;
 mod steps;
 
 pub use how_to_page::HowTo;

@@ -4,12 +4,16 @@ use exercises::catalogue::Texts;
 use leptos::prelude::*;
 use words::Key;
 
+use super::read_aloud::ReadAloud;
 use crate::patient::context::PatientContext;
 
-/// What is needed, the starting position, and the steps in order.
+/// What is needed, the starting position, and the steps in order, with a button to have them read aloud; `cue` is the clinician's own
+/// word for it, which is read last.
 #[component]
-pub fn Steps(texts: Texts, needs: Option<String>, change: Option<String>) -> impl IntoView {
+pub fn Steps(texts: Texts, needs: Option<String>, change: Option<String>, cue: String) -> impl IntoView {
     let words = PatientContext::current().app.words();
+    let told = [vec![texts.set_up.clone()], change.iter().cloned().collect(), texts.steps.clone(), vec![cue]].concat();
+    let lines: Vec<String> = told.into_iter().filter(|line| !line.is_empty()).collect();
     let steps = texts.steps.into_iter().map(|step| view! { <li>{step}</li> }).collect_view();
     view! {
         <section class="stack-2">
@@ -18,6 +22,7 @@ pub fn Steps(texts: Texts, needs: Option<String>, change: Option<String>) -> imp
             <p>{texts.set_up}</p>
             {change.map(|change| view! { <p><strong>{change}</strong></p> })}
             <ol class="steps">{steps}</ol>
+            <ReadAloud lines/>
         </section>
     }
 }

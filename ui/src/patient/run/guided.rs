@@ -25,6 +25,7 @@ pub fn Guided(
     let above = name.clone();
     let drawing =
         script.run.rung.as_ref().map_or_else(|| script.exercise.poses.clone(), |rung| script.exercise.figure(rung));
+    let cue = (!script.item.note.is_empty()).then(|| view! { <p class="note">{script.item.note.clone()}</p> });
     let pose = Signal::derive(move || driver.view.get().pose);
     let mirrored = Memo::new(move |_| driver.view.get().part.side == Some(BodySide::Left));
     let moves_up = script.exercise.poses.moves_up();
@@ -36,6 +37,7 @@ pub fn Guided(
                 <p class="soft">{above}</p>
                 <h1>{title}</h1>
                 <p>{part}</p>
+                {cue}
             </div>
             <Fault/>
             <div class="run-middle">

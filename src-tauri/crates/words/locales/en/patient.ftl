@@ -138,6 +138,10 @@ purpose = What it is for
 should-feel = What you should feel
 should-not-feel = What you should not feel
 mistakes = Common mistakes
+# Buttons: the starting position and the steps are read aloud.
+read-aloud = Read aloud
+stop-reading = Stop reading
+no-voice = This device has no voice to read this aloud with.
 # $n (Number)
 stop-above = Stop if pain goes above { $n } of 10.
 

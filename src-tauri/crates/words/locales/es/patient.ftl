@@ -133,6 +133,9 @@ purpose = Para qué sirve
 should-feel = Lo que debería notar
 should-not-feel = Lo que no debería notar
 mistakes = Errores frecuentes
+read-aloud = Leer en voz alta
+stop-reading = Dejar de leer
+no-voice = Este dispositivo no tiene una voz con la que leer esto.
 stop-above = Pare si el dolor supera { $n } de 10.
 
 ## Paciente: durante un ejercicio

@@ -1,0 +1,144 @@
+//! A run of each kind of exercise in the window: what is shown, what is pressed, and what stands in the record afterwards.
+
+use end_to_end::scenes::{TAKEN, ZONE};
+use end_to_end::{Desktop, Window};
+use serde_json::json;
+
+/// All are due at nine; the doses are the smallest there are.
+const PLAN: &str = r#"
+review = 2027-04-12
+age = "18-39"
+
+[[item]]
+number = 1
+exercise = "calf-stretch"
+side = "left"
+stretch = { repetitions = 1, seconds = 8, rest = 0 }
+at = ["09:00"]
+days = "every-day"
+
+[[item]]
+number = 2
+exercise = "heel-slide"
+side = "right"
+move = { repetitions = 3 }
+at = ["09:00"]
+days = "every-day"
+
+[[item]]
+number = 3
+exercise = "walk"
+go = { minutes = 1, effort = 3 }
+at = ["09:00"]
+days = "every-day"
+
+[[item]]
+number = 4
+exercise = "slow-breath"
+breath = { minutes = 1, pace = [3, 0, 4, 0] }
+at = ["09:00"]
+days = "every-day"
+
+[[item]]
+number = 5
+exercise = "rest-lying"
+care = { minutes = 1 }
+at = ["09:00"]
+days = "every-day"
+
+[[item]]
+number = 6
+exercise = "change-position"
+prompt = {}
+at = ["09:00"]
+days = "every-day"
+"#;
+
+#[track_caller]
+fn looked_at(window: &Window, name: &str) {
+    window.fits();
+    window.look_at_phone_sizes(&format!("kind-{name}"));
+}
+
+/// The pose of the figure is drawn anew while it moves.
+#[track_caller]
+fn figure_moves(window: &Window) {
+    let drawn = "return document.querySelector('.run-figure svg').innerHTML";
+    let first = window.ask(drawn, &[]);
+    let changed = "return document.querySelector('.run-figure svg').innerHTML !== arguments[0]";
+    assert!(end_to_end::wait::until(|| (window.ask(changed, &[first.clone()]) == json!(true)).then_some(())).is_some());
+}
+
+#[test]
+fn every_kind_is_guided_and_recorded() {
+    let desktop = Desktop::new();
+    let made = desktop.prescribe(PLAN, TAKEN);
+    let window = desktop.open("patient").at("2027-03-01T09:00:30+01:00").zone(ZONE).start();
+
+    window.see("1 stretch of 8 seconds, left");
+    looked_at(&window, "stretch-now");
+    window.start_what_is_due();
+    window.see("Ease into it");
+    figure_moves(&window);
+    window.see("Keep the stretch");
+    window.screenshot("kind-stretch");
+    window.see("1 of 1 stretch completed.");
+    window.press("Continue");
+    window.press("0");
+
+    window.see("3 movements at your own pace, right");
+    window.start_what_is_due();
+    window.see("At your own pace");
+    figure_moves(&window);
+    window.press("Count one");
+    window.see("of 3");
+    looked_at(&window, "move");
+    window.press("Count one");
+    window.press("Count one");
+    window.see("3 of 3 repetitions done.");
+    window.press("Continue");
+    window.press("0");
+
+    window.see("1 minute at effort 3 of 10");
+    window.start_what_is_due();
+    window.see("You can switch the screen off. The time goes on.");
+    window.see("Effort aimed at: 3 of 10.");
+    figure_moves(&window);
+    looked_at(&window, "go");
+    window.press("Pause");
+    window.see("Paused");
+    window.press("Stop");
+    window.see("Stopped here");
+    window.see("0 of 1 minute.");
+    window.press("Continue");
+    window.press("0");
+
+    window.see("1 minute, 3 s in and 4 s out");
+    window.start_what_is_due();
+    window.see("Breathe in");
+    figure_moves(&window);
+    looked_at(&window, "breath");
+    window.see("Breathe out");
+    window.press("Stop");
+    window.see("Stopped here");
+    window.press("Continue");
+
+    window.see("Rest on the back, knees bent");
+    window.start_what_is_due();
+    window.see("The time is running");
+    looked_at(&window, "care");
+    window.press("Stop");
+    window.press("Continue");
+
+    window.see("Change your position");
+    assert!(!window.can_press("Start") && !window.can_press("I already did it"), "one press does it");
+    looked_at(&window, "prompt");
+    window.press("I’ve done it");
+    window.see_no_more("I’ve done it");
+    window.press("Record");
+    looked_at(&window, "record");
+    window.close();
+
+    let counts = made.patient("2027-03-01T12:00:00+01:00", &["correct"]);
+    assert!(counts.contains("calf-stretch") || counts.contains("Calf stretch"), "{counts}");
+}
