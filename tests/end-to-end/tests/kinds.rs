@@ -2,7 +2,6 @@
 
 use end_to_end::scenes::{TAKEN, ZONE};
 use end_to_end::{Desktop, Window};
-use serde_json::json;
 
 /// All are due at nine; the doses are the smallest there are.
 const PLAN: &str = r#"
@@ -63,10 +62,8 @@ fn looked_at(window: &Window, name: &str) {
 /// The pose of the figure is drawn anew while it moves.
 #[track_caller]
 fn figure_moves(window: &Window) {
-    let drawn = "return document.querySelector('.run-figure svg').innerHTML";
-    let first = window.ask(drawn, &[]);
-    let changed = "return document.querySelector('.run-figure svg').innerHTML !== arguments[0]";
-    assert!(end_to_end::wait::until(|| (window.ask(changed, &[first.clone()]) == json!(true)).then_some(())).is_some());
+    window.ask("window.firstFigure = document.querySelector('.run-figure svg').innerHTML", &[]);
+    window.wait_for("return document.querySelector('.run-figure svg').innerHTML !== window.firstFigure");
 }
 
 #[test]

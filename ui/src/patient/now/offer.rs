@@ -38,7 +38,6 @@ pub fn Offer(item: TodayItem, at: SlotRef, line: Option<String>) -> impl IntoVie
             context.begin(plan, id);
         }
     };
-    let takes = (!at_once).then(|| view! { " "{words.takes(item.takes_s)}"." });
     let step = item.step.is_some().then(|| view! { <NextStep item=item.clone()/> });
     let note = (!item.item.note.is_empty()).then(|| view! { <p class="note">{item.item.note.clone()}</p> });
     view! {
@@ -46,7 +45,7 @@ pub fn Offer(item: TodayItem, at: SlotRef, line: Option<String>) -> impl IntoVie
             <div class="offer-words stack-1">
                 {item.clinic.clone().map(|clinic| view! { <p class="soft">{clinic}</p> })}
                 <h1>{words.exercise_name(&item.exercise).to_owned()}</h1>
-                <p>{words.dose_of(&item.item)}"."{takes}</p>
+                {(!at_once).then(|| view! { <p>{words.dose_of(&item.item)}". "{words.takes(item.takes_s)}"."</p> })}
                 {words.rung_of(&item.item, &item.exercise).map(|rung| view! { <p class="soft">{rung}</p> })}
                 {note}
                 {item.hand_on_support.then(|| view! { <p><strong>{words.text(Key::HandOnSupport)}</strong></p> })}

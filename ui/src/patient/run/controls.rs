@@ -15,6 +15,7 @@ pub fn RunControls(something_wrong: impl Fn() + Copy + Send + 'static) -> impl I
     let driver = Driver::current();
     let text = move |key| app.text(key);
     let controls = Memo::new(move |_| driver.view.get().controls);
+    let pausable = driver.view.with_untracked(|view| view.kind.rules().flags().pausable);
     let resting = Memo::new(move |_| driver.view.get().phase == Phase::Resting);
     let sound_mode = RwSignal::new(sounds::sound_mode().effective(voice::can_speak()));
     let sound = move |_| {
@@ -37,7 +38,7 @@ pub fn RunControls(something_wrong: impl Fn() + Copy + Send + 'static) -> impl I
                 </div>
             </Show>
             <div class="row">
-                <button type="button" class:main=move || controls.get().resume on:click=pause>{move || text(go_on())}</button>
+                {pausable.then(|| view! { <button type="button" class:main=move || controls.get().resume on:click=pause>{move || text(go_on())}</button> })}
                 <button type="button" on:click=move |_| driver.press(Press::Stop)>{text(Key::Stop)}</button>
             </div>
             <div class="row">
