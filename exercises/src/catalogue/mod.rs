@@ -22,7 +22,7 @@ pub use bounds::{Bound, OutOfRange, Quantity, Unit};
 pub use conditions::{Arms, Eyes, Feet, Surface};
 pub use equipment::Equipment;
 pub use exercise::{Catalogue, Exercise, Region};
-pub use figure::{Arrow, Contact, Figure, Furniture, Landmark, View};
+pub use figure::{Arrow, Contact, End, Figure, Furniture, Landmark, Link, Tie, View};
 pub use id::{ExerciseId, IdFault, LadderId, MAX_ID, RungId};
 pub use kind::{Dose, Kind, Tempo};
 pub use ladder::{Factor, Ladder, Rung, RungTexts};

@@ -45,6 +45,7 @@ fn exercise(id: &str, dose: Dose, side: Sidedness, rungs: Vec<Rung>) -> Exercise
         poses: Figure {
             view: View::Side,
             furniture: Vec::new(),
+            links: Vec::new(),
             plumb: false,
             contacts: Vec::new(),
             poses: Vec::new(),

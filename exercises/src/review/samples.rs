@@ -48,6 +48,7 @@ pub fn exercise(id: &str, dose: Dose, side: Sidedness, ladders: Vec<Ladder>) -> 
     let poses = Figure {
         view: View::Side,
         furniture: Vec::new(),
+        links: Vec::new(),
         plumb: false,
         contacts: Vec::new(),
         poses: Vec::new(),

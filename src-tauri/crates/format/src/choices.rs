@@ -7,7 +7,8 @@ use crate::codes::Coded;
 use crate::names::Named;
 use exercises::alarm::{Circumstance, Trouble};
 use exercises::catalogue::{
-    Arms, Basis, Contact, Equipment, Eyes, Factor, Feet, Furniture, Landmark, Posture, Region, Sidedness, Surface, View,
+    Arms, Basis, Contact, End, Equipment, Eyes, Factor, Feet, Furniture, Landmark, Posture, Region, Sidedness, Surface, Tie,
+    View,
 };
 use exercises::log::{Barrier, DayOffReason};
 use exercises::plan::{Aftercare, AgeBand, BodySide, Risk, Side};
@@ -194,6 +195,15 @@ named! {
         SturdyShoes = "sturdy-shoes",
         Bag = "bag",
         LightWeight = "light-weight",
+        Band = "band",
+        Stick = "stick",
+        Step = "step",
+        Strap = "strap",
+        Door = "door",
+        Doorway = "doorway",
+        Handrail = "handrail",
+        Hammer = "hammer",
+        RubberBand = "rubber-band",
     }
     Basis {
         Convention = "convention",
@@ -215,7 +225,10 @@ named! {
         Load = "load",
         Position = "position",
     }
-    View { Side = "side", Front = "front", Hand = "hand" }
+    View {
+        Side = "side", Front = "front", Hand = "hand", Oblique = "oblique", Palm = "palm", Fist = "fist", Head = "head",
+        Feet = "feet", Foot = "foot", Above = "above",
+    }
     Furniture {
         Chair = "chair",
         Worktop = "worktop",
@@ -227,6 +240,23 @@ named! {
         Foam = "foam",
         Table = "table",
         Bag = "bag",
+        WallAhead = "wall-ahead",
+        WallBeside = "wall-beside",
+        Doorway = "doorway",
+        Door = "door",
+        Step = "step",
+        Handrail = "handrail",
+        Weight = "weight",
+        Hammer = "hammer",
+        TowelRoll = "towel-roll",
+        RubberBand = "rubber-band",
+        Mark = "mark",
+    }
+    Tie { Band = "band", Strap = "strap", Stick = "stick" }
+    End {
+        NearHand = "near-hand", FarHand = "far-hand", NearThigh = "near-thigh", FarThigh = "far-thigh",
+        NearAnkle = "near-ankle", FarAnkle = "far-ankle", NearFoot = "near-foot", FarFoot = "far-foot", Head = "head",
+        Pelvis = "pelvis", Door = "door",
     }
     Contact {
         Seat = "seat",
@@ -240,6 +270,13 @@ named! {
         FarHeel = "far-heel",
         NearHand = "near-hand",
         FarHand = "far-hand",
+        NearHandSlides = "near-hand-slides",
+        FarHandSlides = "far-hand-slides",
+        LowBack = "low-back",
+        Front = "front",
+        NearKnee = "near-knee",
+        FarKnee = "far-knee",
+        FarElbow = "far-elbow",
     }
     Landmark {
         Chin = "chin",

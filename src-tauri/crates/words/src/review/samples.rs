@@ -66,6 +66,7 @@ fn exercise(id: &str, names: [&str; 2], dose: Dose, side: Sidedness, rungs: &[(&
         poses: Figure {
             view: View::Side,
             furniture: Vec::new(),
+            links: Vec::new(),
             plumb: false,
             contacts: Vec::new(),
             poses: Vec::new(),
