@@ -17,8 +17,8 @@ fn on(month: u32, day: u32) -> Option<NaiveDate> {
 
 /// The window's request after a change: the draft with another prescription.
 fn keeping(open: &PlanDraft, prescription: Prescription) -> AskKeep {
-    let PlanDraft { draft, replaces, unread, .. } = open.clone();
-    AskKeep { code: "K17".into(), draft: Draft { prescription, ..draft }, replaces, unread }
+    let PlanDraft { draft, replaces, unread, facts, .. } = open.clone();
+    AskKeep { code: "K17".into(), draft: Draft { prescription, ..draft }, replaces, unread, facts }
 }
 
 /// The first draft for patient K17, with the example's items and a list of times that cannot be read.
