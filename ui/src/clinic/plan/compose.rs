@@ -42,7 +42,7 @@ pub fn Compose(code: String, draft: PlanDraft) -> impl IntoView {
         <main class="screen plan">
             <Head title line=carried.unwrap_or_default()>{review}</Head>
             {left.map(|(code, day)| view! { <Left code day/> })}
-            <div class="table" class:figures=finder.figures>
+            <div class="table" class:all-figures=finder.figures>
                 <Catalogue/>
                 <div class="composing">
                     <AlarmsToClear/>

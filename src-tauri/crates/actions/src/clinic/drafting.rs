@@ -5,11 +5,11 @@ use super::sealed::{self, Sealer};
 use super::{lock, numbering, reviewing};
 use crate::{ActionResult, DataFolder, Moment, refuse};
 use exercises::alarm::ClearedAlarm;
-use exercises::catalogue::{Catalogue, ExerciseId};
-use exercises::draft::{self, Draft, Kept, PatientFacts, Unread, UsedNumbers};
+use exercises::catalogue::{Catalogue, Exercise, ExerciseId};
+use exercises::draft::{self, Concern, Draft, Kept, PatientFacts, Unread, UsedNumbers};
 use exercises::norms::Norms;
 use exercises::plan::check::{self, Problem};
-use exercises::plan::{Header, Plan, Prescription};
+use exercises::plan::{Header, Item, Plan, Prescription};
 use exercises::review::ReviewAlarm;
 use std::collections::{BTreeMap, BTreeSet};
 use store::{StoreError, Tx, table};
@@ -75,6 +75,21 @@ pub fn put_facts(folder: &mut DataFolder, code: &str, facts: &PatientFacts) -> A
 /// The same as [`draft()`].
 pub fn facts(folder: &DataFolder, code: &str) -> ActionResult<PatientFacts> {
     Ok(rows::patient(folder, code)?.facts)
+}
+
+/// Each item's exercise with what it touches of what was ticked for the patient.
+///
+/// # Errors
+/// The same as [`draft()`].
+pub fn concerns(folder: &DataFolder, code: &str, prescription: &Prescription) -> ActionResult<Vec<(Exercise, Concern)>> {
+    let patient = rows::patient(folder, code)?;
+    let catalogue = reviewing::catalogue(folder, &patient);
+    let of_item = |item: &Item| {
+        let exercise = catalogue.get(&item.exercise)?;
+        let concerns = patient.facts.concerns(exercise, item.rung.as_ref());
+        Some(concerns.into_iter().map(|concern| (exercise.clone(), concern)).collect::<Vec<_>>())
+    };
+    Ok(prescription.items.iter().filter_map(of_item).flatten().collect())
 }
 
 /// Stores in the patient's row what was ticked, if that has changed.

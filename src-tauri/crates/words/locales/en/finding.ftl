@@ -62,13 +62,13 @@ facts-flags = Tick what the patient has
 # In the heading of the folded section.
 facts-without = not there at home: { $things }
 facts-lacks = Tick what is not there at home
-flag-blood-pressure = high blood pressure, or a heart condition
+flag-blood-pressure = high blood pressure or heart condition
 flag-pregnancy = pregnancy
 flag-blood-thinners = medicine that thins the blood
 flag-osteoporosis = osteoporosis
 flag-joint-replacement = joint replacement
 flag-unhealed-operation = operation that is not healed yet
-flag-abdomen = hernia, or operation of the abdomen
+flag-abdomen = hernia or operation of the abdomen
 flag-hand-operation = operation of the hand or wrist
 flag-dislocated-shoulder = shoulder that was dislocated
 flag-cannot-get-up = cannot get up from the floor alone
