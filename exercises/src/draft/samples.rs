@@ -33,6 +33,8 @@ fn exercise(id: &str, dose: Dose, side: Sidedness, rungs: Vec<Rung>) -> Exercise
         id: ExerciseId::new(id).expect("an id"),
         revision: 3,
         region: Region::Ankle,
+        purposes: Vec::new(),
+        flags: Vec::new(),
         kind: dose.kind(),
         side,
         posture: None,
@@ -40,6 +42,7 @@ fn exercise(id: &str, dose: Dose, side: Sidedness, rungs: Vec<Rung>) -> Exercise
         one_leg: id == "one-leg",
         test: false,
         step_rules: Vec::new(),
+        dose_basis: None,
         dose,
         ladders: vec![ladder],
         poses: Figure {

@@ -7,8 +7,8 @@ use crate::codes::Coded;
 use crate::names::Named;
 use exercises::alarm::{Circumstance, Trouble};
 use exercises::catalogue::{
-    Arms, Basis, Contact, End, Equipment, Eyes, Factor, Feet, Furniture, Landmark, Posture, Region, Sidedness, Surface, Tie,
-    View,
+    Arms, Basis, Contact, End, Equipment, Eyes, Factor, Feet, Furniture, Landmark, Posture, PrescriberFlag, Purpose, Region,
+    Sidedness, Surface, Tie, View,
 };
 use exercises::log::{Barrier, DayOffReason};
 use exercises::plan::{Aftercare, AgeBand, BodySide, Risk, Side};
@@ -174,11 +174,37 @@ named! {
     Region {
         NeckUpperBack = "neck-upper-back",
         Shoulder = "shoulder",
+        Elbow = "elbow",
         WristHand = "wrist-hand",
         LowBack = "low-back",
         Hip = "hip",
         Knee = "knee",
         Ankle = "ankle",
+        General = "general",
+    }
+    Purpose {
+        Mobility = "mobility",
+        Strength = "strength",
+        Endurance = "endurance",
+        Control = "control",
+        Balance = "balance",
+        Stretching = "stretching",
+        EasingPain = "easing-pain",
+        Calm = "calm",
+        Activity = "activity",
+        Function = "function",
+    }
+    PrescriberFlag {
+        BloodPressure = "blood-pressure",
+        Pregnancy = "pregnancy",
+        BloodThinners = "blood-thinners",
+        Osteoporosis = "osteoporosis",
+        JointReplacement = "joint-replacement",
+        UnhealedOperation = "unhealed-operation",
+        Abdomen = "abdomen",
+        HandOperation = "hand-operation",
+        DislocatedShoulder = "dislocated-shoulder",
+        CannotGetUp = "cannot-get-up",
     }
     Sidedness { None = "none", EachSide = "each-side", Alternating = "alternating" }
     Posture { Standing = "standing", Sitting = "sitting", Lying = "lying", Kneeling = "kneeling" }
