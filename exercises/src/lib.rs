@@ -5,7 +5,7 @@
 //!
 //! Reading order: [`time`] and [`id`], the [`catalogue`], the [`plan`] that a clinician makes from it, the [`slots`] that are due, a
 //! [`run`], the [`questions`] after it, the [`log`] of events, its [`history`], what alarms suspend ([`suspension`]), the [`summary`]
-//! for the visit, the [`review`] that the clinician reads, and what to do next ([`suggest`]).
+//! for the visit, the [`review`] that the clinician reads, what to do next ([`suggest`]), and how an exercise is found ([`find`]).
 #![forbid(unsafe_code)]
 
 pub mod adherence;
@@ -19,6 +19,7 @@ pub mod day_string;
 pub mod draft;
 pub mod figure;
 pub mod file_fault;
+pub mod find;
 pub mod frames;
 pub mod guide;
 pub mod history;

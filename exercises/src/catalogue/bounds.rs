@@ -35,6 +35,8 @@ pub enum Quantity {
     StepRules,
     /// Number of positions of a figure.
     Poses,
+    /// Number of bands, straps and sticks of a figure.
+    Links,
     /// Number of arrows of a figure.
     Arrows,
     /// Number of characters in the name of an exercise or a rung.
@@ -138,7 +140,7 @@ const fn row(quantity: Quantity, unit: Unit, range: (i64, i64), why: &'static st
 
 /// All quantities with their ranges, in the order of [`Quantity`], which a test checks.
 #[rustfmt::skip]
-pub const BOUNDS: [Bound; 32] = {
+pub const BOUNDS: [Bound; 33] = {
     use Quantity::*;
     use Unit::*;
     [
@@ -156,6 +158,7 @@ pub const BOUNDS: [Bound; 32] = {
         row(Rungs, Count, (1, 8), "as above"),
         row(StepRules, Count, (1, 6), "one for each quantity and the level, some of them twice"),
         row(Poses, Count, (2, 8), "a start and an end at least"),
+        row(Links, Count, (0, 4), "one for each hand and foot"),
         row(Arrows, Count, (0, 4), "more hide the figure"),
         row(NameCharacters, Characters, (1, 40), "one line on a phone and on the card"),
         row(LineCharacters, Characters, (1, 280), "read aloud in about fifteen seconds"),

@@ -31,6 +31,24 @@ pub enum Equipment {
     Bag,
     /// A light weight that can be fastened or held.
     LightWeight,
+    /// An elastic exercise band.
+    Band,
+    /// A stick or a broom handle.
+    Stick,
+    /// A step of stairs, or a low platform that cannot tip.
+    Step,
+    /// A strap or a long towel.
+    Strap,
+    /// A door that stays shut, to fasten a band to.
+    Door,
+    /// An open doorway.
+    Doorway,
+    /// A handrail or another firm hold beside a step.
+    Handrail,
+    /// A hammer, or another tool that is heavy at one end.
+    Hammer,
+    /// A wide rubber band for the fingers.
+    RubberBand,
 }
 
 impl Equipment {

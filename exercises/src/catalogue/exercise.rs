@@ -7,20 +7,28 @@ use super::id::{ExerciseId, RungId};
 use super::kind::{Dose, Kind};
 use super::ladder::{Ladder, Rung};
 use super::posture::Posture;
+use super::prescriber_flag::PrescriberFlag;
+use super::purpose::Purpose;
 use super::sidedness::Sidedness;
-use super::step_rule::{self, Grows, StepRule};
+use super::step_rule::{self, Basis, Grows, StepRule};
 use super::texts::{Lang, Texts};
+use crate::choice::array;
 use std::collections::BTreeMap;
 use strum::VariantArray;
 
-/// The part of the body that an exercise trains.
+/// The part of the body that an exercise trains, from the head downward.
+///
+/// The upper back has no region of its own: exercises for posture train neck and upper back together, and of two regions that share
+/// their exercises neither would list all that somebody looks for.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, VariantArray)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Region {
-    /// Neck and upper back.
+    /// Neck, jaw and upper back.
     NeckUpperBack,
     /// Shoulder.
     Shoulder,
+    /// Elbow and forearm.
+    Elbow,
     /// Wrist and hand.
     WristHand,
     /// Lower back.
@@ -31,6 +39,13 @@ pub enum Region {
     Knee,
     /// Ankle and foot.
     Ankle,
+    /// The whole body, or no part of it: walking, breathing.
+    General,
+}
+
+impl Region {
+    /// All regions, in the order of the enum.
+    pub const ALL: [Region; Region::VARIANTS.len()] = array(Region::VARIANTS);
 }
 
 /// One exercise of the catalogue.
@@ -43,6 +58,10 @@ pub struct Exercise {
     pub revision: u16,
     /// The part of the body that the exercise trains.
     pub region: Region,
+    /// What it is done for; empty if the file does not say it.
+    pub purposes: Vec<Purpose>,
+    /// What a prescriber should think of before prescribing it.
+    pub flags: Vec<PrescriberFlag>,
     /// How the exercise is timed; always the kind of `dose`.
     pub kind: Kind,
     /// Whether the exercise is done for each side, unless a rung says otherwise.
@@ -60,6 +79,8 @@ pub struct Exercise {
     pub step_rules: Vec<StepRule>,
     /// The dose that a clinician starts from, unless a rung has its own; for one side if it is done for each side.
     pub dose: Dose,
+    /// What that dose is based on; `None` if the file does not say it.
+    pub dose_basis: Option<Basis>,
     /// The exercise's ladders of versions. An exercise read from a file has at least one ladder with one rung.
     pub ladders: Vec<Ladder>,
     /// How the exercise looks, unless a rung has a figure of its own.

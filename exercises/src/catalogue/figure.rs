@@ -15,6 +15,20 @@ pub enum View {
     Front,
     /// A close view of the near forearm and hand from the thumb's side; the fingers point to the right.
     Hand,
+    /// From the front and a little from above, for somebody lying on the side, so that bent knees can be seen.
+    Oblique,
+    /// A close view of the near palm; the fingers point up.
+    Palm,
+    /// A close view of the near fist from in front of the knuckles; the forearm points to whoever looks.
+    Fist,
+    /// The side view, close to the head.
+    Head,
+    /// A close view of both feet from above, as somebody sitting sees them; the toes point up.
+    Feet,
+    /// A close view of the near foot from its inner side; the toes point to the right.
+    Foot,
+    /// The front view of somebody who lies on a mat, from above; the head is on the left. Positions are counted as if standing.
+    Above,
 }
 
 /// An object around the figure or under it.
@@ -37,10 +51,33 @@ pub enum Furniture {
     Cushion,
     /// Foam under the standing foot.
     Foam,
-    /// A table under the forearm (close view of the hand).
+    /// A table: under the forearm in the close views of the hand, otherwise in front of the body, under the hands.
     Table,
-    /// A light bag that hangs from the hand (close view of the hand).
+    /// A light bag that hangs from the near hand.
     Bag,
+    /// A wall in front of the body, where the hands reach.
+    WallAhead,
+    /// A wall beside the near side (front view).
+    WallBeside,
+    /// A doorway around the body, as wide as the arms (front view).
+    Doorway,
+    /// A door in front of the body, to which a band is fastened at the height of the hand.
+    Door,
+    /// A step of stairs under the near foot. It lies ahead of a foot on the floor behind it, and behind one on the floor ahead.
+    Step,
+    /// A handrail along the far side, at the height of the far hand.
+    Handrail,
+    /// A small weight, such as a bottle, in the near hand.
+    Weight,
+    /// A hammer in the near hand.
+    Hammer,
+    /// A rolled towel: in the fist in the close views of the hand, under the near knee of somebody lying on the back, otherwise
+    /// between the near elbow and the body.
+    TowelRoll,
+    /// A rubber band round the fingers (close view of the palm).
+    RubberBand,
+    /// A mark on the wall at the height of the eyes, with the line of sight.
+    Mark,
 }
 
 /// Where the body touches something that does not move. The first contact of a figure fixes the whole figure in place; limbs
@@ -70,6 +107,72 @@ pub enum Contact {
     NearHand,
     /// The far hand, which stays where it is in the first position.
     FarHand,
+    /// The near hand, which slides: up and down a wall in front, or on a surface under it.
+    NearHandSlides,
+    /// The far hand, which slides as the near one.
+    FarHandSlides,
+    /// The back of the pelvis on a mat.
+    LowBack,
+    /// The front of the pelvis on a mat.
+    Front,
+    /// The near knee and shin on the floor.
+    NearKnee,
+    /// The far knee and shin on the floor.
+    FarKnee,
+    /// The far elbow on a mat.
+    FarElbow,
+}
+
+/// What reaches from one point of a figure to another.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, VariantArray)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub enum Tie {
+    /// An elastic band.
+    Band,
+    /// A strap, or a towel, that does not give.
+    Strap,
+    /// A stick. It is longer than the way between its ends.
+    Stick,
+}
+
+/// Where a band, a strap or a stick ends.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, VariantArray)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub enum End {
+    /// In the near hand.
+    NearHand,
+    /// In the far hand.
+    FarHand,
+    /// Round the near thigh, above the knee.
+    NearThigh,
+    /// Round the far thigh, above the knee.
+    FarThigh,
+    /// Round the near ankle.
+    NearAnkle,
+    /// Round the far ankle.
+    FarAnkle,
+    /// Under the ball of the near foot.
+    NearFoot,
+    /// Under the ball of the far foot.
+    FarFoot,
+    /// At the back of the head.
+    Head,
+    /// At the back of the pelvis.
+    Pelvis,
+    /// At the door in front of the body.
+    Door,
+}
+
+/// A band, a strap or a stick between two points. It follows the movement.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct Link {
+    /// What it is.
+    pub tie: Tie,
+    /// One end.
+    pub from: End,
+    /// The other end.
+    pub to: End,
 }
 
 /// A point of the body from which an arrow is placed.
@@ -122,6 +225,8 @@ pub struct Figure {
     pub view: View,
     /// The objects around it.
     pub furniture: Vec<Furniture>,
+    /// Bands, straps and sticks that it holds.
+    pub links: Vec<Link>,
     /// Whether a dotted plumb line is drawn, for exercises in which alignment matters.
     pub plumb: bool,
     /// Where the body touches something that does not move; the first contact fixes the figure in place.

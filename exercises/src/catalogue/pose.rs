@@ -34,13 +34,21 @@ joints! {
     /// Lean of the trunk toward the near side against the vertical: -90 is lying on the far side.
     TrunkSide "trunk-side" -90..=90,
     /// Rounding of the back: the chest against the pelvis, forward positive.
-    Back "back" -30..=60,
+    Back "back" -50..=60,
+    /// Chest bent sideways against the pelvis: to the near side positive.
+    BackSide "back-side" -40..=40,
+    /// Chest turned against the pelvis: toward the near side positive.
+    BackTurn "back-turn" -60..=60,
     /// Lower neck against the chest, forward positive.
     Neck "neck" -50..=60,
     /// Head on the neck: nodding positive.
     Head "head" -40..=50,
     /// Neck and head to the near side.
     NeckSide "neck-side" -45..=45,
+    /// Head turned: toward the near side positive.
+    HeadTurn "head-turn" -80..=80,
+    /// Mouth open (close view of the head).
+    Jaw "jaw" 0..=35,
     /// Shoulder blades: back together positive, forward negative.
     Blades "blades" -30..=30,
     /// Shoulders: up to the ears positive.
@@ -65,6 +73,9 @@ joints! {
     WristNear "wrist-near" -85..=85,
     /// Far wrist: back of the hand toward the forearm positive.
     WristFar "wrist-far" -85..=85,
+    /// Near forearm turned from the thumb upward: palm up positive, palm down negative. In the close view of the hand from the
+    /// thumb's side, 0 is palm down and 180 palm up.
+    ForearmTurn "forearm-turn" -90..=180,
     /// Near hip bent.
     HipNear "hip-near" -30..=130,
     /// Far hip bent.
@@ -73,14 +84,18 @@ joints! {
     HipOutNear "hip-out-near" -30..=60,
     /// Far leg away from the body.
     HipOutFar "hip-out-far" -30..=60,
+    /// Near thigh turned outward positive.
+    HipTurnNear "hip-turn-near" -45..=65,
+    /// Far thigh turned outward positive.
+    HipTurnFar "hip-turn-far" -45..=65,
     /// Near knee bent.
     KneeNear "knee-near" -5..=150,
     /// Far knee bent.
     KneeFar "knee-far" -5..=150,
     /// Near ankle: toes up positive.
-    AnkleNear "ankle-near" -60..=40,
+    AnkleNear "ankle-near" -65..=40,
     /// Far ankle: toes up positive.
-    AnkleFar "ankle-far" -60..=40,
+    AnkleFar "ankle-far" -65..=40,
     /// The forearm against the horizontal (close view of the hand): hand end up positive.
     Forearm "forearm" -90..=90,
     /// Knuckles bent (close view of the hand).
@@ -91,6 +106,20 @@ joints! {
     EndJoints "end-joints" 0..=90,
     /// Thumb toward the palm positive (close view of the hand).
     Thumb "thumb" -50..=80,
+    /// Fingers apart (close view of the palm).
+    Spread "spread" 0..=30,
+    /// Index finger bent (close view of the palm).
+    Index "index" 0..=100,
+    /// Middle finger bent (close view of the palm).
+    Middle "middle" 0..=100,
+    /// Ring finger bent (close view of the palm).
+    Ring "ring" 0..=100,
+    /// Little finger bent (close view of the palm).
+    Little "little" 0..=100,
+    /// Near forefoot turned outward positive (close view of the feet from above).
+    FootOut "foot-out" -30..=30,
+    /// Arch of the near foot raised (close view of the foot).
+    Arch "arch" 0..=20,
 }
 
 impl Joint {

@@ -1,5 +1,6 @@
 //! The posture in which an exercise is done.
 
+use crate::choice::array;
 use strum::VariantArray;
 
 /// The posture in which a level is done. A level that passes through several has the one from which a fall is worst.
@@ -14,4 +15,9 @@ pub enum Posture {
     Lying,
     /// On one knee or both, also on hands and knees.
     Kneeling,
+}
+
+impl Posture {
+    /// All postures, in the order of the enum.
+    pub const ALL: [Posture; Posture::VARIANTS.len()] = array(Posture::VARIANTS);
 }

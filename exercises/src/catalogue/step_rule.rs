@@ -23,7 +23,7 @@ pub enum Grows {
     Level,
 }
 
-/// What a step rule is based on.
+/// What a dose or a step rule is based on.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, VariantArray)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Basis {

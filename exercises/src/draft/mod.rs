@@ -5,6 +5,7 @@
 
 mod answered;
 mod dose;
+mod facts;
 mod named;
 mod resume;
 mod stance;
@@ -20,6 +21,7 @@ use crate::plan::{Item, MAX_ITEMS, MAX_NOTE, Pattern, Prescription, Schedule, Si
 use chrono::NaiveDate;
 
 pub use dose::{stepped, with};
+pub use facts::{Concern, PatientFacts};
 pub use named::{UsedNumbers, truncated};
 pub use resume::{Kept, resume};
 pub use stance::tenths_of;

@@ -43,3 +43,15 @@ pub(super) const BACK: f64 = 10.0;
 pub(super) const FLANK: f64 = 16.4;
 /// Thickness of a mat.
 pub(super) const MAT: f64 = 2.6;
+/// Thickness of the pelvis from its middle to the front, for somebody lying on the front.
+pub(super) const BELLY: f64 = 9.4;
+/// Thickness of the pelvis from its middle to the back, for somebody lying on the back.
+pub(super) const RUMP: f64 = 11.2;
+/// Middle of a knee above the floor on which it kneels.
+pub(super) const KNEE: f64 = 5.4;
+/// Middle of an elbow above the floor on which it leans.
+pub(super) const ELBOW: f64 = 3.9;
+/// Wrist above or before a surface on which the hand lies.
+pub(super) const WRIST: f64 = 2.6;
+/// Height of a step.
+pub(super) const STEP: f64 = 15.0;

@@ -13,9 +13,22 @@ pub(super) fn body(s: &Skeleton, eyes: Eyes) -> Vec<Shape> {
     let mut shapes = Vec::new();
     let arms = [&s.far_arm, &s.near_arm];
     shapes.extend(arms.iter().filter(|one| behind(one)).flat_map(|one| arm(one)));
-    shapes.extend([&s.far_leg, &s.near_leg].iter().flat_map(|one| leg(one)));
+    let before = |leg: &BodySide| leg.knee.x > s.spine.pelvis.x + 12.0;
+    // Of two bent legs of somebody lying on the side, the lower one is painted as the far one.
+    let bent = (s.near_leg.knee - s.near_leg.hip).dot(s.near_leg.ankle - s.near_leg.knee) < THIGH * SHANK * 0.8;
+    let lower = (before(&s.near_leg) || bent) && s.spine.frame.up.y < 0.5 && s.spine.frame.up.x.abs() < 0.5;
+    let legs = [(&s.far_leg, if lower { Paint::Far } else { Paint::Near }), (&s.near_leg, Paint::Near)];
+    shapes.extend(
+        legs.iter().filter(|(one, _)| !before(&s.near_leg) || !before(one)).flat_map(|(one, paint)| leg(one, *paint)),
+    );
     shapes.extend(trunk(s));
     shapes.extend(head(s, eyes));
+    // Thighs that point to whoever looks are in front of the trunk.
+    for (one, paint) in legs.iter().filter(|(one, _)| before(&s.near_leg) && before(one)) {
+        let outlines = leg(one, *paint);
+        shapes.extend(outlines.iter().map(|shape| Shape::line(Paint::Ground, shape.outline.clone(), 1.2)));
+        shapes.extend(outlines);
+    }
     shapes.extend(arms.iter().filter(|one| !behind(one)).flat_map(|one| arm(one)));
     shapes
 }
@@ -64,6 +77,10 @@ fn head(s: &Skeleton, eyes: Eyes) -> Vec<Shape> {
         closed(&right.chain(left).collect::<Vec<_>>())
     };
     let across = at(1.0, 0.0).minus(at(0.0, 0.0)).unit();
+    let turn = s.head.front.z.clamp(-1.0, 1.0);
+    if turn.abs() > 0.02 {
+        return turned_head(s, eyes, turn);
+    }
     let mut shapes: Vec<_> =
         [-1.0, 1.0].map(|sign| Shape::filled(Paint::Near, ellipse(at(sign * 7.5, -0.6), across, 1.5, 2.4))).to_vec();
     shapes.push(Shape::filled(Paint::Near, both(&HEAD)));
@@ -77,12 +94,41 @@ fn head(s: &Skeleton, eyes: Eyes) -> Vec<Shape> {
     shapes
 }
 
-fn leg(leg: &BodySide) -> Vec<Shape> {
+/// A head that is turned to the right by an angle whose sine is `turn`: the hair of its other side comes into sight.
+fn turned_head(s: &Skeleton, eyes: Eyes, turn: f64) -> Vec<Shape> {
+    let seen = (1.0 - turn * turn).sqrt();
+    let up = s.head.up;
+    let across = s.spine.frame.right.square_to(up).unit_or(s.spine.frame.right);
+    let at = |right: f64, height: f64| flat(s.ear + across * right + up * height);
+    let side = turn.signum();
+    let outline = |points: &[(f64, f64)], both: bool| {
+        let left = points.iter().rev().filter(|p| both && p.0 > 0.0).map(|&(r, u)| at(r * side, u));
+        closed(&points.iter().map(|&(r, u)| at(-r * side, u)).chain(left).collect::<Vec<_>>())
+    };
+    let nose = Shape::filled(Paint::Near, ellipse(at(8.4 * turn, -1.6), flat(up).unit(), 2.4, 1.9));
+    let edge = 8.4 - 9.4 * turn.abs();
+    let behind =
+        [(2.0, 12.6), (6.4, 11.0), (8.4, 6.0), (8.2, 0.0), (6.4, -5.0), (edge.min(6.0), -3.0), (edge, 2.0), (edge, 8.0)];
+    let ear = Shape::filled(Paint::Near, ellipse(at(-7.5 * seen * side, -0.6), flat(up).unit(), 2.5, 1.6));
+    let mut shapes =
+        vec![nose, Shape::filled(Paint::Near, outline(&HEAD, true)), Shape::filled(Paint::NearArm, outline(&HAIR, true))];
+    shapes.extend([Shape::filled(Paint::NearArm, outline(&behind, false)), ear]);
+    let right = flat(across).unit();
+    let open_eyes =
+        [-1.0, 1.0].map(|sign: f64| sign * 3.0 * seen + 7.2 * turn).into_iter().filter(|place| place.abs() < 7.6);
+    shapes.extend(open_eyes.map(|place| match eyes {
+        Eyes::Open => Shape::filled(Paint::Eyes, ellipse(at(place, 1.2), right, 0.8, 1.1)),
+        Eyes::Closed => Shape::line(Paint::Eyes, open(&[at(place - 1.2, 1.2), at(place, 0.6), at(place + 1.2, 1.2)]), 0.9),
+    }));
+    shapes
+}
+
+fn leg(leg: &BodySide, paint: Paint) -> Vec<Shape> {
     let [hip, knee, ankle] = [leg.hip, leg.knee, leg.ankle].map(flat);
     let even = |girths: &[(f64, f64)]| girths.iter().map(|&(part, r)| (part, r, r)).collect::<Vec<_>>();
     let thigh = limb(hip, knee, &even(&[(0.0, 8.0), (0.3, 8.0), (0.7, 6.2), (1.0, 5.4)]));
     let shank = limb(knee, ankle, &even(&[(0.0, 5.3), (0.3, 5.9), (0.6, 4.8), (0.9, 3.4), (1.0, 3.5)]));
-    [thigh, shank, foot(leg)].map(|outline| Shape::filled(Paint::Near, outline)).to_vec()
+    [thigh, shank, foot(leg)].map(|outline| Shape::filled(paint, outline)).to_vec()
 }
 
 /// The foot from instep to toes: distance along the sole, height above it, half the width there.

@@ -22,6 +22,8 @@ impl Scene<'_> {
             Furniture::Chair => self.chair(),
             Furniture::Worktop => self.worktop(),
             Furniture::Wall => self.wall(),
+            Furniture::Mat if self.figure.view == View::Above => vec![self.mat_from_above()],
+            Furniture::Mat if self.figure.view == View::Oblique => vec![self.mat_seen_oblique()],
             Furniture::Mat => {
                 let (left, right) = self.width();
                 vec![furniture(rounded((left - 20.0, right + 20.0), (0.0, MAT), 1.2))]
@@ -29,7 +31,18 @@ impl Scene<'_> {
             Furniture::Pillow => self.under_head(),
             Furniture::FoldedTowel if self.figure.furniture.contains(&Furniture::Mat) => self.under_head(),
             Furniture::FoldedTowel | Furniture::Cushion | Furniture::Foam => self.underfoot(piece),
-            Furniture::Table | Furniture::Bag => Vec::new(),
+            Furniture::Table => self.table(),
+            Furniture::WallAhead => self.wall_ahead(),
+            Furniture::WallBeside => self.wall_beside(),
+            Furniture::Doorway => self.doorway(),
+            Furniture::Door => self.door(),
+            Furniture::Step => self.step(),
+            Furniture::Handrail => self.handrail(),
+            Furniture::Mark => self.mark(),
+            // These follow the movement.
+            Furniture::Bag | Furniture::Weight | Furniture::Hammer | Furniture::TowelRoll | Furniture::RubberBand => {
+                Vec::new()
+            }
         }
     }
 
@@ -63,7 +76,7 @@ impl Scene<'_> {
             .into_iter()
             .fold(f64::MIN, f64::max);
         match self.figure.view {
-            View::Front => Point { x: stands + 36.0, y: 90.0 },
+            View::Front | View::Above | View::Oblique => Point { x: stands + 36.0, y: 90.0 },
             _ if held => hand.plus(-7.0, -2.4),
             _ => Point { x: stands + 38.0, y: 90.0 },
         }
@@ -74,6 +87,8 @@ impl Scene<'_> {
         if self.figure.view == View::Front {
             return Vec::new();
         }
+        // Elbows that are pressed back against the wall are as far back as it.
+        let elbows = [&self.first, &self.last].into_iter().map(|s| s.near_arm.elbow.x - ELBOW);
         let backs = [&self.first, &self.last].into_iter().flat_map(|s| {
             // The wall is as far behind the spine as the trunk is thick at that height.
             [(44.0, 10.2), (-2.0, 11.3)].map(|(height, thick)| {
@@ -81,20 +96,29 @@ impl Scene<'_> {
                 (place - frame.front * thick).x
             })
         });
-        let x = backs.fold(f64::MAX, f64::min);
+        let x = backs.chain(elbows).fold(f64::MAX, f64::min);
         vec![furniture(rounded((x - 6.0, x), (0.0, 182.0), 1.0))]
     }
 
     /// A cushion that fills the space between the head and the mat.
     fn under_head(&self) -> Vec<Shape> {
         let head = self.flat(self.first.ear);
-        let half = if self.figure.view == View::Front { 6.6 } else { 8.8 };
+        if self.figure.view == View::Oblique {
+            let at = head.plus(0.0, -8.0);
+            return vec![
+                Shape::filled(Paint::Ground, rounded((at.x - 17.5, at.x + 16.5), (at.y - 10.5, at.y + 8.5), 6.0)),
+                furniture(rounded((at.x - 16.0, at.x + 15.0), (at.y - 9.0, at.y + 7.0), 5.0)),
+            ];
+        }
+        let half = if matches!(self.figure.view, View::Front | View::Oblique) { 6.6 } else { 8.8 };
         let top = (head.y - half).max(MAT + 1.4);
         vec![furniture(rounded((head.x - 13.0, head.x + 12.0), (MAT, top), (top - MAT) * 0.45))]
     }
 
     fn underfoot(&self, piece: Furniture) -> Vec<Shape> {
-        let middle = self.flat(self.first.near_leg.foot_point(6.0, 0.0)).x;
+        let kneels = self.figure.contacts.first() == Some(&Contact::NearKnee);
+        let under = if kneels { self.first.near_leg.knee } else { self.first.near_leg.foot_point(6.0, 0.0) };
+        let middle = self.flat(under).x;
         let height = surface(&[piece]);
         let half = 22.0;
         match piece {
@@ -107,11 +131,11 @@ impl Scene<'_> {
     }
 }
 
-fn furniture(outline: Vec<Piece>) -> Shape {
+pub(super) fn furniture(outline: Vec<Piece>) -> Shape {
     Shape::filled(Paint::Furniture, outline)
 }
 
-fn post(from: (f64, f64), to: (f64, f64)) -> Shape {
+pub(super) fn post(from: (f64, f64), to: (f64, f64)) -> Shape {
     furniture(taper(Point { x: from.0, y: from.1 }, Point { x: to.0, y: to.1 }, 1.7, 1.4))
 }
 

@@ -25,6 +25,8 @@ struct Hand {
     thumb: f64,
     sleeve: Point,
     wrist: Point,
+    /// Whether the palm is up: everything is then drawn upside down about the forearm, and the table is under its back.
+    palm_up: bool,
 }
 
 fn heading(degrees: f64) -> Point {
@@ -46,7 +48,17 @@ impl Hand {
             thumb: angles.of(Joint::Thumb),
             sleeve,
             wrist: sleeve.along(heading(forearm), FOREARM, 0.0),
+            palm_up: angles.of(Joint::ForearmTurn) > 90.0,
         }
+    }
+
+    /// A point as it lies when the palm is up or down.
+    fn turn(&self, point: Point) -> Point {
+        Point { y: if self.palm_up { -point.y } else { point.y }, ..point }
+    }
+
+    fn turned(&self, shapes: Vec<Shape>) -> Vec<Shape> {
+        shapes.iter().map(|shape| shape.map(1.0, |point| self.turn(point))).collect()
     }
 
     /// A point of the palm: `along` from the wrist toward the fingers, `back` toward the back of the hand.
@@ -63,16 +75,27 @@ pub(super) fn picture(figure: &Figure, angles: &Angles, first: &Angles) -> Vec<S
         shapes.push(table(&start));
     }
     for finger in [3, 2, 1] {
-        shapes.extend(self::finger(&hand, finger, Paint::Far));
+        shapes.extend(hand.turned(self::finger(&hand, finger, Paint::Far)));
     }
     if figure.furniture.contains(&Furniture::Bag) {
         shapes.extend(bag(&hand));
     }
-    shapes.extend(forearm_and_palm(&hand));
-    shapes.extend(self::finger(&hand, 0, Paint::Near));
-    shapes.extend(thumb(&hand));
-    shapes.extend(figure.arrows.iter().flat_map(|one| arrow(landmark(&start, one.at), one, 0.4)));
+    if figure.furniture.contains(&Furniture::TowelRoll) {
+        shapes.push(hand.turned(vec![roll(&hand)]).remove(0));
+    }
+    shapes.extend(hand.turned(forearm_and_palm(&hand)));
+    shapes.extend(hand.turned(self::finger(&hand, 0, Paint::Near)));
+    shapes.extend(hand.turned(thumb(&hand)));
+    shapes.extend(figure.arrows.iter().flat_map(|one| arrow(start.turn(landmark(&start, one.at)), one, 0.4)));
     shapes
+}
+
+/// A rolled towel in the fist: between the palm and the middle bones of the fingers.
+fn roll(hand: &Hand) -> Shape {
+    let first = hand.on_palm(PALM - 1.0, 0.1).along(heading(hand.bones[0]), 4.0, 0.0);
+    let palm = hand.on_palm(PALM - 4.6, -2.0);
+    let middle = Point { x: (first.x + palm.x) / 2.0, y: (first.y + palm.y) / 2.0 };
+    Shape::filled(Paint::Held, ellipse(middle, heading(hand.palm), 4.0, 3.6))
 }
 
 fn landmark(hand: &Hand, landmark: Landmark) -> Point {
@@ -90,7 +113,7 @@ fn table(hand: &Hand) -> Shape {
 }
 
 fn bag(hand: &Hand) -> Vec<Shape> {
-    let grip = hand.on_palm(PALM, -0.6).along(heading(hand.bones[0]), 2.4, -1.0);
+    let grip = hand.turn(hand.on_palm(PALM, -0.6).along(heading(hand.bones[0]), 2.4, -1.0));
     let (top, half) = (grip.y - 9.0, 6.5);
     let p = |x: f64, y: f64| Point { x: grip.x + x, y };
     let strap = |x: f64| Shape::line(Paint::Furniture, vec![Piece::Move(p(0.0, grip.y)), Piece::Line(p(x, top))], 0.8);

@@ -6,12 +6,16 @@
 mod arrow;
 mod body;
 mod contact;
+mod feet;
 mod front;
 mod furniture;
 mod hand;
+mod held;
 mod motion;
 mod outline;
+mod palm;
 mod phone;
+mod room;
 mod shape;
 mod side;
 mod skeleton;
@@ -22,13 +26,20 @@ mod surroundings;
 pub use shape::{Paint, Piece, Point, Shape, Stroke};
 pub use stage::{Size, Stage};
 
-use crate::catalogue::Figure;
+use crate::catalogue::{Contact, Figure};
+use contact::AnchoredBody;
 
 /// The figure at `phase` (0 is its first pose, 1 its last; the movement between starts and ends gently), fitted into `size`.
 ///
 /// Shapes are in the order of painting. The frame is the same for all phases.
 pub fn draw(figure: &Figure, phase: f64, size: Size) -> Vec<Shape> {
     Stage::new(figure, size).draw(phase)
+}
+
+/// How far each contact of a figure is from what it should rest on at `phase`, for checking figures while they are drawn: along the
+/// surface and away from it, in centimetres on a body 170 cm tall.
+pub fn gaps(figure: &Figure, phase: f64) -> Vec<(Contact, f64, f64)> {
+    AnchoredBody::new(figure).gaps(phase)
 }
 
 /// The same picture seen in a mirror: what was done by the right side is done by the left. Near is then the figure's left.

@@ -40,7 +40,7 @@ impl Phone {
     /// For a picture of the whole body; `None` in a close view, which shows no phone.
     pub fn new(set_up: SetUp, scene: &Scene<'_>) -> Option<Phone> {
         let view = scene.figure.view;
-        (view != View::Hand).then(|| Phone { set_up, view, support: scene.worktop_edge() })
+        matches!(view, View::Front | View::Side).then(|| Phone { set_up, view, support: scene.worktop_edge() })
     }
 
     /// The body with its hands positioned for the set-up.
@@ -48,7 +48,7 @@ impl Phone {
         match (self.set_up, self.view) {
             // Seen from the front, the support is beside the figure's left.
             (SetUp::OnSupport, View::Front) => self.ready(&mut body.far_arm),
-            (SetUp::OnSupport, View::Side | View::Hand) => self.ready(&mut body.near_arm),
+            (SetUp::OnSupport, _) => self.ready(&mut body.near_arm),
             (SetUp::AtBreastbone, _) => {
                 let (spine, chest) = body.spine.at(BREASTBONE.0);
                 at_breastbone(&mut body.near_arm, spine + chest.front * BREASTBONE.1, chest.front, chest.up);
@@ -64,7 +64,7 @@ impl Phone {
         let (edge, height) = (self.support.x, self.support.y + READY);
         let (wrist, out) = match self.view {
             View::Front => (Vec3 { x: 14.0, y: height, z: -edge }, -RIGHT),
-            View::Side | View::Hand => (Vec3 { x: edge, y: height, z: arm.shoulder.z * 0.8 }, FRONT),
+            _ => (Vec3 { x: edge, y: height, z: arm.shoulder.z * 0.8 }, FRONT),
         };
         arm.reach(wrist);
         arm.hand = (out - UP * 0.16).unit_or(out);
@@ -77,7 +77,7 @@ impl Phone {
         let (middle, along, across) = match (self.set_up, self.view) {
             // The phone lies flat under the hand.
             (SetUp::OnSupport, View::Front) => (self.on_support(wide), RIGHT * (wide + 2.0), UP * thick),
-            (SetUp::OnSupport, View::Side | View::Hand) => (self.on_support(tall), FRONT * tall, UP * thick),
+            (SetUp::OnSupport, _) => (self.on_support(tall), FRONT * tall, UP * thick),
             (SetUp::AtBreastbone, view) => {
                 let (spine, chest) = body.spine.at(BREASTBONE.0);
                 let aside = if view == View::Front { chest.right * wide } else { chest.front * thick };
@@ -87,7 +87,7 @@ impl Phone {
                 let (spine, hips) = body.spine.at(2.0);
                 let (place, aside) = match view {
                     View::Front => (spine + hips.right * (FLANK - 7.5), hips.right),
-                    View::Side | View::Hand => (spine + hips.front * 5.0, hips.front),
+                    _ => (spine + hips.front * 5.0, hips.front),
                 };
                 (place, hips.up * tall, aside * wide)
             }
@@ -105,7 +105,7 @@ impl Phone {
         let (x, y) = (self.support.x + 3.0 + half, self.support.y + HALF.2);
         match self.view {
             View::Front => Vec3 { x: 14.0, y, z: -x },
-            View::Side | View::Hand => Vec3 { x, y, z: 0.0 },
+            _ => Vec3 { x, y, z: 0.0 },
         }
     }
 }

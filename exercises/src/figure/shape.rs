@@ -19,6 +19,8 @@ pub enum Paint {
     Ground,
     /// Furniture and floor.
     Furniture,
+    /// What is held: a band, a stick, a weight.
+    Held,
     /// The phone of a balance trial.
     Phone,
     /// The plumb line.
@@ -40,6 +42,7 @@ impl Paint {
             Paint::Far => "far",
             Paint::Ground => "ground",
             Paint::Furniture => "furniture",
+            Paint::Held => "held",
             Paint::Phone => "phone",
             Paint::Plumb => "plumb",
             Paint::Arrow => "arrow",

@@ -12,10 +12,18 @@ pub(super) fn body(s: &Skeleton, eyes: Eyes) -> Vec<Shape> {
     let mut shapes = arm(&s.far_arm, Paint::Far);
     shapes.extend(leg(&s.far_leg, Paint::Far));
     shapes.extend(neck(s));
-    shapes.extend(trunk(s));
-    shapes.extend(head(s, eyes));
+    shapes.extend(trunk(s, -20.0));
+    shapes.extend(head(s, eyes, 0.0));
     shapes.extend(leg(&s.near_leg, Paint::Near));
     shapes.extend(arm(&s.near_arm, Paint::NearArm));
+    shapes
+}
+
+/// Head, neck and shoulders, with the mouth open by `jaw` degrees.
+pub(super) fn bust(s: &Skeleton, eyes: Eyes, jaw: f64) -> Vec<Shape> {
+    let mut shapes = neck(s);
+    shapes.extend(trunk(s, 34.0));
+    shapes.extend(head(s, eyes, jaw));
     shapes
 }
 
@@ -39,9 +47,10 @@ const TRUNK: [(f64, f64, f64); 12] = [
     (54.5, 2.6, 7.0),
 ];
 
-fn trunk(s: &Skeleton) -> Vec<Shape> {
+/// The trunk above `from`, a height along the spine.
+fn trunk(s: &Skeleton, from: f64) -> Vec<Shape> {
     let side = |front: bool| {
-        TRUNK.iter().map(move |&(height, fore, aft)| {
+        TRUNK.iter().filter(move |part| part.0 > from).map(move |&(height, fore, aft)| {
             let (place, frame) = s.spine.at(height);
             flat(place + frame.front * if front { fore } else { -aft })
         })
@@ -107,15 +116,36 @@ pub(super) fn on_head(s: &Skeleton, (front, up): (f64, f64)) -> Vec3 {
     s.ear + s.head.step(front, up, 0.0)
 }
 
-fn head(s: &Skeleton, eyes: Eyes) -> Vec<Shape> {
+/// The hinge of the jaw, and the first and last point of the outline that move with it.
+const HINGE: (f64, f64) = (0.8, -2.4);
+const LOWER: (usize, usize) = (7, 13);
+
+/// A point of the lower jaw when the mouth is open by `jaw` degrees.
+fn dropped((front, up): (f64, f64), jaw: f64) -> (f64, f64) {
+    let (sin, cos) = jaw.to_radians().sin_cos();
+    let (x, y) = (front - HINGE.0, up - HINGE.1);
+    (HINGE.0 + x * cos + y * sin, HINGE.1 + y * cos - x * sin)
+}
+
+fn head(s: &Skeleton, eyes: Eyes, jaw: f64) -> Vec<Shape> {
     let at = |place| flat(on_head(s, place));
     let outline = |points: &[(f64, f64)]| closed(&points.iter().map(|&p| at(p)).collect::<Vec<_>>());
+    let mut face = HEAD;
+    let mut mouth = Vec::new();
+    if jaw > 0.0 {
+        face[LOWER.0..=LOWER.1].iter_mut().for_each(|place| *place = dropped(*place, jaw));
+        let inside = [(9.6, -3.4), (6.0, -3.8), dropped((6.0, -4.2), jaw), dropped((9.6, -4.9), jaw)];
+        mouth.push(Shape::corners(Paint::Eyes, &inside.map(at)));
+    }
     let eye = match eyes {
         Eyes::Open => Shape::filled(Paint::Eyes, ellipse(at((6.9, 1.7)), direction(&s.head), 0.75, 1.1)),
         Eyes::Closed => Shape::line(Paint::Eyes, open(&[at((5.7, 1.7)), at((6.8, 1.0)), at((8.0, 1.4))]), 0.9),
     };
     let ear = Shape::filled(Paint::Near, ellipse(at((-0.5, -0.6)), direction(&s.head), 1.7, 2.7));
-    vec![Shape::filled(Paint::Near, outline(&HEAD)), Shape::filled(Paint::NearArm, outline(&HAIR)), ear, eye]
+    let mut shapes = vec![Shape::filled(Paint::Near, outline(&face))];
+    shapes.extend(mouth);
+    shapes.extend([Shape::filled(Paint::NearArm, outline(&HAIR)), ear, eye]);
+    shapes
 }
 
 fn direction(frame: &Frame) -> Point {
@@ -141,7 +171,8 @@ fn leg(leg: &BodySide, paint: Paint) -> Vec<Shape> {
 /// The foot; the toes stay on the floor while the heel rises.
 fn foot(leg: &BodySide) -> Vec<Piece> {
     let at = |along: f64, above: f64| flat(leg.foot_point(along, above));
-    let bend = (-leg.foot.y).asin().to_degrees().clamp(0.0, 60.0);
+    // A foot that lies on its back does not press the toes into the floor.
+    let bend = if leg.instep.y < 0.0 { 0.0 } else { (-leg.foot.y).asin().to_degrees().clamp(0.0, 60.0) };
     let ball = leg.foot_point(BALL, 0.0);
     let toe = |along: f64, above: f64| {
         let (forward, up) = super::space::turned(leg.foot, leg.instep, bend * pressed(leg));

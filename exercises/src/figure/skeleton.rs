@@ -2,7 +2,7 @@
 
 use super::body::*;
 use super::motion::Angles;
-use super::space::{Frame, Vec3, turned};
+use super::space::{Frame, UP, Vec3, turned};
 use crate::catalogue::Joint;
 
 /// A leg in space. Directions have length 1.
@@ -40,6 +40,10 @@ pub(super) struct Spine {
     pub frame: Frame,
     /// Rounding of the back over its whole length, degrees.
     back: f64,
+    /// Side bend of the chest against the pelvis, degrees.
+    aside: f64,
+    /// Turn of the chest against the pelvis, degrees.
+    turn: f64,
 }
 
 /// The whole body in space.
@@ -60,7 +64,7 @@ pub(super) struct Skeleton {
 struct Side {
     /// 1 for near (right), -1 for far.
     sign: f64,
-    hip: [Joint; 2],
+    hip: [Joint; 3],
     knee: Joint,
     ankle: Joint,
     shoulder: [Joint; 3],
@@ -70,7 +74,7 @@ struct Side {
 
 const NEAR: Side = Side {
     sign: 1.0,
-    hip: [Joint::HipNear, Joint::HipOutNear],
+    hip: [Joint::HipNear, Joint::HipOutNear, Joint::HipTurnNear],
     knee: Joint::KneeNear,
     ankle: Joint::AnkleNear,
     shoulder: [Joint::ShoulderNear, Joint::ShoulderOutNear, Joint::ShoulderTurnNear],
@@ -80,7 +84,7 @@ const NEAR: Side = Side {
 
 const FAR: Side = Side {
     sign: -1.0,
-    hip: [Joint::HipFar, Joint::HipOutFar],
+    hip: [Joint::HipFar, Joint::HipOutFar, Joint::HipTurnFar],
     knee: Joint::KneeFar,
     ankle: Joint::AnkleFar,
     shoulder: [Joint::ShoulderFar, Joint::ShoulderOutFar, Joint::ShoulderTurnFar],
@@ -92,13 +96,14 @@ const FAR: Side = Side {
 pub(super) fn skeleton(angles: &Angles) -> Skeleton {
     let of = |joint| angles.of(joint);
     let frame = Frame::UPRIGHT.sideways(of(Joint::TrunkSide)).forward(of(Joint::Trunk));
-    let spine = Spine { pelvis: Vec3::default(), frame, back: of(Joint::Back) };
+    let [back, aside, turn] = [Joint::Back, Joint::BackSide, Joint::BackTurn].map(of);
+    let spine = Spine { pelvis: Vec3::default(), frame, back, aside, turn };
     let (top, chest) = spine.at(SPINE);
     let neck = top - chest.front * NECK_BACK;
     // The lower neck takes half of the side bend, the head the rest.
     let half = of(Joint::NeckSide) / 2.0;
     let neck_frame = chest.sideways(half).forward(NECK_LEAN + of(Joint::Neck));
-    let head = neck_frame.forward(of(Joint::Head) - NECK_LEAN).sideways(half);
+    let head = neck_frame.forward(of(Joint::Head) - NECK_LEAN).sideways(half).turned(of(Joint::HeadTurn));
     Skeleton {
         spine,
         neck,
@@ -124,6 +129,8 @@ fn arm(angles: &Angles, spine: &Spine, side: &Side) -> Arm {
     let (front, _) = turned(front, -out, turn);
     let (fore, bent) = turned(down, front, angles.of(side.elbow));
     let (hand, thumb) = turned(fore, bent, angles.of(side.wrist));
+    let rolled = if side.sign > 0.0 { angles.of(Joint::ForearmTurn) } else { 0.0 };
+    let (thumb, _) = turned(thumb, hand.cross(thumb), rolled);
     let elbow = shoulder + down * UPPER_ARM;
     Arm { shoulder, elbow, wrist: elbow + fore * FOREARM, hand, thumb }
 }
@@ -131,9 +138,10 @@ fn arm(angles: &Angles, spine: &Spine, side: &Side) -> Arm {
 fn leg(angles: &Angles, pelvis: Frame, side: &Side) -> BodySide {
     let out = pelvis.right * side.sign;
     let hip = out * HIP_HALF;
-    let [flex, away] = side.hip.map(|joint| angles.of(joint));
+    let [flex, away, turn] = side.hip.map(|joint| angles.of(joint));
     let (down, thigh_front) = turned(-pelvis.up, pelvis.front, flex);
-    let (down, _) = turned(down, out, away);
+    let (down, out) = turned(down, out, away);
+    let (thigh_front, _) = turned(thigh_front, out, turn);
     let (shank, behind) = turned(down, -thigh_front, angles.of(side.knee));
     let shank_front = -behind;
     let (foot, instep) = turned(shank_front, -shank, angles.of(side.ankle));
@@ -148,7 +156,7 @@ impl Spine {
         const BEND: (f64, f64) = (6.0, SHOULDER_AT);
         let frame = |height: f64| {
             let part = ((height - BEND.0) / (BEND.1 - BEND.0)).clamp(0.0, 1.0);
-            self.frame.forward(self.back * part)
+            self.frame.forward(self.back * part).sideways(self.aside * part).turned(self.turn * part)
         };
         if height <= BEND.0 {
             return (self.pelvis + self.frame.up * height, self.frame);
@@ -181,9 +189,18 @@ impl BodySide {
 
     /// Lays the foot flat without changing where it points.
     pub fn flatten(&mut self) {
-        let up = Vec3 { x: 0.0, y: 1.0, z: 0.0 };
-        self.foot = self.foot.square_to(up).unit_or(self.shank_front);
-        self.instep = up;
+        self.foot = self.foot.square_to(UP).unit_or(self.shank_front);
+        self.instep = UP;
+    }
+
+    /// Lays the shin flat without changing where it points. The foot keeps its angle with the shin.
+    pub fn kneel(&mut self) {
+        let shank = (self.ankle - self.knee).unit_or(UP);
+        let ankle = self.foot.dot(-shank).atan2(self.foot.dot(self.shank_front)).to_degrees();
+        let flat = shank.square_to(UP).unit_or(self.shank_front);
+        self.ankle = self.knee + flat * SHANK;
+        self.shank_front = -UP;
+        (self.foot, self.instep) = turned(self.shank_front, -flat, ankle);
     }
 
     fn shift(&mut self, by: Vec3) {
@@ -217,6 +234,23 @@ impl Skeleton {
         self.far_arm.shift(by);
         self.near_leg.shift(by);
         self.far_leg.shift(by);
+        self
+    }
+
+    /// The whole body as it is seen from the front by eyes that look down by `degrees`.
+    pub fn seen_from_above(mut self, degrees: f64) -> Skeleton {
+        let turn = |v: &mut Vec3| *v = v.looked_down_on(degrees);
+        [&mut self.spine.pelvis, &mut self.neck, &mut self.ear].into_iter().for_each(turn);
+        for frame in [&mut self.spine.frame, &mut self.head] {
+            [&mut frame.front, &mut frame.up, &mut frame.right].into_iter().for_each(turn);
+        }
+        for arm in [&mut self.near_arm, &mut self.far_arm] {
+            [&mut arm.shoulder, &mut arm.elbow, &mut arm.wrist, &mut arm.hand, &mut arm.thumb].into_iter().for_each(turn);
+        }
+        for leg in [&mut self.near_leg, &mut self.far_leg] {
+            [&mut leg.hip, &mut leg.knee, &mut leg.ankle].into_iter().for_each(turn);
+            [&mut leg.thigh_front, &mut leg.shank_front, &mut leg.foot, &mut leg.instep].into_iter().for_each(turn);
+        }
         self
     }
 }

@@ -34,6 +34,12 @@ impl Vec3 {
         Vec3 { x: self.y * o.z - self.z * o.y, y: self.z * o.x - self.x * o.z, z: self.x * o.y - self.y * o.x }
     }
 
+    /// The same vector after the eyes that see it from the front have come up by this many degrees.
+    pub fn looked_down_on(self, degrees: f64) -> Vec3 {
+        let (sin, cos) = degrees.to_radians().sin_cos();
+        Vec3 { x: self.x * cos + self.y * sin, y: self.y * cos - self.x * sin, z: self.z }
+    }
+
     /// The part of this vector that is perpendicular to the unit direction `to`.
     pub fn square_to(self, to: Vec3) -> Vec3 {
         self - to * self.dot(to)
@@ -95,6 +101,12 @@ impl Frame {
     pub fn sideways(self, degrees: f64) -> Frame {
         let (up, right) = turned(self.up, self.right, degrees);
         Frame { up, right, front: self.front }
+    }
+
+    /// Turned to the right about its own upright by this many degrees.
+    pub fn turned(self, degrees: f64) -> Frame {
+        let (front, right) = turned(self.front, self.right, degrees);
+        Frame { front, right, up: self.up }
     }
 
     /// The vector with these components along the frame's front, up and right directions.

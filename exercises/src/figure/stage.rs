@@ -1,11 +1,12 @@
 //! The frame in which a figure moves.
 
 use super::contact::AnchoredBody;
+use super::held::HeldThings;
 use super::phone::{self, Phone};
 use super::shape::{Point, Shape};
-use super::surroundings::{Scene, Surroundings};
-use super::{front, hand, side};
-use crate::catalogue::{Eyes, Figure, View};
+use super::surroundings::{Scene, Surroundings, seen};
+use super::{feet, front, hand, palm, side};
+use crate::catalogue::{Eyes, Figure, Joint, View};
 use crate::sway::SetUp;
 
 /// The size of a picture, in the unit of the painter (pixels, points).
@@ -24,6 +25,7 @@ pub struct Stage {
     figure: Figure,
     held: AnchoredBody,
     around: Surroundings,
+    held_things: HeldThings,
     phone: Option<Phone>,
     fit: Fit,
 }
@@ -66,7 +68,8 @@ impl Stage {
         let scene = Scene::new(figure, &held);
         let (around, phone) = (Surroundings::new(&scene), set_up.and_then(|set_up| Phone::new(set_up, &scene)));
         let fit = Fit { scale: 1.0, left: 0.0, top: 0.0 };
-        let mut stage = Stage { figure: figure.clone(), held, around, phone, fit };
+        let held_things = HeldThings::new(&scene);
+        let mut stage = Stage { figure: figure.clone(), held, around, held_things, phone, fit };
         stage.fit = Fit::new(stage.extent(), size);
         stage
     }
@@ -85,19 +88,29 @@ impl Stage {
 
     fn shapes(&self, phase: f64) -> Vec<Shape> {
         let eyes = self.figure.eyes.unwrap_or(Eyes::Open);
-        let body = self.held.at(phase);
+        let angles = self.held.angles(phase);
+        let body = seen(self.figure.view, self.held.at(phase));
         let body = self.phone.as_ref().map_or(body, |phone| phone.held(body));
         let painted = match self.figure.view {
-            View::Hand => {
-                return hand::picture(&self.figure, &self.held.angles(phase), &self.held.angles(0.0));
-            }
-            View::Front => front::body(&body, eyes),
+            View::Hand => return hand::picture(&self.figure, &angles, &self.held.angles(0.0)),
+            View::Palm => return palm::palm(&self.figure, &angles),
+            View::Fist => return palm::fist(&self.figure, &angles),
+            View::Feet => return feet::both_from_above(&self.figure, &angles),
+            View::Foot => return feet::inner_side(&self.figure, &angles),
+            View::Head => side::bust(&body, eyes, angles.of(Joint::Jaw)),
+            View::Front | View::Above | View::Oblique => front::body(&body, eyes),
             View::Side => side::body(&body, eyes),
         };
         let mut shapes = self.around.behind();
+        shapes.extend(self.held_things.behind(&body));
         shapes.extend(painted);
+        shapes.extend(self.held_things.before(&body));
         shapes.extend(self.phone.iter().flat_map(|phone| phone.shapes(&body)));
         shapes.extend(self.around.before(&body));
+        if self.figure.view == View::Above {
+            // Somebody standing, seen from the front, becomes somebody lying with the head on the left, seen from above.
+            return shapes.iter().map(|shape| shape.map(1.0, |point| Point { x: -point.y, y: point.x })).collect();
+        }
         shapes
     }
 

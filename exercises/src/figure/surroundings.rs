@@ -28,14 +28,22 @@ pub(super) struct Scene<'a> {
 /// Projects a point in space onto the picture.
 pub(super) fn flat(view: View, v: Vec3) -> Point {
     match view {
-        View::Front => Point { x: -v.z, y: v.y },
-        View::Side | View::Hand => Point { x: v.x, y: v.y },
+        View::Front | View::Above | View::Oblique => Point { x: -v.z, y: v.y },
+        _ => Point { x: v.x, y: v.y },
     }
+}
+
+/// How far the eyes look down in the oblique view, in degrees.
+pub(super) const LOOK_DOWN: f64 = 30.0;
+
+/// The body as it is before it is projected.
+pub(super) fn seen(view: View, body: Skeleton) -> Skeleton {
+    if view == View::Oblique { body.seen_from_above(LOOK_DOWN) } else { body }
 }
 
 impl<'a> Scene<'a> {
     pub fn new(figure: &'a Figure, held: &AnchoredBody) -> Scene<'a> {
-        Scene { figure, first: held.at(0.0), last: held.at(1.0) }
+        Scene { figure, first: seen(figure.view, held.at(0.0)), last: seen(figure.view, held.at(1.0)) }
     }
 }
 
@@ -43,9 +51,12 @@ impl Surroundings {
     pub fn new(scene: &Scene<'_>) -> Surroundings {
         let figure = scene.figure;
         let mut behind: Vec<_> = figure.furniture.iter().flat_map(|&piece| scene.piece(piece)).collect();
-        behind.push(scene.floor(&behind));
+        if !matches!(figure.view, View::Above | View::Head | View::Oblique) {
+            behind.push(scene.floor(&behind));
+        }
         let mut before = scene.plumb();
-        before.extend(figure.arrows.iter().flat_map(|arrow| arrow::arrow(scene.landmark(arrow.at), arrow, 1.0)));
+        let size = if figure.view == View::Head { 0.5 } else { 1.0 };
+        before.extend(figure.arrows.iter().flat_map(|arrow| arrow::arrow(scene.landmark(arrow.at), arrow, size)));
         Surroundings { behind, before, marked: figure.plumb && figure.view == View::Side }
     }
 

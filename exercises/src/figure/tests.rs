@@ -8,7 +8,7 @@ use proptest::prelude::*;
 
 fn figure(view: View, contacts: &[Contact], poses: Vec<Pose>) -> Figure {
     let contacts = contacts.to_vec();
-    Figure { view, furniture: Vec::new(), plumb: false, contacts, poses, arrows: Vec::new(), eyes: None }
+    Figure { view, furniture: Vec::new(), links: Vec::new(), plumb: false, contacts, poses, arrows: Vec::new(), eyes: None }
 }
 
 /// A figure that rises from sitting to standing by leaning forward.
@@ -210,6 +210,7 @@ fn any_figure() -> impl Strategy<Value = Figure> {
         |(view, furniture, plumb, contacts, poses)| Figure {
             view,
             furniture,
+            links: Vec::new(),
             plumb,
             contacts,
             poses,

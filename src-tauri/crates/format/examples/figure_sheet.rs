@@ -114,6 +114,7 @@ fn colour(paint: Paint, dark: bool) -> &'static str {
         Paint::Far => ("#C9D2CC", "#46545A"),
         Paint::Ground => ("#FAF7F1", "#14191C"),
         Paint::Furniture => ("#D9D2C4", "#3A454A"),
+        Paint::Held => ("#B07C22", "#E3B864"),
         Paint::Phone => ("#85590A", "#E3B864"),
         Paint::Plumb => ("#B07C22", "#E3B864"),
         Paint::Arrow => ("#85590A", "#E3B864"),

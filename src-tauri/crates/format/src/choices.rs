@@ -7,7 +7,8 @@ use crate::codes::Coded;
 use crate::names::Named;
 use exercises::alarm::{Circumstance, Trouble};
 use exercises::catalogue::{
-    Arms, Basis, Contact, Equipment, Eyes, Factor, Feet, Furniture, Landmark, Posture, Region, Sidedness, Surface, View,
+    Arms, Basis, Contact, End, Equipment, Eyes, Factor, Feet, Furniture, Landmark, Posture, PrescriberFlag, Purpose, Region,
+    Sidedness, Surface, Tie, View,
 };
 use exercises::log::{Barrier, DayOffReason};
 use exercises::plan::{Aftercare, AgeBand, BodySide, Risk, Side};
@@ -173,11 +174,37 @@ named! {
     Region {
         NeckUpperBack = "neck-upper-back",
         Shoulder = "shoulder",
+        Elbow = "elbow",
         WristHand = "wrist-hand",
         LowBack = "low-back",
         Hip = "hip",
         Knee = "knee",
         Ankle = "ankle",
+        General = "general",
+    }
+    Purpose {
+        Mobility = "mobility",
+        Strength = "strength",
+        Endurance = "endurance",
+        Control = "control",
+        Balance = "balance",
+        Stretching = "stretching",
+        EasingPain = "easing-pain",
+        Calm = "calm",
+        Activity = "activity",
+        Function = "function",
+    }
+    PrescriberFlag {
+        BloodPressure = "blood-pressure",
+        Pregnancy = "pregnancy",
+        BloodThinners = "blood-thinners",
+        Osteoporosis = "osteoporosis",
+        JointReplacement = "joint-replacement",
+        UnhealedOperation = "unhealed-operation",
+        Abdomen = "abdomen",
+        HandOperation = "hand-operation",
+        DislocatedShoulder = "dislocated-shoulder",
+        CannotGetUp = "cannot-get-up",
     }
     Sidedness { None = "none", EachSide = "each-side", Alternating = "alternating" }
     Posture { Standing = "standing", Sitting = "sitting", Lying = "lying", Kneeling = "kneeling" }
@@ -194,6 +221,15 @@ named! {
         SturdyShoes = "sturdy-shoes",
         Bag = "bag",
         LightWeight = "light-weight",
+        Band = "band",
+        Stick = "stick",
+        Step = "step",
+        Strap = "strap",
+        Door = "door",
+        Doorway = "doorway",
+        Handrail = "handrail",
+        Hammer = "hammer",
+        RubberBand = "rubber-band",
     }
     Basis {
         Convention = "convention",
@@ -215,7 +251,10 @@ named! {
         Load = "load",
         Position = "position",
     }
-    View { Side = "side", Front = "front", Hand = "hand" }
+    View {
+        Side = "side", Front = "front", Hand = "hand", Oblique = "oblique", Palm = "palm", Fist = "fist", Head = "head",
+        Feet = "feet", Foot = "foot", Above = "above",
+    }
     Furniture {
         Chair = "chair",
         Worktop = "worktop",
@@ -227,6 +266,23 @@ named! {
         Foam = "foam",
         Table = "table",
         Bag = "bag",
+        WallAhead = "wall-ahead",
+        WallBeside = "wall-beside",
+        Doorway = "doorway",
+        Door = "door",
+        Step = "step",
+        Handrail = "handrail",
+        Weight = "weight",
+        Hammer = "hammer",
+        TowelRoll = "towel-roll",
+        RubberBand = "rubber-band",
+        Mark = "mark",
+    }
+    Tie { Band = "band", Strap = "strap", Stick = "stick" }
+    End {
+        NearHand = "near-hand", FarHand = "far-hand", NearThigh = "near-thigh", FarThigh = "far-thigh",
+        NearAnkle = "near-ankle", FarAnkle = "far-ankle", NearFoot = "near-foot", FarFoot = "far-foot", Head = "head",
+        Pelvis = "pelvis", Door = "door",
     }
     Contact {
         Seat = "seat",
@@ -240,6 +296,13 @@ named! {
         FarHeel = "far-heel",
         NearHand = "near-hand",
         FarHand = "far-hand",
+        NearHandSlides = "near-hand-slides",
+        FarHandSlides = "far-hand-slides",
+        LowBack = "low-back",
+        Front = "front",
+        NearKnee = "near-knee",
+        FarKnee = "far-knee",
+        FarElbow = "far-elbow",
     }
     Landmark {
         Chin = "chin",

@@ -2,6 +2,7 @@
 
 use crate::Done;
 use crate::args::{Args, Clinic, Form};
+use crate::facts;
 use crate::home;
 use crate::out::Out;
 use crate::secrets;
@@ -65,6 +66,7 @@ pub fn run(args: &Args, passphrase_file: Option<&Path>, what: &Clinic, clock: &C
         }
         Clinic::Review { code, form } => review(&folder, &moment, code, *form, out),
         Clinic::Patients => list(&folder, &moment, out),
+        Clinic::Facts { code, flags, lacks } => facts::run(&mut folder, code, flags.as_ref(), lacks.as_ref(), out),
         Clinic::Card { code, revision, out: out_folder } => {
             let saved = issuing::save_again(&mut folder, &moment, code, *revision, Some(out_folder))?;
             show_card(&saved, out)
@@ -177,6 +179,7 @@ fn issue(folder: &mut DataFolder, moment: &Moment, code: &str, plan: &Path, out_
     let bytes = platform::read(plan, format::plan_file::MAX_BYTES)?;
     let read = format::text(&bytes).and_then(|text| format::plan_file::read(text, moment.now.date()));
     let prescription = read.map_err(platform::not_understood(&name))?;
+    facts::name_concerns(folder, code, &prescription, out)?;
     let issued = issuing::issue(folder, moment, &IssueRequest { code: code.to_owned(), prescription }, Some(out_folder))?;
     show_card(&issued, out)
 }

@@ -10,6 +10,7 @@ mod catalogue;
 mod clinic;
 mod device;
 mod example;
+mod facts;
 mod home;
 mod out;
 mod patient;

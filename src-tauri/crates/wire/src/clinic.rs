@@ -3,8 +3,8 @@
 pub use crate::markers::clinic::*;
 
 use chrono::NaiveDate;
-use exercises::catalogue::Exercise;
-use exercises::draft::Unread;
+use exercises::catalogue::{Exercise, ExerciseId};
+use exercises::draft::{PatientFacts, Unread};
 use exercises::id::LogId;
 use exercises::plan::{Plan, Prescription};
 use exercises::review::{Review, ReviewAlarm};
@@ -228,6 +228,10 @@ pub struct PlanDraft {
     pub start: NaiveDate,
     /// The catalogue.
     pub exercises: Vec<Exercise>,
+    /// To how many of the clinic's patients each exercise was ever prescribed; one that never was is not in it.
+    pub prescribed: Vec<(ExerciseId, u32)>,
+    /// What was ticked for the patient.
+    pub facts: PatientFacts,
     /// The rules' proposals for its items.
     pub suggestions: Vec<Suggestion>,
     /// Alarms that no card has cleared.
@@ -245,6 +249,8 @@ pub struct AskKeep {
     pub replaces: Option<u16>,
     /// Input that cannot be read.
     pub unread: Unread,
+    /// What is ticked for the patient. It is kept with the patient, whatever becomes of the draft.
+    pub facts: PatientFacts,
 }
 
 /// A request to issue a plan to a patient.

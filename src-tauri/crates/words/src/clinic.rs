@@ -17,11 +17,13 @@ impl Words {
         self.text(match region {
             Region::NeckUpperBack => Key::RegionNeckUpperBack,
             Region::Shoulder => Key::RegionShoulder,
+            Region::Elbow => Key::RegionElbow,
             Region::WristHand => Key::RegionWristHand,
             Region::LowBack => Key::RegionLowBack,
             Region::Hip => Key::RegionHip,
             Region::Knee => Key::RegionKnee,
             Region::Ankle => Key::RegionAnkle,
+            Region::General => Key::RegionGeneral,
         })
     }
 

@@ -17,6 +17,8 @@ type Sentence = fn(Words, &[i64], &[String]) -> String;
 
 /// The texts that belong to a kind.
 struct KindTexts {
+    /// Its name, in a list of exercises.
+    name: Key,
     /// The label of each field of its dose.
     fields: &'static [(Quantity, Key)],
     /// The text for a change of the dose ("to 15 seconds per hold"), by the quantity that changes.
@@ -52,6 +54,7 @@ const MOVEMENT: [Key; 3] = [Key::BeatGo, Key::BeatHold, Key::BeatReturn];
 const UPWARD: [Key; 3] = [Key::BeatUp, Key::BeatHold, Key::BeatDown];
 
 const HOLD: KindTexts = KindTexts {
+    name: Key::KindHold,
     fields: &[(Repetitions, Key::DoseHolds), (HoldSeconds, Key::DoseHoldSeconds), (RestSeconds, Key::DoseRest)],
     steps: &[
         (HoldSeconds, |words, to| words.review_to_hold_seconds(to)),
@@ -68,6 +71,7 @@ const HOLD: KindTexts = KindTexts {
 };
 
 const BALANCE: KindTexts = KindTexts {
+    name: Key::KindBalance,
     fields: &[(Trials, Key::DoseTrials), (TargetSeconds, Key::DoseTarget), (RestSeconds, Key::DoseRest)],
     steps: &[(TargetSeconds, |words, to| words.review_to_target(to)), (Trials, |words, to| words.review_to_trials(to))],
     part: |words, n, of| words.attempt_of(n, of),
@@ -81,6 +85,7 @@ const BALANCE: KindTexts = KindTexts {
 };
 
 const REPS: KindTexts = KindTexts {
+    name: Key::KindReps,
     fields: &[
         (Sets, Key::DoseSets),
         (Repetitions, Key::DoseRepetitions),
@@ -217,6 +222,11 @@ const fn texts(kind: Kind) -> &'static KindTexts {
 }
 
 impl Words {
+    /// "holds".
+    pub fn kind(self, kind: Kind) -> &'static str {
+        self.text(texts(kind).name)
+    }
+
     /// "3 holds of 10 seconds".
     pub fn dose(self, dose: Dose) -> String {
         match dose {

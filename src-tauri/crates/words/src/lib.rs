@@ -9,6 +9,7 @@ pub mod clinic;
 mod copied;
 mod date;
 pub mod failure;
+pub mod finding;
 pub mod kind;
 mod locale;
 mod number;

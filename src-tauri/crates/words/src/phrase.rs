@@ -111,6 +111,15 @@ impl Words {
             Equipment::SturdyShoes => Key::EquipmentSturdyShoes,
             Equipment::Bag => Key::EquipmentBag,
             Equipment::LightWeight => Key::EquipmentLightWeight,
+            Equipment::Band => Key::EquipmentBand,
+            Equipment::Stick => Key::EquipmentStick,
+            Equipment::Step => Key::EquipmentStep,
+            Equipment::Strap => Key::EquipmentStrap,
+            Equipment::Door => Key::EquipmentDoor,
+            Equipment::Doorway => Key::EquipmentDoorway,
+            Equipment::Handrail => Key::EquipmentHandrail,
+            Equipment::Hammer => Key::EquipmentHammer,
+            Equipment::RubberBand => Key::EquipmentRubberBand,
         })
     }
 

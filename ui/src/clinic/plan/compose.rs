@@ -8,9 +8,10 @@ use super::activities::Activities;
 use super::aftercare::AftercareLines;
 use super::alarms::AlarmsToClear;
 use super::balance::BalanceAtHome;
-use super::catalogue::Catalogue;
+use super::catalogue::{Catalogue, Finder};
 use super::complaints::Complaints;
 use super::editor::PlanEditor;
+use super::facts::Facts;
 use super::issue::Issue;
 use super::items::Items;
 use super::left::Left;
@@ -25,6 +26,8 @@ pub fn Compose(code: String, draft: PlanDraft) -> impl IntoView {
     let left = draft.left_on.map(|day| (code.clone(), day));
     let editor = PlanEditor::new(context.app, context.keeper, code.clone(), draft);
     provide_context(editor);
+    let finder = Finder::new(editor);
+    provide_context(finder);
     let words = editor.words();
     let revision = editor.revision;
     let title = words.plan_of(revision, &code);
@@ -39,10 +42,11 @@ pub fn Compose(code: String, draft: PlanDraft) -> impl IntoView {
         <main class="screen plan">
             <Head title line=carried.unwrap_or_default()>{review}</Head>
             {left.map(|(code, day)| view! { <Left code day/> })}
-            <div class="table">
+            <div class="table" class:all-figures=finder.figures>
                 <Catalogue/>
                 <div class="composing">
                     <AlarmsToClear/>
+                    <Facts/>
                     <Items/>
                     <BalanceAtHome/>
                     <Complaints/>

@@ -2,7 +2,7 @@
 
 use chrono::NaiveDate;
 use exercises::catalogue::{Exercise, ExerciseId};
-use exercises::draft::{Draft, TypedField, Unread};
+use exercises::draft::{Draft, PatientFacts, TypedField, Unread};
 use exercises::id::ItemId;
 use exercises::plan::check::Problem;
 use exercises::plan::{Item, Prescription};
@@ -28,6 +28,8 @@ pub struct PlanEditor {
     pub draft: RwSignal<Draft>,
     /// Input that cannot be read; it prevents the plan from being issued.
     pub unread: RwSignal<Unread>,
+    /// What is ticked for the patient.
+    pub facts: RwSignal<PatientFacts>,
     /// The revision that it will replace; `None` for a first plan.
     pub replaces: Option<u16>,
     /// The revision that it will have.
@@ -36,6 +38,8 @@ pub struct PlanEditor {
     pub start: NaiveDate,
     /// The catalogue.
     pub exercises: StoredValue<Vec<Exercise>>,
+    /// To how many of the clinic's patients each exercise was ever prescribed.
+    pub prescribed: StoredValue<Vec<(ExerciseId, u32)>>,
     /// The rules' proposals.
     pub suggestions: StoredValue<Vec<Suggestion>>,
     /// Alarms that no card has cleared.
@@ -56,10 +60,12 @@ impl PlanEditor {
             code: StoredValue::new(code),
             unread: RwSignal::new(draft.unread),
             draft: RwSignal::new(draft.draft),
+            facts: RwSignal::new(draft.facts),
             replaces: draft.replaces,
             revision: draft.revision,
             start: draft.start,
             exercises: StoredValue::new(draft.exercises),
+            prescribed: StoredValue::new(draft.prescribed),
             suggestions: StoredValue::new(draft.suggestions),
             alarms: StoredValue::new(draft.alarms),
             problems: RwSignal::new(None),
@@ -79,7 +85,8 @@ impl PlanEditor {
     /// The draft in the form in which the shell stores it.
     fn state(self) -> AskKeep {
         let code = self.code.get_value();
-        AskKeep { code, draft: self.draft.get(), replaces: self.replaces, unread: self.unread.get() }
+        let (unread, facts) = (self.unread.get(), self.facts.get());
+        AskKeep { code, draft: self.draft.get(), replaces: self.replaces, unread, facts }
     }
 
     /// Takes the input of a field. If it could be read, `put` writes the value into the draft. Otherwise the text is stored as

@@ -46,9 +46,13 @@ pub fn Issue(code: String) -> impl IntoView {
             return;
         }
         let (whose, prescription) = (code.clone(), editor.draft.with_untracked(|draft| draft.prescription.clone()));
-        context.app.request::<clinic::Issue>(IssueRequest { code: code.clone(), prescription }, move |card| {
-            context.keeper.forget();
-            context.show(Page::Issued(whose, Box::new(card)));
+        let request = IssueRequest { code: code.clone(), prescription };
+        // What was ticked for the patient last is kept first: after the card there is no draft to keep it with.
+        context.keeper.when_kept(move || {
+            context.app.request::<clinic::Issue>(request, move |card| {
+                context.keeper.forget();
+                context.show(Page::Issued(whose, Box::new(card)));
+            });
         });
     };
     let busy = context.app.busy;

@@ -8,6 +8,7 @@ use leptos::prelude::*;
 use words::Key;
 use words::clinic::PlanSection;
 
+use super::concerns::Concerns;
 use super::dose::Dose;
 use super::editor::PlanEditor;
 use super::limits::Limits;
@@ -22,7 +23,8 @@ pub fn ItemCard(id: ItemId) -> impl IntoView {
     let words = editor.words();
     let exercise = editor.item(id, None, |item| Some(item.exercise.clone())).and_then(|id| editor.exercise(&id));
     let name = move || editor.named(|names| names.item(id));
-    let drawn = exercise.clone();
+    let (drawn, touched) = (exercise.clone(), exercise.clone());
+    let basis = exercise.as_ref().map(|exercise| words.dose_basis(exercise.dose_basis));
     let rung = Memo::new(move |_| editor.item(id, None, |item| item.rung.clone()));
     let drawing = move || {
         let drawn = drawn.as_ref()?;
@@ -50,6 +52,8 @@ pub fn ItemCard(id: ItemId) -> impl IntoView {
                 </header>
                 <Proposal id/>
                 <Dose id/>
+                {basis.map(|basis| view! { <p class="small soft basis">{basis}</p> })}
+                {touched.map(|exercise| view! { <Concerns id exercise/> })}
                 <div class="dose">{exercise.map(|exercise| view! { <RungAndSide id exercise/> })}</div>
                 <Problems id/>
                 <Limits id/>

@@ -78,6 +78,7 @@ impl NextPlan {
                 draft: next.draft.clone(),
                 replaces: next.replaces,
                 unread: next.unread.clone(),
+                facts: next.facts.clone(),
             });
         });
     }

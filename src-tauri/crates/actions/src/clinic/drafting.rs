@@ -5,12 +5,13 @@ use super::sealed::{self, Sealer};
 use super::{lock, numbering, reviewing};
 use crate::{ActionResult, DataFolder, Moment, refuse};
 use exercises::alarm::ClearedAlarm;
-use exercises::catalogue::Catalogue;
-use exercises::draft::{self, Draft, Kept, Unread, UsedNumbers};
+use exercises::catalogue::{Catalogue, Exercise, ExerciseId};
+use exercises::draft::{self, Concern, Draft, Kept, PatientFacts, Unread, UsedNumbers};
 use exercises::norms::Norms;
 use exercises::plan::check::{self, Problem};
-use exercises::plan::{Header, Plan, Prescription};
+use exercises::plan::{Header, Item, Plan, Prescription};
 use exercises::review::ReviewAlarm;
+use std::collections::{BTreeMap, BTreeSet};
 use store::{StoreError, Tx, table};
 use wire::Failure;
 use wire::clinic::{AskKeep, PlanDraft};
@@ -40,18 +41,79 @@ pub fn draft(folder: &DataFolder, moment: &Moment, code: &str) -> ActionResult<P
         unread,
         left_on,
         exercises: reviewing::catalogue(folder, &patient).exercises,
+        prescribed: prescribed(folder)?,
+        facts: patient.facts,
         suggestions: review.map(|review| review.items).unwrap_or_default(),
         alarms: alarms.unwrap_or_default(),
     })
 }
 
-/// Stores a draft encrypted, in place of the previous one. If its revision was issued in the meantime, nothing is stored.
+/// To how many patients each exercise was ever prescribed. Patients whose record is damaged are not counted.
+fn prescribed(folder: &DataFolder) -> ActionResult<Vec<(ExerciseId, u32)>> {
+    let mut counts: BTreeMap<ExerciseId, u32> = BTreeMap::new();
+    for patient in rows::patients(folder)?.patients.into_iter().flatten() {
+        let items = patient.cards.values().flat_map(|card| &card.plan.prescription.items);
+        for exercise in items.map(|item| &item.exercise).collect::<BTreeSet<_>>() {
+            *counts.entry(exercise.clone()).or_default() += 1;
+        }
+    }
+    Ok(counts.into_iter().collect())
+}
+
+/// Stores what was ticked for the patient with this code.
+///
+/// # Errors
+/// [`Failure::ClinicLocked`], [`Failure::NoSuchPatient`], or any failure to write it.
+pub fn put_facts(folder: &mut DataFolder, code: &str, facts: &PatientFacts) -> ActionResult<()> {
+    let patient = rows::patient(folder, code)?;
+    keep_facts(folder, &patient, facts)
+}
+
+/// What was ticked for the patient with this code.
+///
+/// # Errors
+/// The same as [`draft()`].
+pub fn facts(folder: &DataFolder, code: &str) -> ActionResult<PatientFacts> {
+    Ok(rows::patient(folder, code)?.facts)
+}
+
+/// Each item's exercise with what it touches of what was ticked for the patient.
+///
+/// # Errors
+/// The same as [`draft()`].
+pub fn concerns(folder: &DataFolder, code: &str, prescription: &Prescription) -> ActionResult<Vec<(Exercise, Concern)>> {
+    let patient = rows::patient(folder, code)?;
+    let catalogue = reviewing::catalogue(folder, &patient);
+    let of_item = |item: &Item| {
+        let exercise = catalogue.get(&item.exercise)?;
+        let concerns = patient.facts.concerns(exercise, item.rung.as_ref());
+        Some(concerns.into_iter().map(|concern| (exercise.clone(), concern)).collect::<Vec<_>>())
+    };
+    Ok(prescription.items.iter().filter_map(of_item).flatten().collect())
+}
+
+/// Stores in the patient's row what was ticked, if that has changed.
+fn keep_facts(folder: &mut DataFolder, patient: &Patient, facts: &PatientFacts) -> ActionResult<()> {
+    if patient.facts == *facts {
+        return Ok(());
+    }
+    let plain = rows::write_patient(&patient.code, patient.name.as_deref(), facts);
+    sealed::change(folder, |tx, sealer| {
+        let before = table::patient::get(tx, patient.row)?.map(|row| row.sealed);
+        let sealed = sealer.replace(patient.row, &sealed::patient_place(patient.row), before.as_deref(), &plain);
+        table::patient::update(tx, patient.row, &sealed)
+    })
+}
+
+/// Stores a draft encrypted, in place of the previous one, and what was ticked for the patient. If the draft's revision was issued in the
+/// meantime, only the latter is stored.
 ///
 /// # Errors
 /// [`Failure::ClinicLocked`], [`Failure::NoSuchPatient`], or any failure to write it.
 pub fn keep(folder: &mut DataFolder, moment: &Moment, request: AskKeep) -> ActionResult<()> {
     let patient = rows::patient(folder, &request.code)?;
-    let AskKeep { code: _, draft, replaces, unread } = request;
+    let AskKeep { code: _, draft, replaces, unread, facts } = request;
+    keep_facts(folder, &patient, &facts)?;
     if replaces != patient.newest().map(|card| card.plan.header.revision) {
         return Ok(());
     }

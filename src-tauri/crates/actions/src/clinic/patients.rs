@@ -3,6 +3,7 @@
 use super::rows::{self, AllPatients, Patient};
 use super::{issuing, renewing, reviewing, sealed};
 use crate::{ActionResult, DataFolder, Moment, backup, refuse};
+use exercises::draft::PatientFacts;
 use exercises::norms::Norms;
 use exercises::plain_text::is_hidden;
 use exercises::plan::MAX_NAME;
@@ -76,7 +77,7 @@ pub fn add(folder: &mut DataFolder, moment: &Moment, request: &AddPatientRequest
     if rows::is_taken(folder, &code)? {
         return Err(Failure::CodeTaken { code });
     }
-    let plain = rows::write_patient(&code, name);
+    let plain = rows::write_patient(&code, name, &PatientFacts::default());
     sealed::change(folder, |tx, sealer| {
         table::patient::insert(tx, |id| Ok::<_, StoreError>(sealer.seal(id, &sealed::patient_place(id), &plain)))
     })?;

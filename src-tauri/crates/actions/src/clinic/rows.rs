@@ -4,6 +4,7 @@
 
 use super::{lock, sealed};
 use crate::{ActionResult, DataFolder, refuse};
+use exercises::draft::PatientFacts;
 use exercises::id::PlanId;
 use exercises::plan::Plan;
 use exercises::summary::Summary;
@@ -20,6 +21,8 @@ pub(crate) struct Patient {
     pub(crate) row: i64,
     pub(crate) code: String,
     pub(crate) name: Option<String>,
+    /// What was ticked for the patient.
+    pub(crate) facts: PatientFacts,
     /// Cards by revision.
     pub(crate) cards: BTreeMap<u16, Arc<Card>>,
 }
@@ -207,12 +210,12 @@ fn open_patient(
     issued: &[table::issued::Issued],
 ) -> Option<Patient> {
     let plain = rows::open(keys, &sealed::patient_place(row.id), &row.sealed).ok()?;
-    let (code, name) = read_patient(&plain)?;
+    let (code, name, facts) = read_patient(&plain)?;
     let cards = issued.iter().map(|row| open_card(folder, keys, row).map(|card| (card.plan.header.revision, card)));
     let cards: BTreeMap<u16, Arc<Card>> = cards.collect::<Option<_>>()?;
     let mut plans = cards.values().map(|card| card.plan.header.id);
     let first = plans.next();
-    plans.all(|plan| Some(plan) == first).then_some(Patient { row: row.id, code, name, cards })
+    plans.all(|plan| Some(plan) == first).then_some(Patient { row: row.id, code, name, facts, cards })
 }
 
 /// Whether a patient's row was sealed with these keys, also by the older sealing.
@@ -223,7 +226,7 @@ pub(crate) fn is_sealed_with(keys: &Keys, row: &table::patient::Patient) -> bool
 /// The code in a patient's row; `None` if these keys do not open it.
 fn open_code(keys: &Keys, row: &table::patient::Patient) -> Option<String> {
     let plain = rows::open(keys, &sealed::patient_place(row.id), &row.sealed).ok()?;
-    read_patient(&plain).map(|(code, _)| code)
+    read_patient(&plain).map(|(code, ..)| code)
 }
 
 /// The card of a row; each is opened and checked once while the folder is open. It may be signed with former keys of the clinic, or with
@@ -248,20 +251,18 @@ pub(crate) fn card_bytes(keys: &Keys, row: &table::issued::Issued) -> Option<Vec
     rows::open(keys, &sealed::issued_place(row.id, row.patient, row.revision), &row.sealed).ok()
 }
 
-/// A patient's row: the code, then a line break and the name, if there is one. Neither contains a line break itself.
-pub(crate) fn write_patient(code: &str, name: Option<&str>) -> Vec<u8> {
-    match name {
-        Some(name) => format!("{code}\n{name}").into_bytes(),
-        None => code.as_bytes().to_vec(),
-    }
+/// A patient's row: a line with the code, one with the name, and those of [`format::facts`] for what was ticked. None of them contains
+/// a line break itself. Lines at the end that are empty are left out, as in rows from before there were facts.
+pub(crate) fn write_patient(code: &str, name: Option<&str>, facts: &PatientFacts) -> Vec<u8> {
+    let text = format!("{code}\n{}\n{}", name.unwrap_or_default(), format::facts::write(facts));
+    text.trim_end_matches('\n').as_bytes().to_vec()
 }
 
-fn read_patient(plain: &[u8]) -> Option<(String, Option<String>)> {
-    let text = std::str::from_utf8(plain).ok()?;
-    Some(match text.split_once('\n') {
-        Some((code, name)) => (code.to_owned(), Some(name.to_owned())),
-        None => (text.to_owned(), None),
-    })
+fn read_patient(plain: &[u8]) -> Option<(String, Option<String>, PatientFacts)> {
+    let mut lines = std::str::from_utf8(plain).ok()?.splitn(3, '\n');
+    let code = lines.next()?.to_owned();
+    let name = lines.next().filter(|name| !name.is_empty()).map(str::to_owned);
+    Some((code, name, format::facts::read(lines.next().unwrap_or_default())))
 }
 
 #[cfg(test)]

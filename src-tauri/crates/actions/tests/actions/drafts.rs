@@ -2,14 +2,16 @@
 
 use crate::people::{PASSPHRASE, at, clinic, example, issue};
 use actions::DataFolder;
-use actions::clinic::{drafting, issuing, lock};
+use actions::clinic::{drafting, issuing, lock, patients};
 use chrono::NaiveDate;
-use exercises::draft::{Draft, TypedField, Unread};
+use exercises::catalogue::{Equipment, PrescriberFlag};
+use exercises::draft::{Draft, PatientFacts, TypedField, Unread};
 use exercises::id::ItemId;
 use exercises::plan::check::Problem;
 use exercises::plan::{Prescription, StanceBaseline};
+use std::collections::BTreeSet;
 use wire::Failure;
-use wire::clinic::{AskKeep, IssueRequest, PlanDraft};
+use wire::clinic::{AddPatientRequest, AskKeep, IssueRequest, PlanDraft};
 
 fn on(month: u32, day: u32) -> Option<NaiveDate> {
     NaiveDate::from_ymd_opt(2026, month, day)
@@ -17,8 +19,8 @@ fn on(month: u32, day: u32) -> Option<NaiveDate> {
 
 /// The window's request after a change: the draft with another prescription.
 fn keeping(open: &PlanDraft, prescription: Prescription) -> AskKeep {
-    let PlanDraft { draft, replaces, unread, .. } = open.clone();
-    AskKeep { code: "K17".into(), draft: Draft { prescription, ..draft }, replaces, unread }
+    let PlanDraft { draft, replaces, unread, facts, .. } = open.clone();
+    AskKeep { code: "K17".into(), draft: Draft { prescription, ..draft }, replaces, unread, facts }
 }
 
 /// The first draft for patient K17, with the example's items and a list of times that cannot be read.
@@ -168,4 +170,74 @@ fn a_draft_left_on_an_earlier_day_is_not_issued_before_the_absent_risks_are_conf
     assert_eq!(refused, Err(Failure::PlanRefused(not_confirmed)));
     let confirmed = Prescription { confirmed: on(11, 27), ..resumed };
     assert!(issuing::issue(&mut folder, &now, &request(confirmed), Some(&out)).is_ok());
+}
+
+/// What the window sends after a tick.
+fn ticking(open: &PlanDraft, flag: PrescriberFlag) -> AskKeep {
+    let mut asked = keeping(open, open.draft.prescription.clone());
+    asked.facts.put_flag(flag, true);
+    asked
+}
+
+#[test]
+fn what_is_ticked_for_a_patient_is_carried_from_visit_to_visit_and_is_on_no_card() {
+    let dir = tempfile::tempdir().expect("a temporary folder");
+    let mut folder = clinic(dir.path());
+    let now = at("11-25T08:00");
+    let first = drafting::draft(&folder, &now, "K17").expect("an empty one");
+    assert!(first.facts.is_empty());
+    let asked = ticking(&first, PrescriberFlag::Osteoporosis);
+    drafting::keep(&mut folder, &now, asked.clone()).expect("kept");
+    issue(&mut folder, &now, example(), &dir.path().join("card"));
+    let card = std::fs::read(dir.path().join("card/card.bin")).expect("its bytes");
+    drop(folder);
+    let mut folder = DataFolder::open(&dir.path().join("clinic"), false).expect("the folder opens");
+    lock::unlock(&mut folder, PASSPHRASE.into()).expect("the passphrase");
+    let later = at("12-02T08:00");
+    let next = drafting::draft(&folder, &later, "K17").expect("carried over");
+    assert_eq!(next.facts, asked.facts);
+    // A card that is made without the tick is the same.
+    let plan = format::card::open(&card).expect("a card").into_card_after_checking_the_signature().plan;
+    assert_eq!(plan.prescription.items.len(), example().items.len());
+    assert!(!card.windows(12).any(|part| part == b"osteoporosis"));
+    // A change that comes after the card was issued is not lost with its draft.
+    let late = ticking(&first, PrescriberFlag::Pregnancy);
+    drafting::keep(&mut folder, &later, late.clone()).expect("nothing but what was ticked is kept");
+    let again = drafting::draft(&folder, &later, "K17").expect("carried over");
+    assert_eq!((again.left_on, again.facts), (None, late.facts));
+    let again = drafting::discard(&mut folder, &later, "K17").expect("begun anew");
+    assert!(again.facts.flags.contains(&PrescriberFlag::Pregnancy), "it belongs to the patient, not to the draft");
+}
+
+#[test]
+fn what_is_ticked_lies_sealed_beside_the_name() {
+    let dir = tempfile::tempdir().expect("a temporary folder");
+    let mut folder = clinic(dir.path());
+    let named = AddPatientRequest { code: "N5".into(), name: Some("Wilhelmina Underhill".into()) };
+    patients::add(&mut folder, &at("11-25T08:00"), &named).expect("a new code");
+    let mut facts = PatientFacts::default();
+    facts.put_flag(PrescriberFlag::BloodThinners, true);
+    facts.put_lack(Equipment::Mat, true);
+    drafting::put_facts(&mut folder, "N5", &facts).expect("kept");
+    assert_eq!(drafting::facts(&folder, "N5"), Ok(facts));
+    let list = patients::list(&folder, &at("11-25T08:00")).expect("two");
+    let name = |code: &str| list.lines.iter().find(|line| line.code == code).and_then(|line| line.name.clone());
+    assert_eq!(name("N5").as_deref(), Some("Wilhelmina Underhill"));
+    drafting::put_facts(&mut folder, "N5", &PatientFacts::default()).expect("kept");
+    assert_eq!(drafting::facts(&folder, "N5"), Ok(PatientFacts::default()));
+    assert!(list.notices.is_empty(), "the manifest knows the row");
+}
+
+#[test]
+fn what_was_prescribed_is_counted_by_patients_and_not_by_cards() {
+    let dir = tempfile::tempdir().expect("a temporary folder");
+    let mut folder = clinic(dir.path());
+    assert_eq!(drafting::draft(&folder, &at("11-25T08:00"), "K17").expect("an empty one").prescribed, []);
+    for (day, card) in [("11-25T08:00", "card"), ("11-26T08:00", "card2")] {
+        let prescription = Prescription { confirmed: None, ..example() };
+        issue(&mut folder, &at(day), prescription, &dir.path().join(card));
+    }
+    let counted = drafting::draft(&folder, &at("11-27T08:00"), "K17").expect("carried over").prescribed;
+    let exercises: BTreeSet<_> = example().items.into_iter().map(|item| item.exercise).collect();
+    assert!(counted.iter().map(|(id, _)| id).eq(&exercises) && counted.iter().all(|(_, n)| *n == 1), "{counted:?}");
 }

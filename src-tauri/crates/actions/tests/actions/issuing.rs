@@ -95,7 +95,7 @@ fn a_card_whose_files_cannot_be_written_is_issued_once_and_saved_again() {
     let dir = tempfile::tempdir().expect("a temporary folder");
     let mut folder = clinic(dir.path());
     let draft = drafting::draft(&folder, &at("11-25T08:00"), "K17").expect("an empty one");
-    let keep = AskKeep { code: "K17".into(), draft: draft.draft, replaces: None, unread: draft.unread };
+    let keep = AskKeep { code: "K17".into(), draft: draft.draft, replaces: None, unread: draft.unread, facts: draft.facts };
     drafting::keep(&mut folder, &at("11-25T08:00"), keep).expect("kept");
     let occupied = dir.path().join("a file");
     std::fs::write(&occupied, "not a folder").expect("written");

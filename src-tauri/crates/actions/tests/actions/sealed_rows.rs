@@ -26,7 +26,13 @@ pub fn full(dir: &Path) {
 
 pub fn keep_draft(folder: &mut DataFolder, code: &str, when: &str) {
     let draft = drafting::draft(folder, &at(when), code).expect("the last plan carried over");
-    let keep = AskKeep { code: code.into(), draft: draft.draft, replaces: draft.replaces, unread: draft.unread };
+    let keep = AskKeep {
+        code: code.into(),
+        draft: draft.draft,
+        replaces: draft.replaces,
+        unread: draft.unread,
+        facts: draft.facts,
+    };
     drafting::keep(folder, &at(when), keep).expect("kept");
 }
 

@@ -16,6 +16,8 @@ const FIELDS: &[&str] = &[
     "id",
     "revision",
     "region",
+    "purpose",
+    "flags",
     "kind",
     "side",
     "posture",
@@ -23,6 +25,7 @@ const FIELDS: &[&str] = &[
     "one_leg",
     "test",
     "dose",
+    "dose_basis",
     "step",
     "ladder",
     "figure",
@@ -35,6 +38,7 @@ pub(super) fn exercise(top: &Table, source: &Source) -> Option<Exercise> {
     let id = top.required("id").and_then(|item| id(&item, ExerciseId::new));
     let revision = top.number("revision", Quantity::Revision).and_then(|n| u16::try_from(n).ok());
     let region = top.word("region");
+    let (purposes, flags) = (top.words("purpose"), top.words("flags"));
     let kind = top.required("kind").and_then(|item| kind(&item));
     let side = top.word("side");
     let posture = optional(top, "posture", Item::word);
@@ -42,6 +46,7 @@ pub(super) fn exercise(top: &Table, source: &Source) -> Option<Exercise> {
     let truth = |field| top.optional(field).map_or(Some(false), |item| item.truth());
     let (one_leg, test) = (truth("one_leg"), truth("test"));
     let dose = top.table("dose").zip(kind).and_then(|(table, kind)| dose(&table, kind));
+    let dose_basis = optional(top, "dose_basis", Item::word);
     let step_rules = step_rule::rules(top, kind, test);
     let poses = top.table("figure").and_then(|table| figure::figure(&table));
     let around = Around { kind, side, figure: poses.as_ref(), texts: source };
@@ -52,6 +57,8 @@ pub(super) fn exercise(top: &Table, source: &Source) -> Option<Exercise> {
         id: id?,
         revision: revision?,
         region: region?,
+        purposes: purposes?,
+        flags: flags?,
         kind: kind?,
         side: side?,
         posture: posture?,
@@ -60,6 +67,7 @@ pub(super) fn exercise(top: &Table, source: &Source) -> Option<Exercise> {
         test: test?,
         step_rules: step_rules?,
         dose: dose?,
+        dose_basis: dose_basis?,
         ladders: ladders?,
         poses: poses?,
         texts: texts?,

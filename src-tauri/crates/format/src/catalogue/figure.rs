@@ -1,15 +1,16 @@
 //! Reads a figure from its table: view, furniture, contacts, positions, arrows.
 
 use super::page::{Item, Table, whole};
-use exercises::catalogue::{Arrow, Figure, Joint, Pose, Quantity};
+use exercises::catalogue::{Arrow, Figure, Joint, Link, Pose, Quantity};
 
-const FIELDS: &[&str] = &["view", "furniture", "plumb", "contacts", "poses", "arrow"];
+const FIELDS: &[&str] = &["view", "furniture", "link", "plumb", "contacts", "poses", "arrow"];
 
 /// A complete figure.
 pub(super) fn figure(table: &Table) -> Option<Figure> {
     table.only(FIELDS);
     let view = table.word("view");
     let furniture = table.words("furniture");
+    let links = links(table);
     let plumb = table.optional("plumb").map_or(Some(false), |item| item.truth());
     let contacts = table.words("contacts");
     let poses = table.required("poses").and_then(|item| poses(&item));
@@ -17,6 +18,7 @@ pub(super) fn figure(table: &Table) -> Option<Figure> {
     Some(Figure {
         view: view?,
         furniture: furniture?,
+        links: links?,
         plumb: plumb?,
         contacts: contacts?,
         poses: poses?,
@@ -31,6 +33,7 @@ pub(super) fn changed(table: &Table, base: Option<&Figure>) -> Option<Figure> {
     let here = |field: &str| table.optional(field);
     let view = here("view").map(|item| item.word());
     let furniture = here("furniture").map(|_| table.words("furniture"));
+    let links = here("link").map(|_| links(table));
     let plumb = here("plumb").map(|item| item.truth());
     let contacts = here("contacts").map(|_| table.words("contacts"));
     let poses = here("poses").map(|item| poses(&item));
@@ -40,6 +43,7 @@ pub(super) fn changed(table: &Table, base: Option<&Figure>) -> Option<Figure> {
     Some(Figure {
         view: view.unwrap_or(Some(base.view))?,
         furniture: furniture.unwrap_or_else(|| Some(base.furniture.clone()))?,
+        links: links.unwrap_or_else(|| Some(base.links.clone()))?,
         plumb: plumb.unwrap_or(Some(base.plumb))?,
         contacts: contacts.unwrap_or_else(|| Some(base.contacts.clone()))?,
         poses: poses.unwrap_or_else(|| Some(base.poses.clone()))?,
@@ -63,6 +67,19 @@ fn angle(joint: Joint, item: &Item) -> Option<(Joint, i16)> {
     let (least, most) = joint.range();
     let angle = item.between(least.into(), most.into())?;
     Some((joint, i16::try_from(angle).ok()?))
+}
+
+fn links(table: &Table) -> Option<Vec<Link>> {
+    let Some(item) = table.optional("link") else {
+        return Some(Vec::new());
+    };
+    whole(item.tables(Quantity::Links)?.iter().map(link))
+}
+
+fn link(table: &Table) -> Option<Link> {
+    table.only(&["tie", "from", "to"]);
+    let (tie, from, to) = (table.word("tie"), table.word("from"), table.word("to"));
+    Some(Link { tie: tie?, from: from?, to: to? })
 }
 
 fn arrows(table: &Table) -> Option<Vec<Arrow>> {

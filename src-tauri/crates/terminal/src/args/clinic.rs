@@ -1,7 +1,10 @@
 //! What may be typed by those who prescribe exercises.
 
+use super::catalogue::set;
 use clap::{Subcommand, ValueEnum};
+use exercises::catalogue::{Equipment, PrescriberFlag};
 use exercises::id::LogId;
+use std::collections::BTreeSet;
 use std::path::PathBuf;
 
 /// For those who prescribe exercises.
@@ -103,6 +106,18 @@ pub enum Clinic {
     },
     /// List the patients
     Patients,
+    /// Say what to think of with a patient, or show it: conditions, and what is not there at home. It is named when a card is issued,
+    /// prevents nothing, and is on no card
+    Facts {
+        /// The patient's code
+        code: String,
+        /// The conditions, with commas between, such as osteoporosis; "" for none. They replace those from before
+        #[arg(long, value_name = "FLAGS", value_parser = set::<PrescriberFlag>)]
+        flags: Option<BTreeSet<PrescriberFlag>>,
+        /// What is not there, with commas between, such as mat; "" for nothing. It replaces what was said before
+        #[arg(long, value_name = "THINGS", value_parser = set::<Equipment>)]
+        lacks: Option<BTreeSet<Equipment>>,
+    },
     /// List the devices that a patient's summaries came from, or leave one out of the review
     Devices {
         /// The patient's code

@@ -1,10 +1,12 @@
 //! What may be typed.
 
 mod analysis;
+mod catalogue;
 mod clinic;
 mod patient;
 
 pub use analysis::{Proportion, Sway, System, Trend};
+pub use catalogue::{Catalogue, Find};
 pub use clinic::{Clinic, Form};
 pub use patient::{Correct, Patient};
 
@@ -105,16 +107,6 @@ pub enum Example {
     },
     /// A clinic's own table of published times for `clinic norms`; its figures are invented
     Norms,
-}
-
-/// The exercises.
-#[derive(Subcommand)]
-pub enum Catalogue {
-    /// Check the exercises of this program, or those in a folder
-    Check {
-        /// The folder
-        dir: Option<PathBuf>,
-    },
 }
 
 fn plan(name: &str) -> Result<PlanId, &'static str> {

@@ -203,3 +203,31 @@ fn what_ships_is_without_fault() {
     assert_eq!(said.lines().count(), format::catalogue::FILES.len());
     assert!(said.contains("one-leg-stand (edition 2): Stand on one leg. Levels: "), "{said}");
 }
+
+/// The ids that are found.
+fn found(place: &Place, asked: &[&str]) -> Vec<String> {
+    let said = place.done(&[&["--json", "catalogue", "find"], asked].concat());
+    let id = |line: &str| {
+        let line: serde_json::Value = serde_json::from_str(line).expect("an object");
+        line["exercise"].as_str().expect("an id").to_owned()
+    };
+    said.lines().map(id).collect()
+}
+
+#[test]
+fn exercises_are_found_by_words_with_mistakes_and_by_what_they_are() {
+    let place = Place::empty();
+    assert_eq!(found(&place, &["hael", "rais"]), ["heel-raise"]);
+    assert_eq!(found(&place, &["sentadilla"]), ["wall-sit"], "by its name in the other language");
+    assert_eq!(found(&place, &["xylophone"]), [""; 0]);
+    assert_eq!(found(&place, &["--region", "hip"]), ["hip-bridge", "side-lying-leg-lift"]);
+    assert_eq!(found(&place, &["--region", "hip", "--at-hand", "mat"]), ["hip-bridge"]);
+    assert_eq!(found(&place, &["--at-hand", "nothing"]), ["neck-side-press"]);
+    let careful = found(&place, &["--kind", "balance"]);
+    assert_eq!(careful.len(), 3);
+    assert_eq!(found(&place, &["--kind", "balance", "--unflagged", "pregnancy,osteoporosis"]), [""; 0]);
+    assert!(found(&place, &["--purpose", "strength", "--posture", "lying"]).contains(&"hip-bridge".to_owned()));
+    let said = place.run(&["catalogue", "find", "--region", "tail"]);
+    assert_eq!(said.code, Some(2), "{said:?}");
+    assert!(said.err.contains("neck-upper-back"), "the regions are named: {}", said.err);
+}

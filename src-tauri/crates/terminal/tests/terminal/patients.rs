@@ -73,3 +73,18 @@ fn no_character_that_a_terminal_obeys_is_printed() {
         assert!(!text.chars().any(is_hidden), "{text:?}");
     }
 }
+
+#[test]
+fn what_to_think_of_with_a_patient_is_kept_and_named_when_a_card_is_issued() {
+    let place = Place::prepared();
+    assert_eq!(place.clinic(&["facts", "K17"]), "none\n");
+    let flags = "blood-thinners,osteoporosis";
+    let said = place.clinic(&["facts", "K17", "--flags", flags, "--lacks", "worktop"]);
+    assert!(said.contains("osteoporosis; not there at home: a worktop"), "{said}");
+    let asked = clinic(&["issue", "K17", "plan.toml", "--out", "named"]);
+    let issued = place.run(&asked);
+    assert_eq!(issued.code, Some(0), "it prevents nothing: {issued:?}");
+    assert!(issued.err.contains("Stand on one leg: Think of: osteoporosis"), "{}", issued.err);
+    assert!(issued.err.contains("Stand on one leg: Not there at home: a worktop"), "{}", issued.err);
+    assert_eq!(place.clinic(&["facts", "K17", "--flags", "", "--lacks", ""]), "none\n");
+}

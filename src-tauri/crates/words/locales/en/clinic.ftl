@@ -107,7 +107,6 @@ move-down = Down
 more-of-item = Times, limits, note
 catalogue = Exercises
 catalogue-find = Find an exercise
-catalogue-none = No exercise has these words.
 catalogue-add = Add { $name }
 in-plan = in the plan
 region-neck-upper-back = Neck and upper back

@@ -128,6 +128,15 @@ equipment-foam = a thick soft cushion or a foam mat
 equipment-sturdy-shoes = sturdy shoes that do not slip
 equipment-bag = a bag with something light in it
 equipment-light-weight = a light weight
+equipment-band = an elastic exercise band
+equipment-stick = a stick or a broom handle
+equipment-step = a step that cannot tip
+equipment-strap = a strap or a long towel
+equipment-door = a door that stays shut
+equipment-doorway = an open doorway
+equipment-handrail = a handrail or another firm hold
+equipment-hammer = a hammer
+equipment-rubber-band = a wide rubber band
 # Safety: above a list of signs.
 signs-to-stop = Signs to stop at once
 if-in-doubt = If you are not sure whether this is right for you, ask your clinic first.

@@ -103,7 +103,6 @@ move-down = Bajar
 more-of-item = Horas, límites, nota
 catalogue = Ejercicios
 catalogue-find = Buscar un ejercicio
-catalogue-none = Ningún ejercicio contiene esas palabras.
 catalogue-add = Añadir { $name }
 in-plan = en el plan
 region-neck-upper-back = Cuello y parte alta de la espalda

@@ -123,6 +123,15 @@ equipment-foam = un cojín grueso y blando o una plancha de espuma
 equipment-sturdy-shoes = calzado firme que no resbale
 equipment-bag = una bolsa con algo ligero dentro
 equipment-light-weight = un peso ligero
+equipment-band = una banda elástica de ejercicio
+equipment-stick = un palo, por ejemplo de escoba
+equipment-step = un escalón que no se mueva
+equipment-strap = una correa o una toalla larga
+equipment-door = una puerta que se quede cerrada
+equipment-doorway = el marco de una puerta abierta
+equipment-handrail = una barandilla u otro apoyo firme
+equipment-hammer = un martillo
+equipment-rubber-band = una goma elástica ancha
 # Título sobre una lista de señales.
 signs-to-stop = Señales para parar de inmediato
 if-in-doubt = Si tiene dudas sobre si este ejercicio es adecuado para usted, consulte antes con su clínica.

@@ -50,6 +50,8 @@ fn exercise(id: &str, names: [&str; 2], dose: Dose, side: Sidedness, rungs: &[(&
         id: ExerciseId::new(id).expect("an id"),
         revision: 1,
         region: Region::NeckUpperBack,
+        purposes: Vec::new(),
+        flags: Vec::new(),
         kind: dose.kind(),
         side,
         posture: None,
@@ -57,6 +59,7 @@ fn exercise(id: &str, names: [&str; 2], dose: Dose, side: Sidedness, rungs: &[(&
         one_leg: id == "one-leg",
         test: false,
         step_rules: Vec::new(),
+        dose_basis: None,
         dose,
         ladders: vec![Ladder {
             id: LadderId::new("only").expect("an id"),
@@ -66,6 +69,7 @@ fn exercise(id: &str, names: [&str; 2], dose: Dose, side: Sidedness, rungs: &[(&
         poses: Figure {
             view: View::Side,
             furniture: Vec::new(),
+            links: Vec::new(),
             plumb: false,
             contacts: Vec::new(),
             poses: Vec::new(),

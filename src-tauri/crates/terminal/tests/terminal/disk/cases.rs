@@ -165,6 +165,7 @@ fn of_clinic() -> Vec<Case> {
         clinic("clinic receive", "clinic", &["summary.age"]),
         clinic("clinic review", "received", &["K17"]),
         clinic("clinic patients", "received", &[]),
+        clinic("clinic facts", "clinic", &["K17", "--flags", "osteoporosis", "--lacks", "mat"]),
         clinic("clinic devices", "received", &["K17"]),
         clinic("clinic renew-keys", "clinic", &["--yes"]),
         clinic("clinic remove", "received", &["K17", "--yes", "--keep-backups"]),
@@ -175,8 +176,8 @@ fn of_clinic() -> Vec<Case> {
 }
 
 /// The areas and commands that open no data folder.
-const WITHOUT_FOLDER: [&str; 7] =
-    ["example plan", "example runs", "example norms", "catalogue check", "sway", "trend", "proportion"];
+const WITHOUT_FOLDER: [&str; 8] =
+    ["example plan", "example runs", "example norms", "catalogue check", "catalogue find", "sway", "trend", "proportion"];
 
 #[test]
 fn no_command_is_missing_here() {
