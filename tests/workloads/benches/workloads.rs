@@ -11,6 +11,12 @@ fn workloads(criterion: &mut Criterion) {
     criterion.bench_function("slots", |bencher| bencher.iter(|| black_box(&prepared).slots(1)));
     criterion.bench_function("review", |bencher| bencher.iter(|| black_box(&prepared).review(1)));
     criterion.bench_function("page", |bencher| bencher.iter(|| black_box(&prepared).page(1)));
+    criterion.bench_function("find", |bencher| bencher.iter(|| black_box(&prepared).find(1)));
+    criterion.bench_function("index", |bencher| bencher.iter(|| black_box(&prepared).index(1)));
+    criterion
+        .benchmark_group("slow")
+        .sample_size(10)
+        .bench_function("scan", |bencher| bencher.iter(|| black_box(&prepared).scan(1)));
     criterion.bench_function("fold", |bencher| bencher.iter(|| black_box(&prepared).fold(1)));
 }
 

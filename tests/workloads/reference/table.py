@@ -25,7 +25,8 @@ def said(met):
 
 
 def main(folder, out):
-    native = {name: criterion(folder, name) for name in ("sway", "slots", "review", "page", "fold")}
+    native = {name: criterion(folder, name) for name in ("sway", "slots", "review", "page", "fold", "find", "index")}
+    native["scan"] = criterion(folder / "slow", "scan")
     scipy = tuple(map(float, (out / "scipy.txt").read_text().split()))
     web = {}
     for row in (out / "web-view.txt").read_text().splitlines():
@@ -42,6 +43,16 @@ def main(folder, out):
         slower = took[1] / native[name][1]
         goal = f"at most 2 times: {said(slower <= 2)}" if profile == "release" else "as shipped, made small"
         line(f"{name}, web view, profile {profile}", took, "native", f"{slower:.2f}", goal)
+    letters = int((out / "letters.txt").read_text())
+    each = {name: tuple(value / letters for value in native[name]) for name in ("find", "scan")}
+    faster = each["scan"][1] / each["find"][1]
+    line("a letter among 1,000 exercises", each["find"], "scan of all texts", f"{faster:.0f}")
+    line("the same, scan of all texts", each["scan"])
+    for (profile, name), took in web.items():
+        if name == "find":
+            letter = tuple(value / letters for value in took)
+            line(f"a letter, web view, profile {profile}", letter, goal=f"under 50 ms: {said(letter[1] < 50)}")
+    line("index of 1,000 exercises, native", native["index"])
     line("slots of a year, native", native["slots"])
     line("log of two years folded, native", native["fold"])
 

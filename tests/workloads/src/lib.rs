@@ -4,12 +4,14 @@
 //! [`Prepared`] has inputs of the size that a person with two years of practice has, so that each computation can be repeated while
 //! it is timed. Nothing here is random.
 
+mod finding;
 mod prepared;
 mod statistics;
 mod texts;
 mod trials;
 mod years;
 
+pub use finding::Finding;
 pub use prepared::Prepared;
 pub use texts::texts;
 pub use trials::{minute, minute_csv};

@@ -1,4 +1,5 @@
-//! `workloads minute` prints the trial of a minute as CSV; `workloads size` the size of two years; `workloads texts` all results;
+//! `workloads minute` prints the trial of a minute as CSV; `workloads size` the size of two years; `workloads letters` how
+//! many letters are answered where exercises are found; `workloads texts` all results;
 //! `workloads repeat SUM TIMES` repeats a computation, for a profiler.
 
 use std::process::ExitCode;
@@ -8,6 +9,7 @@ fn main() -> ExitCode {
     match asked.iter().map(String::as_str).collect::<Vec<_>>().as_slice() {
         ["minute"] => print!("{}", workloads::minute_csv()),
         ["size"] => println!("{}", workloads::Years::new().size()),
+        ["letters"] => println!("{}", workloads::Prepared::new().letters()),
         ["texts"] => print!("{}", workloads::texts()),
         ["repeat", sum, times] => return repeat(sum, times),
         _ => return usage(),
@@ -22,6 +24,9 @@ fn repeat(sum: &str, times: &str) -> ExitCode {
         ("slots", Ok(times)) => println!("{}", prepared.slots(times)),
         ("review", Ok(times)) => println!("{}", prepared.review(times)),
         ("page", Ok(times)) => println!("{}", prepared.page(times)),
+        ("find", Ok(times)) => println!("{}", prepared.find(times)),
+        ("index", Ok(times)) => println!("{}", prepared.index(times)),
+        ("scan", Ok(times)) => println!("{}", prepared.scan(times)),
         ("fold", Ok(times)) => println!("{}", prepared.fold(times)),
         _ => return usage(),
     }
@@ -29,6 +34,6 @@ fn repeat(sum: &str, times: &str) -> ExitCode {
 }
 
 fn usage() -> ExitCode {
-    eprintln!("usage: workloads minute|size|texts|repeat sway|slots|review|page|fold TIMES");
+    eprintln!("usage: workloads minute|size|letters|texts|repeat sway|slots|review|page|fold|find|index|scan TIMES");
     ExitCode::from(2)
 }

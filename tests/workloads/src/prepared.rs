@@ -1,6 +1,6 @@
 //! Inputs that are created once, for computations that are timed.
 
-use crate::{Years, minute};
+use crate::{Finding, Years, minute};
 use exercises::sway::{Marks, Sample, Source, analyse, printed};
 use wasm_bindgen::prelude::wasm_bindgen;
 
@@ -10,6 +10,7 @@ use wasm_bindgen::prelude::wasm_bindgen;
 pub struct Prepared {
     samples: Vec<Sample>,
     years: Years,
+    finding: Finding,
 }
 
 #[wasm_bindgen]
@@ -18,7 +19,7 @@ impl Prepared {
     #[expect(clippy::new_without_default, reason = "it takes its time, which a default should not")]
     #[wasm_bindgen(constructor)]
     pub fn new() -> Prepared {
-        Prepared { samples: minute(), years: Years::new() }
+        Prepared { samples: minute(), years: Years::new(), finding: Finding::new() }
     }
 
     /// Sway of a minute at 100 samples per second: analyses the samples, and writes the result in its stored form.
@@ -40,6 +41,26 @@ impl Prepared {
     /// Lays out the slots of a year of the hourly plan.
     pub fn slots(&self, times: u32) -> usize {
         (0..times).map(|_| self.years.slots_of_a_year()).sum()
+    }
+
+    /// A thousand exercises: answers every letter of some words that are typed.
+    pub fn find(&self, times: u32) -> usize {
+        (0..times).map(|_| self.finding.find()).sum()
+    }
+
+    /// The same by looking through all texts for every letter.
+    pub fn scan(&self, times: u32) -> usize {
+        (0..times).map(|_| self.finding.scan()).sum()
+    }
+
+    /// Makes the index of a thousand exercises.
+    pub fn index(&self, times: u32) -> usize {
+        (0..times).map(|_| self.finding.index().find("heel", |_| true).len()).sum()
+    }
+
+    /// The number of letters that [`Prepared::find`] answers.
+    pub fn letters(&self) -> usize {
+        self.finding.letters()
     }
 
     /// Computes the history from the log of two years.

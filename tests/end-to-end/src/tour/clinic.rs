@@ -1,7 +1,7 @@
 //! The tour of the clinic: the demo's patients, and a new clinic's first plan.
 
 use super::Tour;
-use crate::Desktop;
+use crate::{Desktop, Window};
 
 impl Tour<'_> {
     /// Visits the demo's clinic.
@@ -59,6 +59,7 @@ impl Tour<'_> {
         if !window.can_press("Add Heel raise") {
             window.press("Exercises");
         }
+        self.find_and_tick(&window);
         window.press("Add Stand on one leg");
         window.see("Balance at home");
         keep("plan-gate");
@@ -74,5 +75,24 @@ impl Tour<'_> {
         window.press_part("K17");
         window.see("Receive it here");
         keep("review-empty");
+    }
+
+    /// Visits the ways to find an exercise, and what is ticked for a patient; nothing is added.
+    fn find_and_tick(&self, window: &Window) {
+        let keep = |name: &str| (self.at_screen)(window, &format!("clinic-first-{name}"));
+        window.press_part("Filters");
+        keep("plan-filters");
+        window.press_part("Filters");
+        window.type_into("Find an exercise", "giraffe");
+        window.see("No exercise fits");
+        keep("plan-nothing-found");
+        window.press("Clear words and filters");
+        window.press("All figures");
+        keep("plan-figures");
+        window.press("Back to the plan");
+        window.press_part("To think of with this patient");
+        window.press("Osteoporosis");
+        keep("plan-facts");
+        window.press_part("To think of with this patient");
     }
 }

@@ -62,7 +62,7 @@ part-former = Números anteriores de este registro, de antes de moverlo o recupe
 privacy-how-long = Su historial se queda en este dispositivo hasta que usted lo borre. Lo que su clínica ya ha recibido se conserva allí según sus propias normas.
 privacy-young-and-carers = Si otra persona usa o administra este dispositivo por usted, puede leer su historial.
 # La misma página para quien prescribe.
-privacy-clinic-stored = Los pacientes, los planes y los resúmenes se guardan en este equipo, cifrados con su contraseña.
+privacy-clinic-stored = Los pacientes, lo que usted marca de ellos, los planes y los resúmenes se guardan en este equipo, cifrados con su contraseña.
 privacy-clinic-card-files = Los archivos de tarjeta que guarde no están cifrados. Elimínelos cuando el paciente tenga la tarjeta.
 privacy-clinic-lost = Si pierde este equipo, pierde los datos de la clínica, salvo que tenga una copia de seguridad de la carpeta de datos. Si pierde la contraseña, los pierde salvo que haya guardado las claves. Guarde las tres cosas por separado.
 privacy-clinic-how-long = Los datos se quedan en la carpeta de datos hasta que los borre. Las normas locales indican cuánto tiempo debe conservarlos.

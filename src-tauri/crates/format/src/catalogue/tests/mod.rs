@@ -8,7 +8,9 @@ mod step_rules;
 
 use super::*;
 use crate::fields::owned;
-use exercises::catalogue::{Arms, ExerciseId, Feet, IdFault, Joint, Kind, RungTexts, Sidedness, Texts};
+use exercises::catalogue::{
+    Arms, Basis, ExerciseId, Feet, IdFault, Joint, Kind, PrescriberFlag, Purpose, RungTexts, Sidedness, Texts,
+};
 use exercises::file_fault::{FileFault, ValueKind};
 
 const FIGURE: &str = r#"
@@ -150,9 +152,26 @@ fn what_an_exercise_says_of_feet_and_arms_is_one_of_those_allowed() {
 }
 
 #[test]
+fn purposes_flags_and_the_basis_of_the_dose_are_words_of_their_lists_and_need_not_be_there() {
+    let exercise = balance().read(&balance().toml).expect("shipped");
+    assert_eq!(exercise.purposes, [Purpose::Balance, Purpose::Control]);
+    assert_eq!(exercise.flags[..2], [PrescriberFlag::Pregnancy, PrescriberFlag::BloodThinners]);
+    assert_eq!(exercise.dose_basis, Some(Basis::Convention));
+    let plain = |line: &str| !["purpose", "flags", "dose_basis"].iter().any(|field| line.starts_with(field));
+    let bare: String = balance().toml.lines().filter(|line| plain(line)).map(|line| format!("{line}\n")).collect();
+    let bare = balance().read(&bare).expect("a clinic's own file may leave them out");
+    assert_eq!((bare.purposes, bare.flags, bare.dose_basis), (Vec::new(), Vec::new(), None));
+    let bases = crate::names::all::<Basis>();
+    let unknown = FaultKind::UnknownWord { found: "proof".into(), allowed: bases };
+    fault_there(&balance(), "dose_basis = \"convention\"", "dose_basis = \"proof\"", "dose_basis", unknown);
+    let found = faults(&balance(), "\"osteoporosis\"", "\"pregnancy\"");
+    assert_eq!((found[0].field.as_str(), &found[0].kind), ("flags", &twice("pregnancy")), "{found:?}");
+}
+
+#[test]
 fn a_field_that_is_missing_is_named() {
     fault(&whole(), "revision = 2\n", "", 1, "", missing("revision"));
-    fault(&whole(), "hold_s = 10\n", "", 9, "", missing("hold_s"));
+    fault(&whole(), "hold_s = 10\n", "", 12, "", missing("hold_s"));
     let faults = kinds(read("empty.toml", "", &[]).expect_err("an empty file is no exercise"));
     let missing = faults.iter().filter(|kind| matches!(kind, FaultKind::MissingField { .. })).count();
     assert_eq!(missing, 8, "every field of an exercise is asked for: {faults:?}");
@@ -163,7 +182,7 @@ fn a_field_that_is_missing_is_named() {
 fn an_unknown_field_is_named_with_those_allowed() {
     let weight =
         || FaultKind::UnknownField { found: "weight_kg".into(), allowed: owned(&["repetitions", "hold_s", "rest_s"]) };
-    fault(&whole(), "rest_s = 10\n", "rest_s = 10\nweight_kg = 4\n", 13, "", weight());
+    fault(&whole(), "rest_s = 10\n", "rest_s = 10\nweight_kg = 4\n", 16, "", weight());
     let both = faults(&whole(), "rest_s = 10\n", "rest_s = 10\nweight_kg = 4\nheight_cm = 4\n");
     assert_eq!(both.len(), 2, "each of them: {both:?}");
 }

@@ -1,6 +1,6 @@
 //! Rules that every shipped exercise follows, beyond those that the reader checks.
 use super::*;
-use exercises::catalogue::{Dose, Exercise, Eyes, Grows, Region, Surface, Texts};
+use exercises::catalogue::{Dose, Equipment, Exercise, Eyes, Grows, PrescriberFlag, Purpose, Region, Surface, Texts};
 use std::collections::BTreeSet;
 
 fn all() -> Vec<Exercise> {
@@ -97,6 +97,53 @@ fn every_exercise_states_how_it_is_made_harder_from_its_usual_doses_on_or_is_a_t
     }
     let tests: Vec<String> = all().into_iter().filter(|one| one.test).map(|one| one.id.to_string()).collect();
     assert_eq!(tests, ["one-leg-timed"]);
+}
+
+/// An empty list of flags says that they were thought of, so it stands in the file as well.
+#[test]
+fn every_exercise_says_what_it_is_for_its_flags_and_what_its_dose_is_based_on() {
+    for (exercise, files) in all().iter().zip(FILES) {
+        assert!(!exercise.purposes.is_empty(), "{}", exercise.id);
+        assert!(files.text.lines().any(|line| line.starts_with("flags = [")), "{}", exercise.id);
+        assert!(exercise.dose_basis.is_some(), "{}", exercise.id);
+        let balances = exercise.kind.is_balance();
+        assert!(!balances || exercise.purposes.contains(&Purpose::Balance), "{}", exercise.id);
+    }
+}
+
+/// What the text asks the patient to be careful with is flagged for the prescriber as well.
+#[test]
+fn the_flags_name_what_the_cautions_name() {
+    use PrescriberFlag::*;
+    let named: [(&str, &[PrescriberFlag]); 7] = [
+        ("high blood pressure", &[BloodPressure]),
+        ("pregnant", &[Pregnancy]),
+        ("osteoporosis", &[Osteoporosis]),
+        ("replacement", &[JointReplacement]),
+        ("hernia", &[Abdomen]),
+        ("dislocated shoulder", &[DislocatedShoulder]),
+        ("still healing", &[UnhealedOperation, HandOperation, Abdomen]),
+    ];
+    let mut seen = 0;
+    for exercise in all() {
+        let cautions = exercise.texts[&Lang::En].cautions.concat();
+        for (words, flags) in named.iter().filter(|(words, _)| cautions.contains(words)) {
+            assert!(flags.iter().any(|flag| exercise.flags.contains(flag)), "{}: {words}", exercise.id);
+            seen += 1;
+        }
+    }
+    assert!(seen >= 10, "{seen}");
+}
+
+/// Whoever cannot get up from the floor does not lie on a mat; whoever breaks or bleeds easily should not fall.
+#[test]
+fn what_is_done_on_the_floor_or_on_one_leg_has_its_flags() {
+    for exercise in all() {
+        let on_the_floor = exercise.equipment.contains(&Equipment::Mat);
+        assert_eq!(on_the_floor, exercise.flags.contains(&PrescriberFlag::CannotGetUp), "{}", exercise.id);
+        let falls = [PrescriberFlag::Osteoporosis, PrescriberFlag::BloodThinners];
+        assert!(!exercise.kind.is_balance() || falls.iter().all(|flag| exercise.flags.contains(flag)), "{}", exercise.id);
+    }
 }
 
 #[test]

@@ -49,7 +49,7 @@ fn a_step_has_an_amount_a_limit_and_a_basis() {
     };
     gone("by = 5\n", "by");
     gone("to = 15\n", "to");
-    gone("basis = \"working-range\"\n", "basis");
+    gone("\nbasis = \"working-range\"", "basis");
     gone("grows = \"hold_s\"\n", "grows");
     fault_there(&whole(), "by = 5", "by = 0", "by", FaultKind::NumberRange { least: 1, most: 120 });
     fault_there(&whole(), "to = 15", "to = 121", "to", FaultKind::NumberRange { least: 1, most: 120 });
@@ -58,7 +58,7 @@ fn a_step_has_an_amount_a_limit_and_a_basis() {
         matches!(&level[..], [FileFault { kind: FaultKind::UnknownField { found, .. }, .. }] if found == "by"),
         "{level:?}"
     );
-    let basis = found("basis = \"working-range\"", "basis = \"hearsay\"");
+    let basis = found("\nbasis = \"working-range\"", "\nbasis = \"hearsay\"");
     assert!(matches!(&basis[..], [FileFault { field, kind: FaultKind::UnknownWord { .. }, .. }] if field == "basis"));
 }
 
