@@ -111,6 +111,8 @@ pub enum Contact {
     NearHandSlides,
     /// The far hand, which slides as the near one.
     FarHandSlides,
+    /// The near heel, which slides on the floor or the mat.
+    NearHeelSlides,
     /// The back of the pelvis on a mat.
     LowBack,
     /// The front of the pelvis on a mat.

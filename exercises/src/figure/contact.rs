@@ -81,7 +81,7 @@ impl AnchoredBody {
             let (along, away) = (off.x.hypot(off.z), off.y.abs());
             match contact {
                 Contact::NearHandSlides | Contact::FarHandSlides if self.on_wall => (contact, 0.0, off.x.abs()),
-                Contact::NearHandSlides | Contact::FarHandSlides => (contact, 0.0, away),
+                _ if slides(contact) => (contact, 0.0, away),
                 _ => (contact, along, away),
             }
         };
@@ -92,7 +92,11 @@ impl AnchoredBody {
         flatten(contact, body);
         let mut by = place - point(contact, body);
         if slides(contact) {
-            by = if self.on_wall { Vec3 { x: by.x, ..Vec3::default() } } else { Vec3 { y: by.y, ..Vec3::default() } };
+            by = if self.on_wall && contact != Contact::NearHeelSlides {
+                Vec3 { x: by.x, ..Vec3::default() }
+            } else {
+                Vec3 { y: by.y, ..Vec3::default() }
+            };
         }
         match contact {
             Contact::NearHand | Contact::NearHandSlides => body.near_arm.reach(body.near_arm.wrist + by),
@@ -105,7 +109,7 @@ impl AnchoredBody {
 }
 
 fn slides(contact: Contact) -> bool {
-    matches!(contact, Contact::NearHandSlides | Contact::FarHandSlides)
+    matches!(contact, Contact::NearHandSlides | Contact::FarHandSlides | Contact::NearHeelSlides)
 }
 
 /// The fixed position of the first contact: in the middle of the picture, at the height of what it touches.
@@ -139,7 +143,9 @@ fn point(contact: Contact, body: &Skeleton) -> Vec3 {
         Contact::FarElbow => body.far_arm.elbow,
         Contact::NearHand | Contact::NearHandSlides => body.near_arm.wrist,
         Contact::FarHand | Contact::FarHandSlides => body.far_arm.wrist,
-        Contact::NearSole | Contact::NearToes | Contact::NearHeel => sole_point(contact, &body.near_leg),
+        Contact::NearSole | Contact::NearToes | Contact::NearHeel | Contact::NearHeelSlides => {
+            sole_point(contact, &body.near_leg)
+        }
         Contact::FarSole | Contact::FarToes | Contact::FarHeel => sole_point(contact, &body.far_leg),
     }
 }
@@ -153,7 +159,7 @@ fn foot(contact: Contact) -> Option<f64> {
     match contact {
         Contact::NearSole | Contact::FarSole => Some(0.0),
         Contact::NearToes | Contact::FarToes => Some(BALL),
-        Contact::NearHeel | Contact::FarHeel => Some(-HEEL),
+        Contact::NearHeel | Contact::FarHeel | Contact::NearHeelSlides => Some(-HEEL),
         _ => None,
     }
 }
@@ -167,7 +173,10 @@ fn above_floor(contact: Contact) -> Option<f64> {
 }
 
 fn is_near(contact: Contact) -> bool {
-    matches!(contact, Contact::NearSole | Contact::NearToes | Contact::NearHeel | Contact::NearKnee)
+    matches!(
+        contact,
+        Contact::NearSole | Contact::NearToes | Contact::NearHeel | Contact::NearHeelSlides | Contact::NearKnee
+    )
 }
 
 fn flatten(contact: Contact, body: &mut Skeleton) {

@@ -298,6 +298,7 @@ named! {
         FarHand = "far-hand",
         NearHandSlides = "near-hand-slides",
         FarHandSlides = "far-hand-slides",
+        NearHeelSlides = "near-heel-slides",
         LowBack = "low-back",
         Front = "front",
         NearKnee = "near-knee",
