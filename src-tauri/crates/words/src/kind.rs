@@ -113,6 +113,7 @@ const REPS: KindTexts = KindTexts {
 };
 
 const STRETCH: KindTexts = KindTexts {
+    name: Key::KindStretch,
     fields: &[(Repetitions, Key::DoseStretches), (StretchSeconds, Key::DoseStretchSeconds), (RestSeconds, Key::DoseRest)],
     steps: &[
         (StretchSeconds, |words, to| words.review_to_stretch_seconds(to)),
@@ -129,6 +130,7 @@ const STRETCH: KindTexts = KindTexts {
 };
 
 const MOVE: KindTexts = KindTexts {
+    name: Key::KindMove,
     fields: &[(Repetitions, Key::DoseMovements)],
     steps: &[(Repetitions, |words, to| words.review_to_movements(to))],
     part: no_part,
@@ -142,6 +144,7 @@ const MOVE: KindTexts = KindTexts {
 };
 
 const GO: KindTexts = KindTexts {
+    name: Key::KindGo,
     fields: &[(ActivityMinutes, Key::DoseMinutes), (Effort, Key::DoseEffort)],
     steps: &[(ActivityMinutes, |words, to| words.review_to_minutes(to))],
     part: no_part,
@@ -155,6 +158,7 @@ const GO: KindTexts = KindTexts {
 };
 
 const BREATH: KindTexts = KindTexts {
+    name: Key::KindBreath,
     fields: &[
         (BreathMinutes, Key::DoseMinutes),
         (BreathInSeconds, Key::DoseBreathIn),
@@ -177,6 +181,7 @@ const BREATH: KindTexts = KindTexts {
 };
 
 const CARE: KindTexts = KindTexts {
+    name: Key::KindCare,
     fields: &[(CareMinutes, Key::DoseMinutes)],
     steps: &[(CareMinutes, |words, to| words.review_to_minutes(to))],
     part: no_part,
@@ -190,6 +195,7 @@ const CARE: KindTexts = KindTexts {
 };
 
 const PROMPT: KindTexts = KindTexts {
+    name: Key::KindPrompt,
     fields: &[],
     steps: &[],
     part: no_part,
