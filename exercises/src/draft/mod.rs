@@ -6,6 +6,7 @@
 mod answered;
 mod dose;
 mod named;
+mod of_set;
 mod resume;
 mod stance;
 mod start;

@@ -11,7 +11,9 @@ pub mod frames;
 pub mod motion;
 pub mod norms_file;
 pub mod own_data;
+pub mod own_exercise;
 pub mod plan_file;
+pub mod plan_set;
 pub mod reminders;
 pub mod review_json;
 pub mod runs_file;
@@ -26,6 +28,7 @@ mod names;
 mod number_csv;
 mod packed;
 mod parts;
+mod toml_text;
 
 use exercises::file_fault::{FaultKind, FileFault};
 
