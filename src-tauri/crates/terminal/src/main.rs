@@ -11,8 +11,10 @@ mod clinic;
 mod device;
 mod example;
 mod home;
+mod issuing;
 mod out;
 mod patient;
+mod prescribing;
 mod secrets;
 
 use args::{Area, Args};

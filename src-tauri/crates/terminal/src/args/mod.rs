@@ -3,10 +3,12 @@
 mod analysis;
 mod clinic;
 mod patient;
+mod prescribing;
 
 pub use analysis::{Proportion, Sway, System, Trend};
 pub use clinic::{Clinic, Form};
 pub use patient::{Correct, Patient};
+pub use prescribing::{OwnExercise, PlanSet};
 
 use actions::{ActionResult, Clock};
 use chrono::NaiveDate;
@@ -105,6 +107,8 @@ pub enum Example {
     },
     /// A clinic's own table of published times for `clinic norms`; its figures are invented
     Norms,
+    /// An exercise of a clinic's own for `clinic exercise add`
+    Exercise,
 }
 
 /// The exercises.
