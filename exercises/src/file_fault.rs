@@ -209,7 +209,27 @@ pub enum ExerciseFault {
         /// The id.
         id: String,
     },
+    /// An own exercise whose id begins as only the program's ids for own exercises do.
+    ReservedId,
+    /// An own exercise whose id has too many characters.
+    OwnIdTooLong {
+        /// The most characters.
+        most: u32,
+    },
+    /// An own exercise with the id of one that ships with the program.
+    ShippedId {
+        /// The id.
+        id: String,
+    },
+    /// An own exercise that differs from what the clinic has, under a revision that is not higher.
+    OldRevision {
+        /// Its revision.
+        found: u16,
+        /// The highest that the clinic has or that is on a card.
+        have: u16,
+    },
 }
+
 /// A fault in a plan file.
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]

@@ -7,6 +7,7 @@ mod answered;
 mod dose;
 mod facts;
 mod named;
+mod of_set;
 mod resume;
 mod stance;
 mod start;

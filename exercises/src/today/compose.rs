@@ -12,19 +12,20 @@ use crate::slots::Slot;
 use crate::suspension;
 use crate::time::{Offsets, Stamp};
 use chrono::NaiveDate;
-use std::borrow::Borrow;
 
 /// Number of days for which the clinician's instructions are shown, including the day of the visit.
 const AFTERCARE_DAYS: i64 = 2;
 /// How far ahead the next slot is looked for, in days.
 const LOOK_AHEAD_DAYS: u64 = 14;
 
-/// The Now page of all plans followed on this device at `now`.
-pub fn compose<F: Borrow<Followed>>(followed: &[F], catalogue: &Catalogue, now: Stamp, zone: &Offsets) -> Today {
-    let followed: Vec<&Followed> = followed.iter().map(Borrow::borrow).collect();
+/// The Now page of all plans followed on this device at `now`. Each plan has its own catalogue: two may have the same exercise of a
+/// clinic's own in two revisions.
+pub fn compose(plans: &[(&Followed, &Catalogue)], now: Stamp, zone: &Offsets) -> Today {
+    let followed: Vec<&Followed> = plans.iter().map(|(followed, _)| *followed).collect();
     let followed = followed.as_slice();
     let several = followed.iter().any(|one| one.plan.header.clinic != followed[0].plan.header.clinic);
-    let items: Vec<TodayItem> = followed.iter().flat_map(|one| items_of(one, catalogue, several, now)).collect();
+    let items: Vec<TodayItem> =
+        plans.iter().flat_map(|(followed, catalogue)| items_of(followed, catalogue, several, now)).collect();
     let mut string: Vec<(Slot, TodayKnot)> = followed.iter().flat_map(|one| knots(one, &items, now, zone)).collect();
     string.sort_by_key(|(slot, _)| (slot.minute, slot.slot.item));
     let (of, head) = match stopped(followed, &items, now) {
@@ -50,6 +51,18 @@ pub fn compose<F: Borrow<Followed>>(followed: &[F], catalogue: &Catalogue, now: 
         clinics: followed.iter().map(|one| clinic(one)).collect(),
         try_first,
     }
+}
+
+/// The page of plans with one catalogue.
+#[cfg(test)]
+pub(crate) fn composed<F: std::borrow::Borrow<Followed>>(
+    followed: &[F],
+    catalogue: &Catalogue,
+    now: Stamp,
+    zone: &Offsets,
+) -> Today {
+    let plans: Vec<_> = followed.iter().map(|one| (one.borrow(), catalogue)).collect();
+    compose(&plans, now, zone)
 }
 
 fn items_of(one: &Followed, catalogue: &Catalogue, several: bool, now: Stamp) -> Vec<TodayItem> {

@@ -18,6 +18,8 @@ use chrono::NaiveDate;
 use std::collections::BTreeSet;
 
 pub use compose::compose;
+#[cfg(test)]
+pub(crate) use compose::composed;
 
 /// A plan that is followed on this device, with the agreed schedules, when it was taken, and its history.
 #[derive(Debug, Clone, PartialEq)]

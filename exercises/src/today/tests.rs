@@ -23,13 +23,13 @@ fn followed(happened: &[(Stamp, LogEvent)]) -> Followed {
 }
 
 fn head(happened: &[(Stamp, LogEvent)], now: Stamp) -> Head {
-    compose(&[followed(happened)], &catalogue(), now, &Offsets::fixed(0)).head
+    composed(&[followed(happened)], &catalogue(), now, &Offsets::fixed(0)).head
 }
 
 /// The same of another plan, of which nothing is done.
 fn head_of(plan: &crate::plan::Plan, now: Stamp) -> Head {
     let followed = Followed { plan: plan.clone(), ..followed(&[]) };
-    compose(&[followed], &catalogue(), now, &Offsets::fixed(0)).head
+    composed(&[followed], &catalogue(), now, &Offsets::fixed(0)).head
 }
 
 fn slot(day: i64, item: ItemId, number: u8) -> SlotRef {
@@ -42,7 +42,7 @@ fn skipped(day: i64, item: ItemId, number: u8) -> (Stamp, LogEvent) {
 
 #[test]
 fn without_a_card_there_is_no_plan() {
-    assert_eq!(compose::<Followed>(&[], &catalogue(), at(0, 9, 0), &Offsets::fixed(0)).head, Head::NoPlan);
+    assert_eq!(composed::<Followed>(&[], &catalogue(), at(0, 9, 0), &Offsets::fixed(0)).head, Head::NoPlan);
 }
 
 #[test]
@@ -137,7 +137,7 @@ fn a_card_that_clears_the_alarm_opens_the_plan_again() {
     )]);
     let Alarm { entry, .. } = one.history.alarms[0].clone();
     assert_eq!(entry, EntryRef { log: PHONE, n: 1 });
-    let head = |one: &Followed| compose(std::slice::from_ref(one), &catalogue(), at(1, 9, 10), &Offsets::fixed(0)).head;
+    let head = |one: &Followed| composed(std::slice::from_ref(one), &catalogue(), at(1, 9, 10), &Offsets::fixed(0)).head;
     assert_eq!(head(&one), Head::Stopped(Trouble::Nerve));
     one.plan.prescription.cleared = vec![crate::alarm::ClearedAlarm::of_entry(entry)];
     assert!(matches!(head(&one), Head::Due { .. }));
@@ -149,10 +149,10 @@ fn of_two_plans_the_earlier_slot_is_shown() {
     other.plan.header.id = PlanId([7; 8]);
     other.plan.prescription.items.retain(|item| item.id == HOLD);
     other.plan.prescription.items[0].schedule.pattern = crate::plan::Pattern::At { times: vec![8 * 60 + 30] };
-    let today = compose(&[followed(&[]), other.clone()], &catalogue(), at(1, 8, 35), &Offsets::fixed(0));
+    let today = composed(&[followed(&[]), other.clone()], &catalogue(), at(1, 8, 35), &Offsets::fixed(0));
     assert_eq!(today.item.map(|item| item.plan), Some(PlanId([7; 8])));
     assert_eq!(today.string.len(), 6, "both plans' slots are on the day's string");
-    let mine = compose(&[followed(&[]), other], &catalogue(), at(1, 9, 31), &Offsets::fixed(0));
+    let mine = composed(&[followed(&[]), other], &catalogue(), at(1, 9, 31), &Offsets::fixed(0));
     assert_eq!(mine.item.map(|item| item.plan), Some(plan().header.id), "the same number in the other plan is another item");
 }
 
@@ -178,7 +178,7 @@ fn extra_hold(started: Stamp, held_ms: u32) -> Run {
 #[test]
 fn until_something_was_done_the_first_exercise_can_be_tried_while_nothing_is_due() {
     let page = |happened: &[(Stamp, LogEvent)], now| {
-        compose(&[followed(happened)], &catalogue(), now, &Offsets::fixed(0)).try_first
+        composed(&[followed(happened)], &catalogue(), now, &Offsets::fixed(0)).try_first
     };
     let first = Some(TryFirst { plan: plan().header.id, item: HOLD, extra: true });
     assert_eq!(page(&[], at(0, 8, 10)), first, "the card was taken ten minutes ago");
@@ -209,7 +209,7 @@ fn times_agreed_for_a_later_day_are_those_of_that_day() {
         slots.iter().filter(|slot| slot.slot.item == HOLD).map(|slot| slot.minute / 60).collect::<Vec<_>>()
     };
     assert_eq!((minutes(1), minutes(2)), (vec![9, 10, 11], vec![8, 20]));
-    let evening = compose(std::slice::from_ref(&one), &catalogue(), at(1, 19, 0), &Offsets::fixed(0));
+    let evening = composed(std::slice::from_ref(&one), &catalogue(), at(1, 19, 0), &Offsets::fixed(0));
     assert!(
         matches!(evening.head, Head::DoneForToday { next: Some(next), .. } if next == at(2, 8, 30)),
         "{:?}",
@@ -219,12 +219,12 @@ fn times_agreed_for_a_later_day_are_those_of_that_day() {
 
 #[test]
 fn the_summary_counts_slots_done_and_says_whether_a_plan_is_followed() {
-    let page = |happened: &[(Stamp, LogEvent)], now| compose(&[followed(happened)], &catalogue(), now, &Offsets::fixed(0));
+    let page = |happened: &[(Stamp, LogEvent)], now| composed(&[followed(happened)], &catalogue(), now, &Offsets::fixed(0));
     let morning = page(&[], at(1, 8, 0));
     assert_eq!((morning.count().0, morning.is_followed()), (0, true));
     assert_eq!(usize::from(morning.count().1), morning.string.len(), "every hour of this day exists");
     assert!(!page(&[], at(400, 8, 0)).is_followed(), "its review date has passed");
-    assert!(!compose::<Followed>(&[], &catalogue(), at(0, 9, 0), &Offsets::fixed(0)).is_followed());
+    assert!(!composed::<Followed>(&[], &catalogue(), at(0, 9, 0), &Offsets::fixed(0)).is_followed());
 }
 
 #[test]
@@ -234,7 +234,7 @@ fn while_all_is_stopped_nothing_is_asked() {
         LogEvent::Trouble { trouble: Trouble::HeartOrBreath, item: None, id: None, circumstances: Default::default() },
     );
     let questions = |happened: &[(Stamp, LogEvent)]| {
-        compose(&[followed(happened)], &catalogue(), at(7, 9, 10), &Offsets::fixed(0)).questions
+        composed(&[followed(happened)], &catalogue(), at(7, 9, 10), &Offsets::fixed(0)).questions
     };
     assert!(!questions(&[]).is_empty(), "the activity of the week");
     assert_eq!(questions(&[heart]), []);
@@ -244,7 +244,7 @@ fn while_all_is_stopped_nothing_is_asked() {
 fn a_slot_that_was_put_off_shows_until_when_whatever_the_head_is_about() {
     let balance = slot(1, BALANCE, 0);
     let later = (at(1, 18, 1), LogEvent::PutOff { slot: balance, minutes: 10 });
-    let page = |now| compose(&[followed(std::slice::from_ref(&later))], &catalogue(), now, &Offsets::fixed(0));
+    let page = |now| composed(&[followed(std::slice::from_ref(&later))], &catalogue(), now, &Offsets::fixed(0));
     let put_off = |now| page(now).string.iter().find(|knot| knot.slot == balance).map(|knot| knot.put_off);
     assert_eq!(
         page(at(1, 18, 2)).item.map(|item| item.item.id),
@@ -254,7 +254,7 @@ fn a_slot_that_was_put_off_shows_until_when_whatever_the_head_is_about() {
     assert_eq!(put_off(at(1, 18, 2)), Some(Some(at(1, 18, 11))));
     assert_eq!(put_off(at(1, 18, 11)), Some(None), "it has come");
     let skipped = followed(&[later.clone(), (at(1, 18, 2), LogEvent::Skipped { slot: balance, reason: Barrier::NoTime })]);
-    let after = compose(&[skipped], &catalogue(), at(1, 18, 3), &Offsets::fixed(0));
+    let after = composed(&[skipped], &catalogue(), at(1, 18, 3), &Offsets::fixed(0));
     assert!(after.string.iter().all(|knot| knot.put_off.is_none()), "a skipped slot gives no reminder");
 }
 
@@ -266,7 +266,7 @@ fn with_two_clinics_each_item_names_its_clinic_and_equal_instructions_appear_onc
     other.plan.prescription.aftercare = aftercare.clone();
     let mut mine = followed(&[]);
     mine.plan.prescription.aftercare = aftercare.clone();
-    let page = |other: &Followed| compose(&[mine.clone(), other.clone()], &catalogue(), at(0, 9, 0), &Offsets::fixed(0));
+    let page = |other: &Followed| composed(&[mine.clone(), other.clone()], &catalogue(), at(0, 9, 0), &Offsets::fixed(0));
     assert!(page(&other).items.iter().all(|item| item.clinic.is_none()), "one clinic: nobody asks whose");
     other.plan.header.clinic = "Harbour Rooms".into();
     let clinics: Vec<_> = page(&other).items.into_iter().filter_map(|item| item.clinic).collect();
@@ -298,7 +298,7 @@ fn what_is_said_before_an_alarm_is_what_it_suspends_once_it_is_raised() {
         ("a fall", vec![alarm(at(8, 9, 0), Trouble::Fell, Some(BALANCE))], false),
     ];
     for (which, happened, counts) in before {
-        let page = compose(&[followed(&happened)], &catalogue(), now, &Offsets::fixed(0));
+        let page = composed(&[followed(&happened)], &catalogue(), now, &Offsets::fixed(0));
         for (trouble, item) in
             Trouble::ALL.into_iter().flat_map(|trouble| [None, Some(HOLD), Some(BALANCE)].map(|of| (trouble, of)))
         {
@@ -317,7 +317,7 @@ fn a_near_fall_that_a_card_has_cleared_is_not_counted_with_the_next() {
     let event = |item| LogEvent::Trouble { trouble: Trouble::NearlyFell, item, id: None, circumstances: Default::default() };
     let mut one = followed(&[(at(8, 9, 0), event(Some(BALANCE)))]);
     let would = |one: &Followed| {
-        let page = compose(std::slice::from_ref(one), &catalogue(), at(9, 10, 0), &Offsets::fixed(0));
+        let page = composed(std::slice::from_ref(one), &catalogue(), at(9, 10, 0), &Offsets::fixed(0));
         page.would_suspend(one.plan.header.id, Trouble::NearlyFell, Some(BALANCE))
     };
     assert_eq!(would(&one), Some(suspension::Suspends::Standing));

@@ -156,7 +156,7 @@ pub async fn discard_draft(
 /// [`wire::clinic::CheckPlan`].
 #[tauri::command]
 pub async fn check_plan(session: State<'_, Session>, args: Args<clinic::CheckPlan>) -> CommandResult<clinic::CheckPlan> {
-    session.with(|folder, moment| drafting::problems(folder, moment, &args.code, &args.prescription))
+    session.with(|folder, moment| drafting::check(folder, moment, &args.code, &args.prescription))
 }
 
 /// [`wire::clinic::Issue`].

@@ -5,6 +5,7 @@ mod app;
 mod clinic;
 mod device;
 mod patient;
+mod prescribing;
 
 use std::sync::{Mutex, PoisonError};
 use tauri::ipc::Invoke;

@@ -15,7 +15,7 @@ use crate::summary::union::{ArrivalEffect, arrival_effect};
 use crate::summary::{Period, Sealing, Summary, as_known_on, reduce};
 use crate::suspension::Suspends;
 use crate::time::{DayNumber, Offsets};
-use crate::today::{Followed, Head, compose};
+use crate::today::{Followed, Head, composed};
 use proptest::prelude::*;
 use std::collections::BTreeSet;
 
@@ -101,7 +101,7 @@ fn a_session_ahead() -> Vec<(Stamp, LogEvent)> {
 #[test]
 fn once_the_clock_is_right_now_offers_what_is_due() {
     let now = at(1, 9, 5);
-    let today = compose(&[followed(&a_session_ahead(), now)], &catalogue(), now, &Offsets::fixed(0));
+    let today = composed(&[followed(&a_session_ahead(), now)], &catalogue(), now, &Offsets::fixed(0));
     let due = Head::Due { slot: slot(1, 0), due: at(1, 9, 0), closes: at(1, 10, 0), put_off: None };
     assert_eq!(today.head, due, "neither done nor put off until then");
 }
@@ -149,7 +149,7 @@ fn an_alarm_that_a_wrong_clock_dates_suspends_as_any_other() {
             (at(2, 8, 0), LogEvent::Opened),
         ];
         assert_eq!(suspended(&all, 2), [(Trouble::Fell, Suspends::Standing)], "{day}");
-        let today = compose(&[followed(&all, at(2, 12, 0))], &catalogue(), at(2, 12, 0), &Offsets::fixed(0));
+        let today = composed(&[followed(&all, at(2, 12, 0))], &catalogue(), at(2, 12, 0), &Offsets::fixed(0));
         assert!(today.alarms[0].wrong_clock, "and says so");
         assert_eq!(today.alarms[0].at, at(1, 9, 0), "at its place in the order");
     }

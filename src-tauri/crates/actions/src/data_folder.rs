@@ -2,6 +2,7 @@
 
 use crate::clinic::issuing::LastCard;
 use crate::clinic::lock;
+use crate::clinic::own_rows::Own;
 use crate::clinic::rows::OpenedCard;
 use crate::clinic::upkeep::ChangedOutside;
 use crate::{ActionResult, Moment, patient, platform, refuse};
@@ -9,9 +10,11 @@ use chrono::NaiveDate;
 use exercises::catalogue::Catalogue;
 use exercises::id::PlanId;
 use exercises::slots::SlotRef;
+use format::frames::Gathered;
 use std::cell::RefCell;
 use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
+use std::sync::Arc;
 use store::table::setting;
 use store::{Home, Provenance};
 use wire::Failure;
@@ -33,11 +36,15 @@ pub struct DataFolder {
     pub(crate) plan_cache: RefCell<patient::plans::PlanCache>,
     /// The card that was previewed last, until it is accepted.
     pub(crate) looked_at: RefCell<Option<patient::taking::LookedAt>>,
+    /// The codes that were read of a card that is shown as several.
+    pub(crate) card_parts: RefCell<Option<Gathered>>,
     /// The clinic's patients (by row) whose plans are already known. Kept in memory only: in the database, only the encrypted card
     /// says which plan it belongs to.
     pub(crate) plan_holders: RefCell<BTreeMap<PlanId, i64>>,
     /// The clinic's cards that were opened so far, by row. They are asked for only with the keys.
     pub(crate) issued_cards: RefCell<BTreeMap<i64, OpenedCard>>,
+    /// The rows of the clinic's own exercises that were opened so far.
+    pub(crate) own_rows: RefCell<BTreeMap<i64, Arc<Own>>>,
     /// What was found to be changed from outside when the clinic's store was unlocked.
     pub(crate) changed_outside: ChangedOutside,
     /// The files of the card that was issued last.
@@ -84,8 +91,10 @@ impl DataFolder {
             keys: None,
             plan_cache: RefCell::default(),
             looked_at: RefCell::default(),
+            card_parts: RefCell::default(),
             plan_holders: RefCell::default(),
             issued_cards: RefCell::default(),
+            own_rows: RefCell::default(),
             changed_outside: ChangedOutside::default(),
             last_card: LastCard::default(),
             at_is_set: false,

@@ -6,6 +6,7 @@
 
 pub mod analysis;
 pub mod backup;
+mod card_catalogue;
 pub mod catalogue;
 pub mod clinic;
 pub mod clock;

@@ -13,7 +13,9 @@ pub mod motion;
 pub mod names;
 pub mod norms_file;
 pub mod own_data;
+pub mod own_exercise;
 pub mod plan_file;
+pub mod plan_set;
 pub mod reminders;
 pub mod review_json;
 pub mod runs_file;
@@ -27,6 +29,7 @@ mod fields;
 mod number_csv;
 mod packed;
 mod parts;
+mod toml_text;
 
 use exercises::file_fault::{FaultKind, FileFault};
 

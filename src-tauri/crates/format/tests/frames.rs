@@ -2,7 +2,7 @@
 
 mod support;
 
-use format::frames::{Frame, FrameFault, Gathered, MAX_FRAMES, MAX_PART, MAX_WHOLE, Transfer, VERSION, read, split};
+use format::frames::{self, Frame, FrameFault, Gathered, MAX_FRAMES, MAX_PART, MAX_WHOLE, Transfer, VERSION, read, split};
 use proptest::collection::vec;
 use proptest::prelude::*;
 use qrcode::{EcLevel, QrCode, Version};
@@ -169,4 +169,33 @@ fn the_frames_of_version_1_never_change() {
     assert_eq!(FROZEN.lines().collect::<Vec<_>>(), written);
     let read = gather(FROZEN.lines().rev().map(|line| read(line).expect("a frame")));
     assert_eq!(read.whole(), Some(sealed(2000)));
+}
+
+/// A frozen card as codes, one a line. The bytes of cards and of their frames never change within a version.
+#[test]
+fn a_card_is_cut_as_it_always_was_and_comes_back() {
+    let card = include_bytes!("frozen/card-3.bin");
+    let texts = frames::split_card(card).expect("small enough");
+    assert_eq!(texts.join("\n") + "\n", include_str!("frozen/card-frames-1.txt"));
+    assert_eq!(frames::split_card(card).expect("the same"), texts, "however often");
+    let mut read = texts.iter().rev().map(|text| frames::read_card(text).expect("a frame"));
+    let mut gathered = Gathered::begin(read.next().expect("at least one"));
+    read.try_for_each(|frame| gathered.take(frame)).expect("they fit together");
+    assert_eq!(gathered.whole().as_deref(), Some(&card[..]));
+}
+
+#[test]
+fn a_frame_of_a_card_is_none_of_a_summary_nor_the_other_way() {
+    let card = frames::split_card(include_bytes!("frozen/card-3.bin")).expect("small enough").swap_remove(0);
+    let summary = frames::split(b"sealed", Transfer([7; 8])).expect("small enough").swap_remove(0);
+    assert_eq!(frames::read(&card), Err(FrameFault::NotAFrame));
+    assert_eq!(frames::read_card(&summary), Err(FrameFault::NotAFrame));
+    assert_eq!(frames::split_card(b"short"), Err(FrameFault::NotAFrame));
+    let large = frames::split_card(&vec![0; frames::MAX_WHOLE + 1]);
+    assert_eq!(large, Err(FrameFault::TooBig { most: frames::MAX_WHOLE }));
+    for at in 0..card.len() {
+        assert!(frames::read_card(&card[..at]).is_err(), "cut at {at}");
+    }
+    let texts = frames::card_texts(&[frames::read_card(&card).expect("a frame")]);
+    assert_eq!(texts, [card]);
 }

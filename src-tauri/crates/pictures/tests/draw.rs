@@ -13,6 +13,10 @@ const FITS: [(Level, usize); 3] = [(Level::Q, 823), (Level::M, 1134), (Level::L,
 #[test]
 fn the_highest_level_that_fits_is_taken() {
     let level = |length| Code::of(&text(length)).map(|code| code.level());
+    for length in [1, 100, 823, 824, 1135, 1460, 1461] {
+        let version = Code::of(&text(length)).ok().map(|code| code.version());
+        assert_eq!(Code::version_of(&text(length)), version, "{length} characters");
+    }
     for ((taken, fits), next) in FITS.into_iter().zip([Ok(Level::M), Ok(Level::L), Err(())]) {
         assert_eq!(level(fits), Ok(taken), "{fits} characters");
         assert_eq!(level(fits + 1).map_err(drop), next, "one more");

@@ -23,6 +23,7 @@ const STEPS: &[Step] = &[
     &[table::draft::SQL],
     &[table::origin::SQL, table::former_log::SQL],
     &[table::manifest::SQL, table::device::SQL],
+    &[table::own_exercise::SQL, table::plan_set::SQL],
 ];
 
 /// The schema version that this program writes.

@@ -1,5 +1,5 @@
 PRAGMA application_id = 0x43796f76;
-PRAGMA user_version = 5;
+PRAGMA user_version = 6;
 
 CREATE TABLE card (
     plan BLOB NOT NULL,
@@ -100,7 +100,17 @@ CREATE TABLE origin (
     generation INTEGER NOT NULL CHECK (generation >= 0)
 ) STRICT;
 
+CREATE TABLE own_exercise (
+    id INTEGER NOT NULL PRIMARY KEY AUTOINCREMENT,
+    sealed BLOB NOT NULL CHECK (length(sealed) > 0)
+) STRICT;
+
 CREATE TABLE patient (
+    id INTEGER NOT NULL PRIMARY KEY AUTOINCREMENT,
+    sealed BLOB NOT NULL CHECK (length(sealed) > 0)
+) STRICT;
+
+CREATE TABLE plan_set (
     id INTEGER NOT NULL PRIMARY KEY AUTOINCREMENT,
     sealed BLOB NOT NULL CHECK (length(sealed) > 0)
 ) STRICT;

@@ -7,7 +7,7 @@ use std::fs;
 use std::path::Path;
 use store::table::card::{self, Card};
 use store::table::entry::{self, NewEntry};
-use store::table::{device, draft, issued, keys, log, manifest, norms, patient, received, setting};
+use store::table::{device, draft, issued, keys, log, manifest, norms, own_exercise, patient, plan_set, received, setting};
 use store::{Home, LATEST, StoreError, Tx};
 use support::{database, place};
 
@@ -93,6 +93,30 @@ fn a_table_of_norms_replaces_the_previous_one() {
     })
     .expect("all allowed");
     conflict(within(|tx| norms::put(tx, b"")), "length(sealed) > 0");
+}
+
+#[test]
+fn own_exercises_and_sets_are_rows_whose_ids_are_never_used_twice() {
+    within(|tx| {
+        let (one, other) = (own_exercise::insert(tx, sealed(b"one"))?, own_exercise::insert(tx, sealed(b"other"))?);
+        own_exercise::update(tx, one, b"one anew")?;
+        own_exercise::remove(tx, other)?;
+        own_exercise::remove(tx, other)?;
+        let rows = own_exercise::all(tx)?;
+        assert_eq!(rows, [own_exercise::Row { id: one, sealed: b"one anew".to_vec() }]);
+        assert!(own_exercise::insert(tx, sealed(b"third"))? > other);
+        assert_eq!(own_exercise::update(tx, 99, b"x"), Err(StoreError::NoRow { table: "own_exercise", id: 99 }));
+        let set = plan_set::insert(tx, sealed(b"set"))?;
+        plan_set::update(tx, set, b"set anew")?;
+        assert_eq!(plan_set::all(tx)?, [plan_set::Row { id: set, sealed: b"set anew".to_vec() }]);
+        plan_set::remove(tx, set)?;
+        assert!(plan_set::all(tx)?.is_empty() && plan_set::insert(tx, sealed(b"next"))? > set);
+        assert_eq!(plan_set::update(tx, 99, b"x"), Err(StoreError::NoRow { table: "plan_set", id: 99 }));
+        Ok(())
+    })
+    .expect("all allowed");
+    conflict(within(|tx| own_exercise::insert(tx, sealed(b""))), "length(sealed) > 0");
+    conflict(within(|tx| plan_set::insert(tx, sealed(b""))), "length(sealed) > 0");
 }
 
 #[test]
@@ -401,6 +425,8 @@ fn databases_of_all_versions_open() {
                 assert_eq!(received::of_patient(view, patients[0].id)?.len(), 1);
                 let since_5 = |kept: Option<Vec<u8>>| kept.is_some() == (version >= 5);
                 assert!(since_5(manifest::get(view)?) && since_5(device::get(view, patients[0].id)?), "version {version}");
+                let since_6 = |rows: usize| rows == usize::from(version >= 6);
+                assert!(since_6(own_exercise::all(view)?.len()) && since_6(plan_set::all(view)?.len()), "version {version}");
                 Ok::<_, StoreError>(())
             })
             .expect("readable");

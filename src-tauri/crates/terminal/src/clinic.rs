@@ -4,18 +4,18 @@ use crate::Done;
 use crate::args::{Args, Clinic, Form};
 use crate::facts;
 use crate::home;
+use crate::issuing;
 use crate::out::Out;
+use crate::prescribing;
 use crate::secrets;
-use actions::clinic::{devices, issuing, lock, norms, passphrase, patients, receiving, renewing, reviewing, saved_keys};
+use actions::clinic::issuing::save_again;
+use actions::clinic::{devices, lock, norms, passphrase, patients, receiving, renewing, reviewing, saved_keys};
 use actions::{ActionResult, Clock, DataFolder, Moment, platform};
 use exercises::norms::ClinicTable;
 use serde_json::json;
 use std::path::Path;
 use wire::app::LockState;
-use wire::clinic::{
-    AddPatientRequest, DeviceLine, IssueRequest, IssuedCard, Outcome, PatientList, RemovePatientRequest, ReviewPage,
-    StoreNotice,
-};
+use wire::clinic::{AddPatientRequest, DeviceLine, Outcome, PatientList, RemovePatientRequest, ReviewPage, StoreNotice};
 use wire::{Failure, Secret};
 use words::{Key, Words};
 
@@ -58,7 +58,9 @@ pub fn run(args: &Args, passphrase_file: Option<&Path>, what: &Clinic, clock: &C
             out.say(|_| code.clone(), || json!({ "added": code }));
             Ok(true)
         }
-        Clinic::Issue { code, plan, out: out_folder } => issue(&mut folder, &moment, code, plan, out_folder, out),
+        Clinic::Issue { code, plan, out: out_folder, .. } => {
+            issuing::issue(&mut folder, &moment, code, plan, out_folder.as_deref(), out)
+        }
         Clinic::Receive { files } => {
             // Each is read when its turn comes, so that pictures are never in memory all at once.
             let read = files.iter().map(|file| (file.display().to_string(), platform::read_received(file)));
@@ -68,8 +70,8 @@ pub fn run(args: &Args, passphrase_file: Option<&Path>, what: &Clinic, clock: &C
         Clinic::Patients => list(&folder, &moment, out),
         Clinic::Facts { code, flags, lacks } => facts::run(&mut folder, code, flags.as_ref(), lacks.as_ref(), out),
         Clinic::Card { code, revision, out: out_folder } => {
-            let saved = issuing::save_again(&mut folder, &moment, code, *revision, Some(out_folder))?;
-            show_card(&saved, out)
+            let saved = save_again(&mut folder, &moment, code, *revision, Some(out_folder))?;
+            issuing::show_card(&saved, out)
         }
         Clinic::Devices { code, exclude, include } => {
             let change = exclude.map(|log| (log, true)).or(include.map(|log| (log, false)));
@@ -109,6 +111,8 @@ pub fn run(args: &Args, passphrase_file: Option<&Path>, what: &Clinic, clock: &C
             }
             Ok(true)
         }
+        Clinic::Exercise { what } => prescribing::exercise(&mut folder, what, out),
+        Clinic::Set { what } => prescribing::set(&mut folder, &moment, what, out),
         Clinic::Identity { show, sheet } => identity(&folder, &moment, *show, sheet.as_deref(), out),
     }
 }
@@ -171,28 +175,6 @@ fn start(args: &Args, name: &str, phone: Option<&str>, typed: Secret, saved: Opt
     if let LockState::Open { clinic, fingerprint, .. } = lock::state(&folder)? {
         out.say(|_| format!("{clinic}: {fingerprint}"), || json!({ "clinic": clinic, "fingerprint": fingerprint }));
     }
-    Ok(true)
-}
-
-fn issue(folder: &mut DataFolder, moment: &Moment, code: &str, plan: &Path, out_folder: &Path, out: &mut Out) -> Done {
-    let name = plan.display().to_string();
-    let bytes = platform::read(plan, format::plan_file::MAX_BYTES)?;
-    let read = format::text(&bytes).and_then(|text| format::plan_file::read(text, moment.now.date()));
-    let prescription = read.map_err(platform::not_understood(&name))?;
-    facts::name_concerns(folder, code, &prescription, out)?;
-    let issued = issuing::issue(folder, moment, &IssueRequest { code: code.to_owned(), prescription }, Some(out_folder))?;
-    show_card(&issued, out)
-}
-
-/// Prints the files of a card.
-fn show_card(issued: &IssuedCard, out: &mut Out) -> Done {
-    out.say(
-        |_| issued.files.join("\n"),
-        || {
-            json!({ "plan": issued.plan.header.id.to_string(), "revision": issued.plan.header.revision, "version": issued.version,
-                   "fingerprint": issued.fingerprint, "files": issued.files })
-        },
-    );
     Ok(true)
 }
 

@@ -12,8 +12,10 @@ mod device;
 mod example;
 mod facts;
 mod home;
+mod issuing;
 mod out;
 mod patient;
+mod prescribing;
 mod secrets;
 
 use args::{Area, Args};

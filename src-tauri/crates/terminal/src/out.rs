@@ -46,7 +46,7 @@ impl Out {
     }
 
     /// Prints a sentence that is not about what was asked for: on stderr.
-    pub fn note(&mut self, said: &str) {
+    pub fn note(&self, said: &str) {
         let line = if self.json { serde_json::json!({ "note": said }).to_string() } else { said.to_owned() };
         let _ = writeln!(std::io::stderr(), "{line}");
     }

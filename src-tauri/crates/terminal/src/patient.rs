@@ -12,7 +12,7 @@ use chrono::{DateTime, FixedOffset, NaiveDate};
 use exercises::id::PlanId;
 use exercises::time::Stamp;
 use serde_json::json;
-use std::path::Path;
+use std::path::{Path, PathBuf};
 use wire::Failure;
 use wire::app::Role;
 use wire::patient::{CorrectRequest, CorrectableRequest, SealRequest};
@@ -55,13 +55,16 @@ pub(crate) fn open(args: &Args, moment: &Moment, out: &mut Out) -> ActionResult<
     Ok(folder)
 }
 
-fn accept(args: &Args, card: &Path, yes: bool, moment: &Moment, out: &mut Out) -> Done {
-    let bytes = platform::read(card, platform::MAX_PICTURE)?;
-    let (mut folder, card) = folder_for(&args.home()?, &bytes, out)?;
+fn accept(args: &Args, files: &[PathBuf], yes: bool, moment: &Moment, out: &mut Out) -> Done {
+    let read = files.iter().map(|file| platform::read(file, platform::MAX_PICTURE));
+    let (mut folder, card) = folder_for(&args.home()?, &read.collect::<ActionResult<Vec<_>>>()?, out)?;
     let preview = card.preview(&folder)?;
     if preview.other_keys && !yes {
         let (clinic, fingerprint) = (preview.plan.header.clinic, preview.fingerprint);
         return Err(Failure::ClinicNameKnown { clinic, fingerprint });
+    }
+    for exercise in preview.exercises.iter().filter(|exercise| preview.older.contains(&exercise.id)) {
+        out.note(&out.words.older_exercise(out.words.exercise_name(exercise)));
     }
     card.take(&mut folder, moment, &[])?;
     let plan = &preview.plan;
@@ -112,10 +115,10 @@ fn correct(args: &Args, which: Option<PlanId>, what: &Correct, moment: &Moment, 
 
 /// The data folder that takes the card, and the card. A first card is checked before a folder is created and a side is chosen, so
 /// that a refused card leaves nothing behind.
-fn folder_for(home: &Path, file: &[u8], out: &mut Out) -> ActionResult<(DataFolder, CheckedCard)> {
+fn folder_for(home: &Path, files: &[Vec<u8>], out: &mut Out) -> ActionResult<(DataFolder, CheckedCard)> {
     let mut folder = match home::open_at(home, false, out) {
         Err(Failure::HomeMissing { .. }) => {
-            let card = taking::check(file, &DataFolder::shipped_catalogue()?)?;
+            let card = taking::check(files, &DataFolder::shipped_catalogue()?)?;
             card.can_be_followed()?;
             let mut folder = home::open_at(home, true, out)?;
             folder.choose_role(Role::Patient)?;
@@ -127,7 +130,7 @@ fn folder_for(home: &Path, file: &[u8], out: &mut Out) -> ActionResult<(DataFold
     if !is_first {
         folder.choose_role(Role::Patient)?;
     }
-    let card = taking::check(file, folder.catalogue())?;
+    let card = taking::check(files, folder.catalogue())?;
     if is_first {
         card.can_be_followed()?;
         folder.choose_role(Role::Patient)?;

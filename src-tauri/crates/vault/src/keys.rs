@@ -14,12 +14,13 @@
 //! returns the part that any age tool can decrypt.
 
 use crate::generation::{FORMER, FormerGeneration, GENERATION, Generation};
-use crate::labels::checksum;
+use crate::labels::{self, checksum};
 use crate::{Cost, Passphrase, random};
 use age::secrecy::SecretString;
 use base64::Engine;
 use base64::engine::general_purpose::STANDARD;
 use chrono::NaiveDate;
+use exercises::catalogue::ClinicMark;
 use std::fmt;
 use std::io::{Read, Write};
 use std::iter::once;
@@ -95,6 +96,11 @@ impl Keys {
 
     pub(crate) fn present(&self) -> &Generation {
         &self.present
+    }
+
+    /// The mark of this clinic, by which its own exercises are told from those of others.
+    pub fn mark(&self) -> ClinicMark {
+        ClinicMark::of_bytes(labels::clinic_mark(self))
     }
 
     pub(crate) fn data_key(&self) -> Zeroizing<[u8; 32]> {

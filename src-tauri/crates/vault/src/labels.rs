@@ -56,6 +56,15 @@ pub(crate) fn pairing_secret(keys: &Keys, plan: PlanId, revision: u16) -> Pairin
     PairingSecret::new(*secret)
 }
 
+/// The bytes that a clinic's mark is made from, derived from the data key: the mark stays when the other keys are renewed. It is on cards,
+/// and says nothing about the key.
+pub(crate) fn clinic_mark(keys: &Keys) -> [u8; 4] {
+    let derive = Hkdf::<Sha256>::new(None, keys.data_key().as_slice());
+    let mut mark = [0; 4];
+    derive.expand(b"carryover/clinic-mark/v1", &mut mark).expect("4 bytes are within what HKDF gives");
+    mark
+}
+
 /// The hash that a clinic's fingerprint is made from.
 pub(crate) fn fingerprint(verify_key: &[u8; 32], recipient: &[u8; 32]) -> [u8; 32] {
     Sha256::new()

@@ -242,6 +242,8 @@ fn rows_and_secrets_of_cards_stay_those_of_the_clinic() {
     assert_eq!(vault::rows::open(&second, &place, &sealed).as_deref(), Ok(&b"payload"[..]));
     let plan = support::plan(1).header.id;
     assert_eq!(pairing_secret(&first, plan, 2), pairing_secret(&second, plan, 2));
+    assert_eq!(first.mark(), second.mark(), "its own exercises stay its own");
+    assert_ne!(first.mark(), keys::for_now().mark());
 }
 
 #[test]

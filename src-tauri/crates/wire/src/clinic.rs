@@ -6,6 +6,7 @@ use chrono::NaiveDate;
 use exercises::catalogue::{Exercise, ExerciseId};
 use exercises::draft::{PatientFacts, Unread};
 use exercises::id::LogId;
+use exercises::plan::check::Problem;
 use exercises::plan::{Plan, Prescription};
 use exercises::review::{Review, ReviewAlarm};
 use exercises::suggest::Suggestion;
@@ -262,20 +263,50 @@ pub struct IssueRequest {
     pub prescription: Prescription,
 }
 
+/// What is to be said about a plan before it is issued.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct PlanCheck {
+    /// The problems that prevent it from being issued.
+    pub problems: Vec<Problem>,
+    /// How its card would be handed over; `None` while there are problems.
+    pub handover: Option<Handover>,
+}
+
+/// How a card goes from the clinic to the patient, besides its text.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+pub enum Handover {
+    /// As one code.
+    Code {
+        /// Its QR version.
+        version: u8,
+    },
+    /// As several codes, which are read in any order.
+    Codes {
+        /// How many.
+        n: u8,
+    },
+    /// As a file: it is too large for codes.
+    File,
+    /// Not at all: the exercises of the clinic's own on it are too large together.
+    TooLarge,
+}
+
 /// An issued plan card.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 pub struct IssuedCard {
     /// The plan as issued.
     pub plan: Plan,
-    /// The code as an SVG drawing; `None` if the card is too large for one code and is handed over as a file.
+    /// The code as an SVG drawing; `None` if the card is too large for one code.
     pub svg: Option<String>,
+    /// The codes of a card that is too large for one; empty if it is too large for several, and is handed over as a file.
+    pub codes: Vec<String>,
     /// The QR version (1 to 40).
     pub version: Option<u8>,
     /// The card's text.
     pub text: String,
     /// The clinic's fingerprint.
     pub fingerprint: String,
-    /// The files written: in the window the PNG, or the bytes if there is no code; in the terminal also SVG, text and bytes.
+    /// The files written: in the window a PNG for each code, or the bytes if there is no code; in the terminal also SVG, text and bytes.
     pub files: Vec<String>,
 }
 

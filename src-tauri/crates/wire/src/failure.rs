@@ -34,6 +34,17 @@ pub enum Failure {
     },
     /// The card's plan cannot be followed here.
     CardRefused(Vec<Problem>),
+    /// A card is shown as several codes, and some of them were not read yet.
+    CardPart {
+        /// Number of codes that were read.
+        have: u8,
+        /// Number of codes of the card.
+        of: u8,
+        /// The numbers of the missing codes, from 1, ascending.
+        missing: Vec<u8>,
+    },
+    /// An exercise of the clinic's own on the card cannot be read by this program.
+    CardOwnUnfit,
     /// The picture contains no readable QR code.
     NoCode,
     /// The file is not a readable picture.
@@ -268,6 +279,35 @@ pub enum Failure {
     CodeBad,
     /// The plan cannot be issued.
     PlanRefused(Vec<Problem>),
+    /// The exercises of the clinic's own in a plan are together too large for a card.
+    PlanTooLarge,
+    /// The clinic has no exercise of its own with this name.
+    NoSuchOwn {
+        /// The name.
+        name: String,
+    },
+    /// The clinic has as many exercises of its own, or unfinished ones, as it can.
+    TooManyOwn {
+        /// The limit.
+        most: u16,
+    },
+    /// The clinic has no set of this name.
+    NoSuchSet {
+        /// The name.
+        name: String,
+    },
+    /// A set cannot have this name.
+    SetNameUnfit {
+        /// The most characters.
+        most: u16,
+    },
+    /// The items cannot be a set.
+    SetRefused(Vec<Problem>),
+    /// The clinic has as many sets as it can.
+    TooManySets {
+        /// The limit.
+        most: u16,
+    },
     /// The card is issued, but its files could not be written.
     CardNotSaved {
         /// The patient's code.

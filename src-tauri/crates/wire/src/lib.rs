@@ -12,6 +12,7 @@ pub mod clinic;
 pub mod device;
 pub mod failure;
 pub mod patient;
+pub mod prescribing;
 mod secret;
 
 pub use failure::Failure;
@@ -22,12 +23,12 @@ use chrono::NaiveDate;
 use clinic::*;
 use device::*;
 use exercises::catalogue::Exercise;
-use exercises::plan::check::Problem;
 use exercises::questions::Question;
 use exercises::summary::Summary;
 use exercises::sway::Sample;
 use exercises::today::Today;
 use patient::*;
+use prescribing::*;
 use serde::Serialize;
 use serde::de::DeserializeOwned;
 

@@ -5,7 +5,7 @@ use exercises::score::Score;
 
 use chrono::NaiveDate;
 use exercises::alarm::{Circumstance, Trouble};
-use exercises::catalogue::Exercise;
+use exercises::catalogue::{Exercise, ExerciseId};
 use exercises::correct::Correctable;
 use exercises::id::{ActivityId, ComplaintId, ItemId, PlanId, RunId};
 use exercises::log::Correction;
@@ -46,6 +46,8 @@ pub struct CardPreview {
     pub replaces: Option<u16>,
     /// The exercises of its items, including the clinic's own.
     pub exercises: Vec<Exercise>,
+    /// Those of the clinic's own of which the plan in force has a later revision. The card's is followed all the same.
+    pub older: Vec<ExerciseId>,
     /// The card itself, as text: what takes it, whatever it was read from.
     pub source: CardSource,
 }

@@ -145,8 +145,8 @@ macro_rules! commands {
                 KeepDraft = keep_draft(AskKeep) -> ();
                 /// Delete the draft; returns what the next plan starts from.
                 DiscardDraft = discard_draft(PatientCode) -> PlanDraft;
-                /// List the problems that prevent a plan from being issued.
-                CheckPlan = check_plan(IssueRequest) -> Vec<Problem>;
+                /// List the problems that prevent a plan from being issued, and say how its card will be handed over.
+                CheckPlan = check_plan(IssueRequest) -> PlanCheck;
                 /// Issue a plan card.
                 Issue = issue(IssueRequest) -> IssuedCard;
                 /// Save the files of the newest card again, and show it.
@@ -163,6 +163,37 @@ macro_rules! commands {
                 LeaveOutDevice = leave_out_device(DeviceRequest) -> ReviewPage;
                 /// One patient's review.
                 ShowReview = review(PatientCode) -> ReviewPage;
+            }
+
+            prescribing {
+                /// The clinic's own exercises.
+                ShowOwn = own_exercises(()) -> OwnExercises;
+                /// The file of an own exercise.
+                ReadOwn = own_exercise_text(OwnName) -> OwnText;
+                /// Say what is wrong with the file of an own exercise.
+                CheckOwn = check_own_exercise(OwnText) -> OwnChecked;
+                /// Save an own exercise, or a new revision of one.
+                SaveOwn = save_own_exercise(OwnText) -> OwnExercises;
+                /// Save the file of an own exercise for somebody else.
+                ExportOwn = export_own_exercise(OwnName) -> Saved;
+                /// Remove an own exercise.
+                RemoveOwn = remove_own_exercise(OwnName) -> OwnRemoved;
+                /// Keep an unfinished exercise; returns its number.
+                KeepOwnDraft = keep_own_draft(OwnDraftRequest) -> DraftNumber;
+                /// Delete an unfinished exercise.
+                DiscardOwnDraft = discard_own_draft(DraftNumber) -> OwnExercises;
+                /// The clinic's sets.
+                ShowSets = sets(()) -> Vec<SetLine>;
+                /// Save a set from a prescription.
+                SaveSet = save_set(SaveSetRequest) -> Vec<SetLine>;
+                /// Save a set from a plan file.
+                ImportSet = import_set(ImportSetRequest) -> Vec<SetLine>;
+                /// Save a set as a plan file.
+                ExportSet = export_set(SetName) -> Saved;
+                /// Remove a set.
+                RemoveSet = remove_set(SetName) -> Vec<SetLine>;
+                /// Put the items of a set into a patient's plan.
+                UseSet = use_set(UseSetRequest) -> SetUsed;
             }
         }
     };

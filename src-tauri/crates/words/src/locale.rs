@@ -28,6 +28,11 @@ impl Words {
     pub fn language_name(self, locale: Locale) -> &'static str {
         self.in_locale(locale).text(Key::LanguageName)
     }
+
+    /// The name of a language of the catalogue's texts, in that language.
+    pub fn language_of(self, lang: Lang) -> &'static str {
+        Locale::closest(lang.code()).map_or(lang.code(), |locale| self.language_name(locale))
+    }
 }
 
 #[cfg(test)]
@@ -52,6 +57,8 @@ mod tests {
             assert_eq!(Locale::closest(locale.tag()), Some(*locale));
             assert!(locale.tag().starts_with(locale.lang().code()), "{locale:?}");
         }
+        let of_texts = Lang::ALL.map(|lang| Words::new(Locale::En).language_of(lang));
+        assert_eq!(of_texts, [Locale::En, Locale::Es].map(|locale| Words::new(Locale::Es).language_name(locale)));
         let names: BTreeSet<&str> = Locale::ALL.iter().map(|locale| Words::new(Locale::En).language_name(*locale)).collect();
         assert_eq!(names.len(), Locale::ALL.len());
     }

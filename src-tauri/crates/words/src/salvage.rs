@@ -15,6 +15,8 @@ impl Words {
             "norms" => Key::SalvageNorms,
             "setting" => Key::SalvageSettings,
             "device" => Key::SalvageDevices,
+            "own_exercise" => Key::SalvageOwnExercises,
+            "plan_set" => Key::SalvageSets,
             "manifest" => Key::SalvageManifest,
             _ => Key::SalvageOther,
         };

@@ -4,6 +4,7 @@ use leptos::prelude::*;
 use wire::clinic::IssuedCard;
 use words::Key;
 
+use super::card_codes::CardCodes;
 use super::card_files::CardFiles;
 use super::card_text::CardText;
 use crate::clinic::context::{ClinicContext, Page};
@@ -21,6 +22,7 @@ pub fn Issued(code: String, card: IssuedCard) -> impl IntoView {
         Some(svg) => {
             view! { <div class="qr" role="img" aria-label=words.text(Key::IssuedCode) inner_html=svg></div> }.into_any()
         }
+        None if !card.codes.is_empty() => view! { <CardCodes codes=card.codes/> }.into_any(),
         None => view! { <p class="note">{words.text(Key::IssuedTooLarge)}</p> }.into_any(),
     };
     let review = words.list_visit_on(&words.date_in_full(card.plan.prescription.review));

@@ -1,5 +1,6 @@
 //! A card that was issued.
 
+mod card_codes;
 mod card_files;
 mod card_text;
 mod issued_page;

@@ -10,7 +10,7 @@ use exercises::review::ReviewAlarm;
 use exercises::suggest::Suggestion;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
-use wire::clinic::{AskKeep, CheckPlan, IssueRequest, PlanDraft};
+use wire::clinic::{AskKeep, CheckPlan, Handover, IssueRequest, PlanCheck, PlanDraft};
 use words::Words;
 use words::clinic::{PlanSection, section_of};
 use words::review::Names;
@@ -48,6 +48,8 @@ pub struct PlanEditor {
     code: StoredValue<String>,
     /// The problems that prevent the plan from being issued; `None` until the shell has checked it.
     pub problems: RwSignal<Option<Vec<Problem>>>,
+    /// How the card would be handed over; `None` while that is not known.
+    pub handover: RwSignal<Option<Handover>>,
     /// Number of checks requested so far: only the last answer counts.
     asked: StoredValue<u32>,
 }
@@ -69,6 +71,7 @@ impl PlanEditor {
             suggestions: StoredValue::new(draft.suggestions),
             alarms: StoredValue::new(draft.alarms),
             problems: RwSignal::new(None),
+            handover: RwSignal::new(None),
             asked: StoredValue::new(0),
         };
         Effect::new(move || editor.check(editor.draft.with(|draft| draft.prescription.clone())));
@@ -173,7 +176,7 @@ impl PlanEditor {
             .with(|problems| problems.iter().flatten().filter(here).map(|problem| words.problem_here(problem)).collect())
     }
 
-    /// Asks the shell for the problems that prevent `prescription` from being issued.
+    /// Asks the shell for the problems that prevent `prescription` from being issued, and how its card would be handed over.
     fn check(self, prescription: Prescription) {
         self.asked.update_value(|asked| *asked += 1);
         let mine = self.asked.get_value();
@@ -184,7 +187,10 @@ impl PlanEditor {
                 return;
             }
             match answer {
-                Ok(problems) => drop(self.problems.try_set(Some(problems))),
+                Ok(PlanCheck { problems, handover }) => {
+                    let _ = self.handover.try_set(handover);
+                    drop(self.problems.try_set(Some(problems)));
+                }
                 Err(failure) => self.app.fault.set(Some(failure)),
             }
         });

@@ -4,7 +4,7 @@ use exercises::plan::Item;
 use leptos::prelude::*;
 use wasm_bindgen::JsCast;
 use web_sys::HtmlInputElement;
-use wire::clinic::{self, IssueRequest};
+use wire::clinic::{self, Handover, IssueRequest};
 use words::Key;
 
 use super::editor::PlanEditor;
@@ -38,6 +38,15 @@ pub fn Issue(code: String) -> impl IntoView {
         });
         said.into_iter().map(|line| view! { <p class="small warning">{line}</p> }).collect_view()
     };
+    let handover = move || {
+        let said = match editor.handover.get()? {
+            Handover::Code { .. } => return None,
+            Handover::Codes { n } => words.issue_as_codes(n),
+            Handover::File => words.text(Key::IssueAsFile).to_owned(),
+            Handover::TooLarge => words.text(Key::IssueTooLarge).to_owned(),
+        };
+        Some(view! { <p class="small warning">{said}</p> })
+    };
     let load = move || editor.plan(|plan| editor.exercises.with_value(|exercises| words.full_day(plan, exercises)));
     let issue = move |_| {
         // A screen reader presses the button without leaving the field first, so its input is read now and may be unreadable.
@@ -65,7 +74,7 @@ pub fn Issue(code: String) -> impl IntoView {
                     <p class="small"><b>{words.text(Key::IssueMissing)}</b></p>
                     <ul class="small missing" tabindex="0" aria-label=words.text(Key::IssueMissing)>{list}</ul>
                 </Show>
-                <Show when=move || ready.get()><p class="small">{words.text(Key::IssueReady)}</p></Show>
+                <Show when=move || ready.get()><p class="small">{words.text(Key::IssueReady)}</p>{handover}</Show>
             </div>
             <button type="button" class="main" disabled=move || !ready.get() || busy.get() on:click=issue>{words.text(Key::IssueCard)}</button>
         </footer>

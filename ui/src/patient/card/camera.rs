@@ -89,6 +89,8 @@ fn Viewfinder(
         }
     });
     let looking = RwSignal::new(false);
+    let parts = RwSignal::new(None::<Failure>);
+    let missing = move || parts.get().map(|part| context.app.words().failure(&part).fault);
     let look = move || {
         let Some(bytes) = video.get_untracked().and_then(|video| camera::picture(&video)) else { return };
         if looking.get_untracked() {
@@ -104,6 +106,8 @@ fn Viewfinder(
             match answer {
                 Ok(preview) => found(preview),
                 Err(Failure::NoCode | Failure::NotAPicture) => {}
+                // One of several codes: the shell keeps it until the others were read.
+                Err(part @ Failure::CardPart { .. }) => parts.set(Some(part)),
                 Err(failure) => context.app.fault.set(Some(failure)),
             }
         });
@@ -112,5 +116,6 @@ fn Viewfinder(
     view! {
         <video class="viewfinder" node_ref=video autoplay playsinline muted aria-label=context.app.text(Key::CameraSees)></video>
         <p class="small soft">{context.app.text(Key::CameraHow)}</p>
+        <p class="small" role="status">{missing}</p>
     }
 }

@@ -17,7 +17,7 @@ pub fn Preview(preview: CardPreview, back: impl Fn() + Copy + Send + 'static) ->
     let context = PatientContext::current();
     let words = context.app.words();
     let agreed = RwSignal::new(BTreeMap::<u8, (ItemId, Schedule)>::new());
-    let CardPreview { plan, fingerprint, known_clinic, renewed, other_keys, replaces, exercises, source } = preview;
+    let CardPreview { plan, fingerprint, known_clinic, renewed, other_keys, replaces, exercises, older, source } = preview;
     let take = move |_| {
         let agreed = agreed.with_untracked(|agreed| agreed.values().cloned().collect());
         context.app.request::<TakeCard>(TakeCardRequest { source: source.clone(), agreed }, move |today| {
@@ -30,6 +30,10 @@ pub fn Preview(preview: CardPreview, back: impl Fn() + Copy + Send + 'static) ->
             context.go(Place::Now);
         });
     };
+    let older = exercises.iter().filter(|exercise| older.contains(&exercise.id)).map(|exercise| {
+        view! { <p class="note">{words.older_exercise(words.exercise_name(exercise))}</p> }
+    });
+    let older = older.collect_view();
     let items = plan.prescription.items.iter().map(|item| {
         let exercise = exercises.iter().find(|exercise| exercise.id == item.exercise).cloned();
         view! { <CardItem plan=plan.clone() item=item.clone() exercise agreed/> }
@@ -47,6 +51,7 @@ pub fn Preview(preview: CardPreview, back: impl Fn() + Copy + Send + 'static) ->
                 {other_keys.then(|| view! { <p class="warning">{words.text(Key::OtherKeys)}</p> })}
                 <p class="small soft">{clinic}</p>
                 {replaces.map(|old| view! { <p>{words.replaces(old, plan.header.revision)}</p> })}
+                {older}
                 <p>{words.visit_on(&words.date_in_full(plan.prescription.review))}</p>
             </section>
             {items}

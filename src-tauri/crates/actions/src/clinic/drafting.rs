@@ -2,7 +2,7 @@
 
 use super::rows::{self, Patient};
 use super::sealed::{self, Sealer};
-use super::{lock, numbering, reviewing};
+use super::{issuing, lock, numbering, own_catalogue, reviewing};
 use crate::{ActionResult, DataFolder, Moment, refuse};
 use exercises::alarm::ClearedAlarm;
 use exercises::catalogue::{Catalogue, Exercise, ExerciseId};
@@ -14,7 +14,7 @@ use exercises::review::ReviewAlarm;
 use std::collections::{BTreeMap, BTreeSet};
 use store::{StoreError, Tx, table};
 use wire::Failure;
-use wire::clinic::{AskKeep, PlanDraft};
+use wire::clinic::{AskKeep, PlanCheck, PlanDraft};
 
 /// The draft of the next revision: the stored one if somebody was already editing it, otherwise the last plan carried over, or an
 /// empty plan for a new patient.
@@ -40,7 +40,7 @@ pub fn draft(folder: &DataFolder, moment: &Moment, code: &str) -> ActionResult<P
         draft,
         unread,
         left_on,
-        exercises: reviewing::catalogue(folder, &patient).exercises,
+        exercises: own_catalogue::catalogue(folder, &patient)?.exercises,
         prescribed: prescribed(folder)?,
         facts: patient.facts,
         suggestions: review.map(|review| review.items).unwrap_or_default(),
@@ -165,19 +165,18 @@ fn next(moment: &Moment, patient: &Patient) -> Draft {
     patient.newest().map_or_else(|| draft::first(today), |card| draft::next(&card.plan, used, today))
 }
 
-/// The problems that prevent a prescription from being issued to the patient with `code`.
-pub fn problems(
-    folder: &DataFolder,
-    moment: &Moment,
-    code: &str,
-    prescription: &Prescription,
-) -> ActionResult<Vec<Problem>> {
+/// What is to be said about a prescription before it is issued to the patient with `code`: the problems that prevent it or, if there are
+/// none, how the card will be handed over.
+pub fn check(folder: &DataFolder, moment: &Moment, code: &str, prescription: &Prescription) -> ActionResult<PlanCheck> {
     let patient = rows::patient(folder, code)?;
-    let catalogue = reviewing::catalogue(folder, &patient);
-    Ok(check::problems(&finished(folder, moment, &patient, &catalogue, prescription)?, &catalogue))
+    let catalogue = own_catalogue::catalogue(folder, &patient)?;
+    let plan = finished(folder, moment, &patient, &catalogue, prescription)?;
+    let problems = check::problems(&plan, &catalogue);
+    let handover = if problems.is_empty() { issuing::handover(folder, &patient, plan, &catalogue) } else { None };
+    Ok(PlanCheck { problems, handover })
 }
 
-/// The plan as it will be issued to the patient, with its header and the revisions of its exercises.
+/// The plan as it will be issued to the patient from this catalogue, with its header and the revisions of its exercises.
 ///
 /// # Errors
 /// [`Failure::PlanRefused`] with every problem that prevents it from being issued.
@@ -185,12 +184,12 @@ pub(crate) fn finish(
     folder: &DataFolder,
     moment: &Moment,
     patient: &Patient,
+    catalogue: &Catalogue,
     prescription: &Prescription,
 ) -> ActionResult<Plan> {
-    let catalogue = reviewing::catalogue(folder, patient);
-    let mut plan = finished(folder, moment, patient, &catalogue, prescription)?;
+    let mut plan = finished(folder, moment, patient, catalogue, prescription)?;
     plan.header.revision = numbering::next_revision(folder, patient)?;
-    let problems = check::problems(&plan, &catalogue);
+    let problems = check::problems(&plan, catalogue);
     if problems.is_empty() { Ok(plan) } else { Err(Failure::PlanRefused(problems)) }
 }
 
@@ -209,15 +208,21 @@ fn finished(
     let header = header.with_phone(lock::phone(folder)?);
     let mut plan = Plan { header, prescription: prescription.clone() };
     plan.clean_texts();
-    for item in &mut plan.prescription.items {
+    own_catalogue::name_fully(folder, catalogue, &mut plan.prescription)?;
+    as_in(catalogue, &mut plan.prescription);
+    name_fully(folder, patient, &mut plan.prescription.cleared)?;
+    Ok(plan)
+}
+
+/// Gives each item the revision that its exercise has in the catalogue, and the first level if it names none.
+pub(super) fn as_in(catalogue: &Catalogue, prescription: &mut Prescription) {
+    for item in &mut prescription.items {
         if let Some(exercise) = catalogue.get(&item.exercise) {
             item.content = exercise.revision;
             let first = exercise.first_rung().map(|rung| rung.id.clone());
             item.rung = item.rung.take().or(first);
         }
     }
-    name_fully(folder, patient, &mut plan.prescription.cleared)?;
-    Ok(plan)
 }
 
 /// Adds the sign and day of each alarm to clear that only has a name, as a plan file does, if it was received: then the card clears no

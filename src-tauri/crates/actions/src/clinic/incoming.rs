@@ -38,7 +38,9 @@ pub(super) fn join_frames(files: impl IntoIterator<Item = (String, ActionResult<
 
 /// Whether the bytes are a plan card in any of its forms, complete or not.
 fn is_card(bytes: &[u8]) -> bool {
-    !matches!(format::card::read(bytes), Err(CardFault::NotACard | CardFault::TooBig { .. }))
+    let frame = std::str::from_utf8(bytes).ok().map(frames::read_card);
+    let is_frame = frame.is_some_and(|frame| frame != Err(FrameFault::NotAFrame));
+    is_frame || !matches!(format::card::read(bytes), Err(CardFault::NotACard | CardFault::TooBig { .. }))
 }
 
 fn picture(piles: &mut Vec<Pile>, file: &str, bytes: &[u8]) {

@@ -2,22 +2,26 @@
 
 use super::rows::{self, Patient};
 use super::sealed;
-use super::{drafting, lock};
+use super::{drafting, lock, own_catalogue};
 use crate::{ActionResult, DataFolder, Moment, platform, refuse};
+use exercises::catalogue::Catalogue;
 use exercises::plan::{Header, Plan};
-use format::card::Card;
+use format::card::{Card, CardFault};
+use format::frames;
 use pictures::qr::Code;
 use std::path::{Path, PathBuf};
 use store::{StoreError, table};
 use vault::card::IssueFault;
 use wire::Failure;
-use wire::clinic::{IssueRequest, IssuedCard};
+use wire::clinic::{Handover, IssueRequest, IssuedCard};
 
 /// Pixels per module of the code in the PNG: 0.5 mm or more when printed at 300 dots per inch.
 const MODULE_PX: u8 = 8;
-const PNG: &str = "card.png";
-const SVG: &str = "card.svg";
-const BIN: &str = "card.bin";
+/// The name of a card's files, and their endings.
+const CARD: &str = "card";
+const PNG: &str = "png";
+const SVG: &str = "svg";
+const BIN: &str = "bin";
 
 /// A card as it is in the store.
 struct StoredCard {
@@ -35,7 +39,7 @@ pub(crate) struct LastCard {
 }
 
 /// Issues a plan to a patient: signs its card, stores it, and writes it as PNG, SVG, text and bytes to `out`. Without `out`, only what is
-/// printed or handed over is written, into a new folder for saved files: the PNG, or the bytes if the card is too large for a code. The
+/// printed or handed over is written, into a new folder for saved files: the PNG of each code, or the bytes if the card is too large for codes. The
 /// card is stored before any file is written, so that no card is handed over that the clinic does not know.
 ///
 /// If the files of a card could not be written, or the program ended before, the same plan is not issued a second time: its card is
@@ -43,7 +47,7 @@ pub(crate) struct LastCard {
 ///
 /// # Errors
 /// [`Failure::PlanRefused`] with every problem that prevents the plan from being issued, the failure to make the folder `out`, or keys that
-/// cannot continue the plan ([`Failure::PlanOfManyKeys`], [`Failure::PlanOfMissingKeys`]); then nothing is issued. [`Failure::CardNotSaved`] if the card is issued
+/// cannot continue the plan ([`Failure::PlanOfManyKeys`], [`Failure::PlanOfMissingKeys`]), or [`Failure::PlanTooLarge`]; then nothing is issued. [`Failure::CardNotSaved`] if the card is issued
 /// and its files could not be written: [`save_again`] writes them elsewhere.
 pub fn issue(
     folder: &mut DataFolder,
@@ -52,13 +56,14 @@ pub fn issue(
     out: Option<&Path>,
 ) -> ActionResult<IssuedCard> {
     let patient = rows::patient(folder, &request.code)?;
-    let plan = drafting::finish(folder, moment, &patient, &request.prescription)?;
+    let catalogue = own_catalogue::catalogue(folder, &patient)?;
+    let plan = drafting::finish(folder, moment, &patient, &catalogue, &request.prescription)?;
     // A folder that cannot be made is no reason to issue a card that then has no files.
     out.map_or(Ok(()), platform::folder)?;
     let stored = if is_unsaved(folder, &patient, &plan)? {
         stored(folder, &patient, None)?
     } else {
-        let signed = sign(folder, &patient, plan)?;
+        let signed = sign(folder, &patient, plan, &catalogue)?;
         keep(folder, &patient, &signed)?;
         signed
     };
@@ -97,10 +102,42 @@ fn is_unsaved(folder: &DataFolder, patient: &Patient, plan: &Plan) -> ActionResu
     Ok(present && again == card.plan && folder.setting(&unsaved_setting(patient.row))? == Some(revision.to_string()))
 }
 
-fn sign(folder: &DataFolder, patient: &Patient, plan: Plan) -> ActionResult<StoredCard> {
+/// How the card of this plan would be handed over; `None` if it cannot be signed, which issuing says.
+pub(super) fn handover(folder: &DataFolder, patient: &Patient, plan: Plan, catalogue: &Catalogue) -> Option<Handover> {
+    match sign(folder, patient, plan, catalogue) {
+        Ok(signed) => Some(handed_over(&signed.bytes)),
+        Err(Failure::PlanTooLarge) => Some(Handover::TooLarge),
+        Err(_) => None,
+    }
+}
+
+/// How a card with these bytes is handed over.
+fn handed_over(bytes: &[u8]) -> Handover {
+    if let Some(version) = Code::version_of(&format::card::to_text(bytes)) {
+        return Handover::Code { version };
+    }
+    let frames = frames::split_card(bytes).ok().and_then(|frames| u8::try_from(frames.len()).ok());
+    frames.map_or(Handover::File, |n| Handover::Codes { n })
+}
+
+/// The codes of a card: one, or several if it is too large for one; none if it is too large for several.
+fn codes(text: &str, bytes: &[u8]) -> Vec<Code> {
+    if let Ok(code) = Code::of(text) {
+        return vec![code];
+    }
+    let frames = frames::split_card(bytes).unwrap_or_default();
+    frames.iter().map(|frame| Code::of(frame)).collect::<Result<_, _>>().unwrap_or_default()
+}
+
+/// The name of the file with a code, without its ending.
+fn name(place: usize, of: usize) -> String {
+    if of == 1 { CARD.to_owned() } else { format!("{CARD}-{}", place + 1) }
+}
+
+fn sign(folder: &DataFolder, patient: &Patient, plan: Plan, catalogue: &Catalogue) -> ActionResult<StoredCard> {
     let keys = lock::unlocked_keys(folder)?;
     let secret = vault::card::pairing_secret(keys, plan.header.id, plan.header.revision);
-    let own = patient.newest().map(|card| card.own.clone()).unwrap_or_default();
+    let own = own_catalogue::for_card(&plan, catalogue);
     let card = vault::card::of_clinic(keys, plan, secret, own);
     let signed: Vec<[u8; 32]> = patient.cards.values().map(|card| card.verify_key).collect();
     let code = || patient.code.clone();
@@ -109,7 +146,10 @@ fn sign(folder: &DataFolder, patient: &Patient, plan: Plan) -> ActionResult<Stor
         IssueFault::MissingKey => Failure::PlanOfMissingKeys { code: code() },
         IssueFault::OtherKeys | IssueFault::Contents(_) => refuse::internal(fault),
     })?;
-    let bytes = vault::card::issue(keys, &card).map_err(refuse::internal)?;
+    let bytes = vault::card::issue(keys, &card).map_err(|fault| match fault {
+        IssueFault::Contents(CardFault::TooBig { .. }) => Failure::PlanTooLarge,
+        other => refuse::internal(other),
+    })?;
     Ok(StoredCard { card, bytes })
 }
 
@@ -149,13 +189,12 @@ fn save(
     let StoredCard { card, bytes } = stored;
     let revision = card.plan.header.revision;
     let text = format::card::to_text(bytes);
-    let picture = Code::of(&text).ok();
+    let codes = codes(&text, bytes);
     // Its name says nothing about the patient.
     let out_folder = out.map_or_else(|| platform::free_name(folder, moment, "plan-card", ""), Path::to_path_buf);
-    let mut files = files(&out_folder, &text, bytes, picture.as_ref());
-    let wanted = if picture.is_some() { PNG } else { BIN };
-    let unsaved =
-        if out.is_some() { Vec::new() } else { files.extract_if(.., |(path, _)| !path.ends_with(wanted)).collect() };
+    let mut files = files(&out_folder, &text, bytes, &codes);
+    let wanted = if codes.is_empty() { BIN } else { PNG };
+    let unsaved = if out.is_some() { Vec::new() } else { files.extract_if(.., |(path, _)| !ends(path, wanted)).collect() };
     let code = || patient.code.clone();
     let not_saved = |_| Failure::CardNotSaved { code: code(), revision, folder: out_folder.display().to_string() };
     write(&out_folder, &files).map_err(not_saved)?;
@@ -167,10 +206,12 @@ fn save(
         let done = folder.home.store_mut().transaction(|tx| table::setting::remove(tx, &unsaved_setting(patient.row)));
         done.map_err(refuse::store(&dir))?;
     }
+    let one = codes.first().filter(|_| codes.len() == 1);
     Ok(IssuedCard {
         plan: card.plan.clone(),
-        svg: picture.as_ref().map(Code::svg),
-        version: picture.as_ref().map(Code::version),
+        svg: one.map(Code::svg),
+        codes: if one.is_some() { Vec::new() } else { codes.iter().map(Code::svg).collect() },
+        version: one.map(Code::version),
         text,
         fingerprint: vault::fingerprint(&card.verify_key, &card.recipient),
         files: names,
@@ -181,19 +222,28 @@ fn write(out_folder: &Path, files: &[(PathBuf, Vec<u8>)]) -> ActionResult<()> {
     platform::folder(out_folder)?;
     platform::write_all(files)?;
     // A code from an earlier card must not remain next to the text of this one.
-    let codes = [PNG, SVG].map(|name| out_folder.join(name));
+    let most = usize::from(frames::MAX_FRAMES);
+    let names = [name(0, 1)].into_iter().chain((0..most).map(|place| name(place, most)));
+    let codes: Vec<PathBuf> =
+        names.flat_map(|name| [PNG, SVG].map(|ending| out_folder.join(format!("{name}.{ending}")))).collect();
     codes.iter().filter(|code| files.iter().all(|(path, _)| path != *code)).try_for_each(|code| platform::remove(code))
 }
 
-fn files(out_folder: &Path, text: &str, bytes: &[u8], code: Option<&Code>) -> Vec<(PathBuf, Vec<u8>)> {
+fn files(out_folder: &Path, text: &str, bytes: &[u8], codes: &[Code]) -> Vec<(PathBuf, Vec<u8>)> {
+    let file = |name: &str, ending: &str| out_folder.join(format!("{name}.{ending}"));
     let mut files = Vec::new();
-    if let Some(code) = code {
-        files.push((out_folder.join(PNG), code.png(MODULE_PX)));
-        files.push((out_folder.join(SVG), code.svg().into_bytes()));
+    for (place, code) in codes.iter().enumerate() {
+        let name = name(place, codes.len());
+        files.push((file(&name, PNG), code.png(MODULE_PX)));
+        files.push((file(&name, SVG), code.svg().into_bytes()));
     }
-    files.push((out_folder.join("card.txt"), text.as_bytes().to_vec()));
-    files.push((out_folder.join(BIN), bytes.to_vec()));
+    files.push((file(CARD, "txt"), text.as_bytes().to_vec()));
+    files.push((file(CARD, BIN), bytes.to_vec()));
     files
+}
+
+fn ends(path: &Path, ending: &str) -> bool {
+    path.extension().is_some_and(|found| found == ending)
 }
 
 /// Writes the other forms of the card that was issued last, beside its picture; returns the paths of all its files.

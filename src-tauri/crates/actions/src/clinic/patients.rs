@@ -1,7 +1,7 @@
 //! The list of patients.
 
 use super::rows::{self, AllPatients, Patient};
-use super::{issuing, renewing, reviewing, sealed};
+use super::{issuing, own_exercises, renewing, reviewing, sealed};
 use crate::{ActionResult, DataFolder, Moment, backup, refuse};
 use exercises::draft::PatientFacts;
 use exercises::norms::Norms;
@@ -96,10 +96,14 @@ pub fn remove(folder: &mut DataFolder, code: &str, typed: &str) -> ActionResult<
     if !typed.trim().eq_ignore_ascii_case(&code) {
         return Err(Failure::RemovalNotConfirmed { code });
     }
-    sealed::change(folder, |tx, sealer| {
-        sealer.forget(row);
-        table::setting::remove(tx, &issuing::unsaved_setting(row))?;
-        table::patient::remove(tx, row)
+    folder.all_or_nothing(|folder| {
+        sealed::change(folder, |tx, sealer| {
+            sealer.forget(row);
+            table::setting::remove(tx, &issuing::unsaved_setting(row))?;
+            table::patient::remove(tx, row)
+        })?;
+        // What only the patient's cards had of the clinic's own exercises goes too.
+        own_exercises::forget_unused(folder)
     })?;
     folder.plan_holders.borrow_mut().retain(|_, holder| *holder != row);
     folder.issued_cards.borrow_mut().retain(|_, card| !card.is_of(row));

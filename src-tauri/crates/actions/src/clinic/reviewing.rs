@@ -2,6 +2,7 @@
 
 use super::rows::{self, Patient};
 use super::{devices, norms, numbering};
+use crate::card_catalogue::own_of;
 use crate::patient::plans;
 use crate::{ActionResult, DataFolder, Moment};
 use chrono::NaiveDate;
@@ -100,10 +101,19 @@ fn notices(folder: &DataFolder, patient: &Patient, received: &[Summary]) -> Acti
     Ok(notices)
 }
 
-/// The catalogue that ships with the program, with the clinic's own exercises on the patient's newest card.
+/// The catalogue that ships with the program, with the clinic's own exercises as the patient's cards have them. Of several revisions the
+/// one on the newest card counts, which is what the patient sees.
 pub(crate) fn catalogue(folder: &DataFolder, patient: &Patient) -> Catalogue {
-    let own = patient.newest().map(|card| card.own.clone()).unwrap_or_default();
-    plans::with_own(&folder.catalogue, &own).unwrap_or_else(|_| folder.catalogue.clone())
+    let mut catalogue = folder.catalogue.clone();
+    for card in patient.cards.values().rev() {
+        let used = card.plan.prescription.items.iter().map(|item| &item.exercise);
+        if used.filter(|id| id.is_own()).any(|id| catalogue.get(id).is_none()) {
+            let new = own_of(&card.own).unwrap_or_default().into_iter();
+            let new: Vec<Exercise> = new.filter(|own| catalogue.get(&own.id).is_none()).collect();
+            catalogue.exercises.extend(new);
+        }
+    }
+    catalogue
 }
 
 /// A review as one JSON object, with the patient it belongs to: the keys of [`format::review_json`], beside everything else that the

@@ -44,6 +44,16 @@ pub(super) fn norms_place() -> RowPlace {
     RowPlace::new("norms", &[&table::norms::ID.to_be_bytes()])
 }
 
+/// The place of an own exercise's row.
+pub(super) fn own_place(id: i64) -> RowPlace {
+    RowPlace::new("own_exercise", &[&id.to_be_bytes()])
+}
+
+/// The place of a set's row.
+pub(super) fn set_place(id: i64) -> RowPlace {
+    RowPlace::new("plan_set", &[&id.to_be_bytes()])
+}
+
 fn manifest_place() -> RowPlace {
     RowPlace::new("manifest", &[&table::manifest::ID.to_be_bytes()])
 }
@@ -74,6 +84,8 @@ pub(super) fn all_rows(view: &View<'_>) -> Result<Vec<SealedRow>, StoreError> {
     rows.extend(table::draft::all(view)?.into_iter().map(|(patient, sealed)| row(patient, draft_place(patient), sealed)));
     rows.extend(table::device::all(view)?.into_iter().map(|(patient, sealed)| row(patient, device_place(patient), sealed)));
     rows.extend(table::norms::get(view)?.map(|sealed| row(NOBODY, norms_place(), sealed)));
+    rows.extend(table::own_exercise::all(view)?.into_iter().map(|one| row(NOBODY, own_place(one.id), one.sealed)));
+    rows.extend(table::plan_set::all(view)?.into_iter().map(|one| row(NOBODY, set_place(one.id), one.sealed)));
     Ok(rows)
 }
 

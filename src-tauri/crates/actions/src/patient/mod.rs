@@ -2,6 +2,7 @@
 
 pub mod answering;
 pub mod calendar;
+mod card_parts;
 pub mod correcting;
 pub mod due_reminder;
 pub mod import_runs;

@@ -1,6 +1,7 @@
 //! The plans followed on this device, read from its database.
 
 use super::times_ahead;
+use crate::card_catalogue::with_own;
 use crate::{ActionResult, DataFolder, Moment, refuse};
 use exercises::catalogue::{Catalogue, Exercise};
 use exercises::history::{History, Known};
@@ -293,17 +294,6 @@ fn stepped(mut plan: Plan, history: &History, taken: Stamp, catalogue: &Catalogu
         };
     }
     plan
-}
-
-/// The catalogue that ships with the program, with a card's own exercises; one with the same id replaces the original.
-pub(crate) fn with_own(shipped: &Catalogue, own: &[String]) -> ActionResult<Catalogue> {
-    let mut catalogue = shipped.clone();
-    for source in own {
-        let exercise = format::catalogue::read("own exercise", source, &[]).map_err(|_| Failure::CardDamaged)?;
-        catalogue.exercises.retain(|known| known.id != exercise.id);
-        catalogue.exercises.push(exercise);
-    }
-    Ok(catalogue)
 }
 
 /// Appends an event to the log and returns its number.

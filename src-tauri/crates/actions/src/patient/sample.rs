@@ -26,7 +26,7 @@ pub fn open(dir: &Path, moment: &Moment, locale: Locale) -> ActionResult<DataFol
     let clinic = vault::keys::for_now();
     let card = vault::card::of_clinic(&clinic, plan(&folder, moment, locale)?, vault::random::pairing_secret(), Vec::new());
     let card = vault::card::issue(&clinic, &card).map_err(refuse::internal)?;
-    let card = taking::check(&card, &folder.catalogue)?;
+    let card = taking::check(&[&card], &folder.catalogue)?;
     // The card was taken a while ago, so that a slot is open at the present hour.
     let earlier = Moment { now: moment.zone.stamp(moment.now.utc_ms - TAKEN_MS), zone: moment.zone.clone() };
     card.take(&mut folder, &earlier, &[])?;

@@ -1,16 +1,18 @@
 //! Previews a card, and takes it.
 
+use super::card_parts::{self, Found};
 use super::plans::{self, OpenedCard};
 use super::today;
+use crate::card_catalogue::with_own;
 use crate::{ActionResult, DataFolder, Moment, platform, refuse};
-use exercises::catalogue::Catalogue;
+use exercises::catalogue::{Catalogue, Exercise, ExerciseId};
 use exercises::id::ItemId;
 use exercises::log::LogEvent;
 use exercises::plan::check::{self, Problem};
 use exercises::plan::{Plan, Schedule};
 use exercises::today::Today;
 use format::card::Card;
-use format::entry;
+use format::{entry, frames};
 use std::collections::BTreeMap;
 use std::sync::Arc;
 use store::table;
@@ -43,34 +45,34 @@ struct Change {
     /// Whether a plan is followed here whose card names the same clinic but was signed with other keys.
     other_keys: bool,
     replaces: Option<u16>,
+    /// Own exercises of which the plan in force has a later revision.
+    older: Vec<ExerciseId>,
 }
 
-/// Reads a card in any of its forms: text, a picture of the code, a card file. Checks its signature, and checks its plan against the
-/// `shipped` catalogue and the clinic's own exercises on the card.
+/// Reads a card in any of its forms: text, a picture of the code, a card file, or all pictures of a card that is shown as several codes.
+/// Checks its signature, and checks its plan against the `shipped` catalogue and the clinic's own exercises on the card.
 ///
 /// # Errors
-/// A failure that says what the bytes are instead of a card; [`Failure::CardDamaged`] if the signature is not valid.
-pub fn check(file: &[u8], shipped: &Catalogue) -> ActionResult<CheckedCard> {
-    check_card(bytes_in_file(file)?, shipped)
+/// A failure that says what the bytes are instead of a card; [`Failure::CardDamaged`] if the signature is not valid;
+/// [`Failure::CardPart`] if codes are missing.
+pub fn check<F: AsRef<[u8]>>(files: &[F], shipped: &Catalogue) -> ActionResult<CheckedCard> {
+    let mut read = None;
+    let mut card = Err(Failure::CardForeign);
+    for file in files {
+        card = card_parts::whole(card_parts::in_file(file.as_ref())?, &mut read);
+        if card.is_ok() {
+            break;
+        }
+    }
+    check_card(card?, shipped)
 }
 
 fn check_card(bytes: Vec<u8>, shipped: &Catalogue) -> ActionResult<CheckedCard> {
     let unverified = format::card::open(&bytes).map_err(refuse::card)?;
     let card = vault::card::verify(unverified, None).map_err(refusal)?;
-    let catalogue = plans::with_own(shipped, &card.own)?;
+    let catalogue = with_own(shipped, &card.own)?;
     let problems = check::problems(&card.plan, &catalogue);
     Ok(CheckedCard { card: Arc::new(card), bytes, catalogue, problems })
-}
-
-fn bytes_in_file(file: &[u8]) -> ActionResult<Vec<u8>> {
-    if platform::is_picture(file) {
-        let text = pictures::qr::read(file).map_err(refuse::picture)?;
-        return format::card::from_text(&text).map_err(refuse::card);
-    }
-    match std::str::from_utf8(file) {
-        Ok(text) => format::card::from_text(text).map_err(refuse::card),
-        Err(_) => Ok(file.to_vec()),
-    }
 }
 
 fn refusal(fault: VerifyFault) -> Failure {
@@ -106,7 +108,16 @@ impl CheckedCard {
         let renewed = same_plan.is_some_and(|one| one.verify_key != self.card.verify_key);
         let name = |plan: &Plan| plan.header.clinic.trim().to_lowercase();
         let same_name = known.iter().any(|one| name(one.plan()) == name(&self.card.plan));
-        Ok(Change { known_clinic, renewed, other_keys: same_name && !known_clinic, replaces })
+        let older = same_plan.map(|one| self.older_than(&one.catalogue)).unwrap_or_default();
+        Ok(Change { known_clinic, renewed, other_keys: same_name && !known_clinic, replaces, older })
+    }
+
+    /// The own exercises of its items that are of a later revision in this catalogue. The newest card of a plan is followed as it is: it is
+    /// signed, and a clinic's store that was put back knows no better.
+    fn older_than(&self, followed: &Catalogue) -> Vec<ExerciseId> {
+        let on_card = plans::exercises_of(&self.card.plan, &self.catalogue).into_iter().filter(|own| own.id.is_own());
+        let is_older = |own: &Exercise| followed.get(&own.id).is_some_and(|known| known.revision > own.revision);
+        on_card.filter(is_older).map(|own| own.id).collect()
     }
 
     /// What the person sees before taking it.
@@ -114,7 +125,7 @@ impl CheckedCard {
     /// # Errors
     /// Any reason why it cannot be taken here; nothing is changed.
     pub fn preview(&self, folder: &DataFolder) -> ActionResult<CardPreview> {
-        let Change { known_clinic, renewed, other_keys, replaces } = self.change(folder)?;
+        let Change { known_clinic, renewed, other_keys, replaces, older } = self.change(folder)?;
         Ok(CardPreview {
             fingerprint: vault::fingerprint(&self.card.verify_key, &self.card.recipient),
             exercises: plans::exercises_of(&self.card.plan, &self.catalogue),
@@ -123,6 +134,7 @@ impl CheckedCard {
             renewed,
             other_keys,
             replaces,
+            older,
             source: self.source(),
         })
     }
@@ -189,7 +201,10 @@ impl CheckedCard {
 /// A failure that says what the bytes are instead of a card.
 pub fn find(source: CardSource) -> ActionResult<CardSource> {
     let CardSource::File(base64) = source else { return Ok(source) };
-    let bytes = bytes_in_file(&platform::from_base64(&base64)?)?;
+    let bytes = match card_parts::in_file(&platform::from_base64(&base64)?)? {
+        Found::Card(bytes) => bytes,
+        Found::Parts(parts) => return Ok(CardSource::Text(frames::card_texts(&parts).join("\n"))),
+    };
     // What is no card may be far larger than one, and is refused here for what it is.
     format::card::open(&bytes).map_err(refuse::card)?;
     Ok(CardSource::Text(format::card::to_text(&bytes)))
@@ -223,10 +238,12 @@ fn looked_at(folder: &DataFolder, source: &CardSource) -> ActionResult<Arc<Check
     if let Some(looked_at) = folder.looked_at.borrow().as_ref().filter(|looked_at| looked_at.source == *source) {
         return Ok(looked_at.card.clone());
     }
-    let bytes = match source {
-        CardSource::Text(text) => format::card::from_text(text).map_err(refuse::card)?,
-        CardSource::File(base64) => bytes_in_file(&platform::from_base64(base64)?)?,
+    let found = match source {
+        CardSource::Text(text) => card_parts::in_text(text)?,
+        CardSource::File(base64) => card_parts::in_file(&platform::from_base64(base64)?)?,
     };
+    let bytes = card_parts::whole(found, &mut folder.card_parts.borrow_mut())?;
+    folder.card_parts.take();
     check_card(bytes, &folder.catalogue).map(Arc::new)
 }
 

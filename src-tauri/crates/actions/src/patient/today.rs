@@ -8,8 +8,7 @@ use exercises::id::PlanId;
 use exercises::log::LogEvent;
 use exercises::run::{Run, RunEnd, Work};
 use exercises::slots::{Slot, SlotRef};
-use exercises::today::{Followed, Today, compose};
-use std::borrow::Cow;
+use exercises::today::{Today, compose};
 use std::sync::Arc;
 use wire::Failure;
 use wire::patient::{SkipRequest, SlotRequest};
@@ -20,15 +19,9 @@ pub const PUT_OFF_MINUTES: u16 = 10;
 /// The Now page.
 pub fn page(folder: &DataFolder, moment: &Moment) -> ActionResult<Today> {
     let followed = plans::all_at(folder, moment)?;
-    let mut catalogue = Cow::Borrowed(&folder.catalogue);
-    for exercise in followed.iter().flat_map(|one| one.exercises()) {
-        if catalogue.get(&exercise.id).is_none() {
-            catalogue.to_mut().exercises.push(exercise);
-        }
-    }
     let steps: Vec<_> = followed.iter().map(|one| (one.plan().header.id, record::steps(folder, one, moment))).collect();
-    let followed: Vec<&Followed> = followed.iter().map(|one| &one.followed).collect();
-    let today = compose(&followed, &catalogue, moment.now, &moment.zone);
+    let plans: Vec<_> = followed.iter().map(|one| (&one.followed, &one.catalogue)).collect();
+    let today = compose(&plans, moment.now, &moment.zone);
     Ok(steps.iter().fold(today, |today, (plan, steps)| today.with_steps(*plan, steps)))
 }
 

@@ -65,14 +65,14 @@ fn from_draft_to_draft_numbers_keep_their_meaning() {
     let mut folder = clinic(dir.path());
     let first = drafting::draft(&folder, &at("11-25T08:00"), "K17").expect("an empty one");
     assert_eq!((first.draft.prescription.items.len(), first.replaces), (0, None));
-    let problems = drafting::problems(&folder, &at("11-25T08:00"), "K17", &first.draft.prescription).expect("checked");
+    let problems = drafting::check(&folder, &at("11-25T08:00"), "K17", &first.draft.prescription).expect("checked").problems;
     assert!(problems.contains(&exercises::plan::check::Problem::NoItem), "{problems:?}");
     issue(&mut folder, &at("11-25T08:00"), example(), &dir.path().join("one"));
     let second = drafting::draft(&folder, &at("12-02T08:00"), "K17").expect("the last one carried over");
     assert_eq!((second.draft.prescription.items.len(), second.replaces), (3, Some(1)));
     let mut dropped = second.draft.prescription.clone();
     assert_eq!((&dropped.absent, dropped.confirmed), (&example().absent, on(11, 25)), "carried over, with its day");
-    let not_confirmed = drafting::problems(&folder, &at("12-02T08:00"), "K17", &dropped).expect("checked");
+    let not_confirmed = drafting::check(&folder, &at("12-02T08:00"), "K17", &dropped).expect("checked").problems;
     let earlier = on(11, 25).expect("a date");
     assert_eq!(not_confirmed, [exercises::plan::check::Problem::NotConfirmed(earlier)]);
     dropped.confirmed = on(12, 2);
@@ -137,9 +137,18 @@ fn a_plan_too_large_for_a_code_leaves_no_older_code_beside_it() {
     .expect("it is valid");
     assert_eq!((card.svg, card.version), (None, None), "{} characters are too many for a code", card.text.len());
     assert!(!out.join("card.png").exists() && !out.join("card.svg").exists(), "the code of another plan is gone");
+    let several = card.codes.len();
+    assert!(several > 1 && out.join(format!("card-{several}.png")).exists(), "it goes as {several} codes");
     let mut patient = Patient::without_card();
     let request = TakeCardRequest { source: CardSource::Text(card.text), agreed: Vec::new() };
     taking::take(&mut patient.folder, &at("11-26T08:40"), &request).expect("the text is enough");
+    let small = exercises::plan::Prescription { confirmed: on(11, 27), ..example() };
+    issue(&mut folder, &at("11-27T08:00"), small, &out);
+    let left = std::fs::read_dir(&out).expect("a folder").flatten().filter(|file| file.file_name() != "card.png");
+    assert!(
+        left.map(|file| file.path()).all(|path| path.extension().is_some_and(|ending| ending != "png")),
+        "nor the other way"
+    );
 }
 
 #[test]

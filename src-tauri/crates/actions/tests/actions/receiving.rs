@@ -81,7 +81,7 @@ fn damaged_rows_of_one_patient_do_not_keep_anothers_summary_or_draft_from_being_
     assert_eq!(receive(&mut folder, &summaries[0]), Outcome::New { code: "K17".into(), days: 1 });
     assert_eq!(receive(&mut folder, &summaries[0]), Outcome::Known { code: "K17".into() });
     let draft = drafting::draft(&folder, &at("12-02T08:00"), "K17").expect("the last plan carried over");
-    drafting::problems(&folder, &at("12-02T08:00"), "k17", &draft.draft.prescription).expect("checked");
+    drafting::check(&folder, &at("12-02T08:00"), "k17", &draft.draft.prescription).expect("checked");
     assert!(matches!(receive(&mut folder, &summaries[1]), Outcome::Refused(Failure::RecordsDamaged { n: 1 })));
     assert_eq!(drafting::draft(&folder, &at("12-02T08:00"), "K18").err(), Some(Failure::RecordsDamaged { n: 1 }));
     patients::add(&mut folder, &at("11-25T08:00"), &AddPatientRequest { code: "K19".into(), name: None })
@@ -116,8 +116,8 @@ fn no_summary_is_opened_to_check_a_draft() {
         table::received::insert(tx, K17, &LogId([9; 8]).0, 1, |_| Ok::<_, StoreError>(b"damaged".to_vec())).map(drop)
     });
     let folder = unlocked(dir.path());
-    let problems = drafting::problems(&folder, &at("12-02T08:00"), "K17", &example());
-    assert!(problems.is_ok(), "{problems:?}");
+    let checked = drafting::check(&folder, &at("12-02T08:00"), "K17", &example());
+    assert!(checked.is_ok(), "{checked:?}");
     let draft = drafting::draft(&folder, &at("12-02T08:00"), "K17");
     assert_eq!(draft.err(), Some(Failure::RecordDamaged { code: "K17".into() }));
 }

@@ -6,6 +6,7 @@ use crate::fields::{Fields, Value, Wrong, quoted};
 use crate::names::Named;
 use exercises::catalogue::Quantity;
 use exercises::file_fault::{ExerciseFault, FaultKind, FileFault};
+use exercises::plain_text::is_hidden;
 use std::cell::RefCell;
 
 /// What is wrong in a file of an exercise.
@@ -173,6 +174,11 @@ impl<'a> Item<'a> {
         self.page.noted(self.value.text())
     }
 
+    /// The text, if it is one; nothing is noted.
+    pub fn plain_text(&self) -> Option<&'a str> {
+        self.value.text().ok()
+    }
+
     /// One line that can be shown, without space around it, of at most the length of `quantity`.
     pub fn line(&self, quantity: Quantity) -> Option<String> {
         let line = checked_line(self.text()?, quantity);
@@ -237,6 +243,5 @@ fn counted(count: usize) -> i64 {
 
 /// Control characters, line ends, the marks that turn the direction of writing, and what is put for bytes that are no text.
 fn unprintable(c: char) -> bool {
-    c.is_control()
-        || matches!(c, '\u{2028}' | '\u{2029}' | '\u{200E}' | '\u{200F}' | '\u{202A}'..='\u{202E}' | '\u{2066}'..='\u{2069}' | '\u{FEFF}' | '\u{FFFD}')
+    c.is_control() || is_hidden(c) || matches!(c, '\u{2028}' | '\u{2029}' | '\u{FEFF}' | '\u{FFFD}')
 }

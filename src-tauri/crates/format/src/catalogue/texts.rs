@@ -9,8 +9,8 @@ use std::collections::{BTreeMap, BTreeSet};
 
 /// Where the texts of an exercise are.
 pub(super) enum Source<'a> {
-    /// In the tables `text` of the TOML file.
-    Inside,
+    /// In the tables `text` of the TOML file, in these languages.
+    Inside(Vec<Lang>),
     /// In files beside it, one a language.
     Beside(Vec<Language<'a>>),
     /// In neither.
@@ -29,7 +29,7 @@ impl<'a> Source<'a> {
     /// Where the texts of the exercise in `top` are. A language without texts, and one with two files, is a fault.
     pub fn of(top: &Table, beside: Vec<Language<'a>>) -> Self {
         if beside.is_empty() && top.optional("text").is_some() {
-            return Source::Inside;
+            return Source::Inside(Lang::ALL.to_vec());
         }
         let mut there = BTreeSet::new();
         for file in &beside {
@@ -43,12 +43,20 @@ impl<'a> Source<'a> {
         if beside.is_empty() { Source::Missing } else { Source::Beside(beside) }
     }
 
+    /// The texts of an own exercise, which are in its TOML file, in as many languages as its author speaks.
+    pub fn own(top: &Table) -> Self {
+        let Some(table) = top.table("text") else { return Source::Missing };
+        let written: Vec<Lang> = Lang::ALL.into_iter().filter(|lang| table.optional(lang.code()).is_some()).collect();
+        // Without any of them, each is said to be missing.
+        Source::Inside(if written.is_empty() { Lang::ALL.to_vec() } else { written })
+    }
+
     /// What the exercise says, in every language, with lists of equal length.
     pub fn exercise(&self, top: &Table) -> Option<BTreeMap<Lang, Texts>> {
         match self {
-            Source::Inside => {
+            Source::Inside(langs) => {
                 let table = top.table("text")?;
-                let texts = by_table(&table, of_table)?;
+                let texts = by_table(&table, &Lang::ALL, langs, of_table)?;
                 unequal_lists(&texts, |lang, (field, _), kind| {
                     if let Some(language) = table.table(lang.code()) {
                         language.fault(field, kind);
@@ -73,9 +81,9 @@ impl<'a> Source<'a> {
     /// What a rung says, in every language; `id` is `None` if it could not be read.
     pub fn rung(&self, table: &Table, id: Option<&RungId>) -> Option<BTreeMap<Lang, RungTexts>> {
         match self {
-            Source::Inside => {
+            Source::Inside(langs) => {
                 let table = table.table("text")?;
-                let texts = by_table(&table, rung_of_table)?;
+                let texts = by_table(&table, langs, langs, rung_of_table)?;
                 unlike_texts(&texts, |lang, field, kind| {
                     let Some(language) = table.table(lang.code()) else { return };
                     match kind {
@@ -119,7 +127,7 @@ impl<'a> Source<'a> {
     pub fn into_files(self) -> Vec<Language<'a>> {
         match self {
             Source::Beside(files) => files,
-            Source::Inside | Source::Missing => Vec::new(),
+            Source::Inside(_) | Source::Missing => Vec::new(),
         }
     }
 }
@@ -131,17 +139,22 @@ fn not_inside(table: &Table) {
     }
 }
 
-/// Reads the same thing in every language's table; one that is not there is a fault.
-fn by_table<T>(table: &Table, read: impl Fn(&Table) -> Option<T>) -> Option<BTreeMap<Lang, T>> {
-    table.only(&Lang::ALL.map(Lang::code));
+/// Reads the same thing in the table of each of these languages; one that is not there is a fault, as is one that is not allowed.
+fn by_table<T>(
+    table: &Table,
+    allowed: &[Lang],
+    langs: &[Lang],
+    read: impl Fn(&Table) -> Option<T>,
+) -> Option<BTreeMap<Lang, T>> {
+    table.only(&allowed.iter().map(|lang| lang.code()).collect::<Vec<_>>());
     let mut texts = BTreeMap::new();
-    for lang in Lang::ALL {
+    for lang in langs.iter().copied() {
         match table.optional(lang.code()) {
             Some(item) => texts.extend(item.table().and_then(|table| read(&table)).map(|text| (lang, text))),
             None => table.fault("", FaultKind::Exercise(ExerciseFault::MissingLanguage { lang })),
         }
     }
-    (texts.len() == Lang::ALL.len()).then_some(texts)
+    (texts.len() == langs.len()).then_some(texts)
 }
 
 /// Reads the same thing in every language's file.

@@ -1,14 +1,16 @@
-//! Frames, version 1: an encrypted summary, cut into a few QR codes that are read one by one in any order.
+//! Frames, version 1: an encrypted summary, or a card that is too large for one code, cut into a few QR codes that are read one by one in
+//! any order.
 //!
 //! ```text
 //! frame    version | transfer, 8 | place, from 1 | number of frames | CRC-32 | part
-//! as text  the word CARRYOVER-SUMMARY, a space, Base45 (RFC 9285) of the frame
+//! as text  the word CARRYOVER-SUMMARY or CARRYOVER-CARD, a space, Base45 (RFC 9285) of the frame
 //! ```
 //!
 //! The check sum (the one of RFC 1952, big-endian) covers the frame except itself. The transfer is a random number for one
 //! encrypted summary. It prevents parts of two summaries from being put together, and it says nothing about the plan or the
 //! person. ISO/IEC 18004 has its own way to spread a text over several codes (structured append), but many readers do not
-//! support it. A frame protects and proves nothing by itself: what it carries is encrypted, and only decrypting it shows
+//! support it. The transfer of a card is the end of its signature: however often a card is cut, its frames fit together. A frame
+//! protects and proves nothing by itself: what it carries is encrypted, and only decrypting it shows
 //! whether it is complete and who it is from.
 
 mod gathered;
@@ -32,8 +34,10 @@ pub const MAX_WHOLE: usize = MAX_FRAMES as usize * MAX_PART;
 /// Largest number of bytes in a frame's text, including white space around it.
 const MAX_TEXT: usize = 2048;
 
-/// The word and the space before the frame. Because of them a phone's camera does not take the code for a web address.
-const WORD: &str = "CARRYOVER-SUMMARY ";
+/// The word and the space before a frame of a summary. Because of them a phone's camera does not take the code for a web address.
+const SUMMARY: &str = "CARRYOVER-SUMMARY ";
+/// The word and the space before a frame of a card.
+const CARD: &str = "CARRYOVER-CARD ";
 /// Number of bytes in the header: version, transfer, place, number of frames, check sum.
 const HEAD: usize = 1 + 8 + 1 + 1 + 4;
 
@@ -82,6 +86,19 @@ pub struct Frame {
 /// # Errors
 /// [`FrameFault::TooBig`] for more than [`MAX_WHOLE`] bytes.
 pub fn split(sealed: &[u8], transfer: Transfer) -> Result<Vec<String>, FrameFault> {
+    cut(sealed, transfer, SUMMARY)
+}
+
+/// Cuts a card into frames, as [`split`] does with a summary.
+///
+/// # Errors
+/// As for [`split`]; [`FrameFault::NotAFrame`] for bytes that are too short for a card.
+pub fn split_card(card: &[u8]) -> Result<Vec<String>, FrameFault> {
+    let transfer = Transfer(*card.last_chunk().ok_or(FrameFault::NotAFrame)?);
+    cut(card, transfer, CARD)
+}
+
+fn cut(sealed: &[u8], transfer: Transfer, word: &str) -> Result<Vec<String>, FrameFault> {
     if sealed.len() > MAX_WHOLE {
         return Err(FrameFault::TooBig { most: MAX_WHOLE });
     }
@@ -89,16 +106,16 @@ pub fn split(sealed: &[u8], transfer: Transfer) -> Result<Vec<String>, FrameFaul
     let parts = sealed.chunks(sealed.len().div_ceil(of).max(1));
     // The length of a part was rounded up, so there may be one part fewer than computed.
     let of = u8::try_from(parts.len()).expect("at most as many as reckoned");
-    Ok((1..=of).zip(parts).map(|(place, part)| text(&Frame { transfer, place, of, part: part.to_vec() })).collect())
+    Ok((1..=of).zip(parts).map(|(place, part)| text(&Frame { transfer, place, of, part: part.to_vec() }, word)).collect())
 }
 
-fn text(Frame { transfer, place, of, part }: &Frame) -> String {
+fn text(Frame { transfer, place, of, part }: &Frame, word: &str) -> String {
     let mut bytes = vec![VERSION];
     bytes.extend(transfer.0);
     bytes.extend([*place, *of]);
     bytes.extend(sum(&bytes, part).to_be_bytes());
     bytes.extend(part);
-    format!("{WORD}{}", base45::encode(&bytes))
+    format!("{word}{}", base45::encode(&bytes))
 }
 
 fn sum(head: &[u8], part: &[u8]) -> u32 {
@@ -108,13 +125,30 @@ fn sum(head: &[u8], part: &[u8]) -> u32 {
     sum.finalize()
 }
 
-/// Reads the text of one QR code.
+/// Reads the text of one QR code of a summary.
 ///
 /// # Errors
 /// [`FrameFault`]; [`FrameFault::NotAFrame`] for any text that does not begin with the word.
 pub fn read(text: &str) -> Result<Frame, FrameFault> {
+    read_as(text, SUMMARY)
+}
+
+/// Reads the text of one QR code of a card.
+///
+/// # Errors
+/// As for [`read`].
+pub fn read_card(text: &str) -> Result<Frame, FrameFault> {
+    read_as(text, CARD)
+}
+
+/// The texts of frames of a card that were read.
+pub fn card_texts(frames: &[Frame]) -> Vec<String> {
+    frames.iter().map(|frame| text(frame, CARD)).collect()
+}
+
+fn read_as(text: &str, word: &str) -> Result<Frame, FrameFault> {
     let text = text.trim_start_matches('\u{FEFF}').trim();
-    let groups = text.strip_prefix(WORD).ok_or(FrameFault::NotAFrame)?;
+    let groups = text.strip_prefix(word).ok_or(FrameFault::NotAFrame)?;
     if text.len() > MAX_TEXT {
         return Err(FrameFault::TooBig { most: MAX_TEXT });
     }

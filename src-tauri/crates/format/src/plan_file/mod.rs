@@ -6,8 +6,10 @@
 mod doses;
 mod item;
 mod read;
+mod write;
 
 pub use read::read;
+pub use write::write;
 
 /// Size of the largest file that is read, in bytes.
 pub const MAX_BYTES: u64 = 256 * 1024;

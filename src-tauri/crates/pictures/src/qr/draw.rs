@@ -3,6 +3,7 @@
 use crate::PictureError;
 use image::codecs::png::PngEncoder;
 use image::{ExtendedColorType, ImageEncoder};
+use qrcode::bits::{Bits, encode_auto};
 use qrcode::render::svg;
 use qrcode::{Color, EcLevel, QrCode, Version};
 
@@ -24,6 +25,17 @@ pub enum Level {
     Q,
 }
 
+/// The levels, from the one that repairs most.
+const LEVELS: [(Level, EcLevel); 3] = [(Level::Q, EcLevel::Q), (Level::M, EcLevel::M), (Level::L, EcLevel::L)];
+
+/// What a code of the smallest version holds that has room for `text` at this level, with that version, if it is not above
+/// [`MAX_VERSION`].
+fn encoded(text: &str, ec: EcLevel) -> Option<(u8, Bits)> {
+    let bits = encode_auto(text.as_bytes(), ec).ok()?;
+    let Version::Normal(version) = bits.version() else { return None };
+    u8::try_from(version).ok().filter(|&version| version <= MAX_VERSION).map(|version| (version, bits))
+}
+
 /// A code, ready to be drawn.
 #[derive(Clone)]
 pub struct Code {
@@ -35,18 +47,20 @@ pub struct Code {
 impl Code {
     /// The code for `text`, at the highest of the levels Q, M and L at which it does not exceed [`MAX_VERSION`].
     pub fn of(text: &str) -> Result<Code, PictureError> {
-        [(Level::Q, EcLevel::Q), (Level::M, EcLevel::M), (Level::L, EcLevel::L)]
+        LEVELS
             .into_iter()
             .find_map(|(level, ec)| Code::at(text, level, ec))
             .ok_or(PictureError::TextTooBig { bytes: text.len(), max_version: MAX_VERSION })
     }
 
+    /// The version that [`Code::of`] would have, without making it; `None` if `text` is too long.
+    pub fn version_of(text: &str) -> Option<u8> {
+        LEVELS.into_iter().find_map(|(_, ec)| encoded(text, ec)).map(|(version, _)| version)
+    }
+
     fn at(text: &str, level: Level, ec: EcLevel) -> Option<Code> {
-        let code = QrCode::with_error_correction_level(text, ec).ok()?;
-        let Version::Normal(version) = code.version() else {
-            return None;
-        };
-        let version = u8::try_from(version).ok().filter(|&version| version <= MAX_VERSION)?;
+        let (version, bits) = encoded(text, ec)?;
+        let code = QrCode::with_bits(bits, ec).ok()?;
         Some(Code { code, version, level })
     }
 

@@ -1,7 +1,7 @@
 //! The tables, one file each: its SQL, its row, its reads and its writes.
 //!
 //! For both roles: [`setting`]. For the patient: [`log`], [`card`], [`entry`]. For the clinic, encrypted: [`keys`], [`patient`],
-//! [`issued`], [`received`], [`norms`], [`draft`], [`device`], and [`manifest`] over all of these.
+//! [`issued`], [`received`], [`norms`], [`draft`], [`device`], [`own_exercise`], [`plan_set`], and [`manifest`] over all of these.
 
 pub mod card;
 pub mod device;
@@ -14,6 +14,8 @@ pub mod log;
 pub mod manifest;
 pub mod norms;
 pub mod origin;
+pub mod own_exercise;
 pub mod patient;
+pub mod plan_set;
 pub mod received;
 pub mod setting;

@@ -6,7 +6,7 @@ use store::table::card::{self, Card};
 use store::table::entry::{self, NewEntry};
 use store::table::issued::{self, Issued};
 use store::table::received::{self, Received};
-use store::table::{device, draft, former_log, keys, log, manifest, norms, patient, setting};
+use store::table::{device, draft, former_log, keys, log, manifest, norms, own_exercise, patient, plan_set, setting};
 use store::{StoreError, Tx, View};
 
 /// The modelled contents. The comparison leaves out what [`observed`] cannot see: how often the log was exported, and which ids were
@@ -24,11 +24,13 @@ pub struct Model {
     drafts: BTreeMap<i64, Vec<u8>>,
     devices: BTreeMap<i64, Vec<u8>>,
     norms: Option<Vec<u8>>,
+    /// Own exercises, and sets.
+    own: [BTreeMap<i64, Vec<u8>>; 2],
     manifest: Option<Vec<u8>>,
     /// Former ids of the log, each with the number of the last entry under it.
     former: Vec<(Vec<u8>, u32)>,
     exports: u32,
-    given: [i64; 3],
+    given: [i64; 5],
 }
 
 impl PartialEq for Model {
@@ -36,8 +38,8 @@ impl PartialEq for Model {
         let seen = |model: &Model| {
             let model = model.clone();
             let Model { settings, log, cards, entries, keys, patients, issued, received, .. } = model;
-            let Model { drafts, devices, norms, manifest, former, .. } = model;
-            let clinic = (keys, patients, issued, received, drafts, devices, norms, manifest);
+            let Model { drafts, devices, norms, own, manifest, former, .. } = model;
+            let clinic = (keys, patients, issued, received, drafts, devices, norms, own, manifest);
             (settings, log, cards, entries, with_entries(&former), clinic)
         };
         seen(self) == seen(other)
@@ -56,6 +58,10 @@ pub fn observed(view: &View<'_>) -> Result<Model, StoreError> {
         drafts: draft::all(view)?.into_iter().collect(),
         devices: device::all(view)?.into_iter().collect(),
         norms: norms::get(view)?,
+        own: [
+            own_exercise::all(view)?.into_iter().map(|row| (row.id, row.sealed)).collect(),
+            plan_set::all(view)?.into_iter().map(|row| (row.id, row.sealed)).collect(),
+        ],
         manifest: manifest::get(view)?,
         former: former_log::all(view)?.into_iter().map(|former| (former.id, former.entries)).collect(),
         ..Model::default()
@@ -102,6 +108,10 @@ pub enum Operation {
     Devices(i64, Vec<u8>),
     Norms(Vec<u8>),
     NoNorms,
+    /// Of an own exercise, or of a set.
+    Own(usize, Vec<u8>),
+    ChangeOwn(usize, i64, Vec<u8>),
+    NoOwn(usize, i64),
     Manifest(Vec<u8>),
     SealIssuedAnew(i64, Vec<u8>),
     SealReceivedAnew(i64, Vec<u8>),
@@ -129,6 +139,9 @@ impl Operation {
             (1..5i64, bytes()).prop_map(|(patient, sealed)| Operation::Devices(patient, sealed)),
             bytes().prop_map(Operation::Norms),
             Just(Operation::NoNorms),
+            (0..2usize, bytes()).prop_map(|(table, sealed)| Operation::Own(table, sealed)),
+            (0..2usize, 1..5i64, bytes()).prop_map(|(table, id, sealed)| Operation::ChangeOwn(table, id, sealed)),
+            (0..2usize, 1..5i64).prop_map(|(table, id)| Operation::NoOwn(table, id)),
             bytes().prop_map(Operation::Manifest),
             (1..5i64, bytes()).prop_map(|(id, sealed)| Operation::SealIssuedAnew(id, sealed)),
             (1..5i64, bytes()).prop_map(|(id, sealed)| Operation::SealReceivedAnew(id, sealed)),
@@ -163,6 +176,12 @@ impl Operation {
             Operation::Devices(patient, sealed) => device::put(tx, *patient, sealed),
             Operation::Norms(sealed) => norms::put(tx, sealed),
             Operation::NoNorms => norms::remove(tx),
+            Operation::Own(0, sealed) => own_exercise::insert(tx, |id| Ok(bound(id, sealed))).map(drop),
+            Operation::Own(_, sealed) => plan_set::insert(tx, |id| Ok(bound(id, sealed))).map(drop),
+            Operation::ChangeOwn(0, id, sealed) => own_exercise::update(tx, *id, sealed),
+            Operation::ChangeOwn(_, id, sealed) => plan_set::update(tx, *id, sealed),
+            Operation::NoOwn(0, id) => own_exercise::remove(tx, *id),
+            Operation::NoOwn(_, id) => plan_set::remove(tx, *id),
             Operation::Manifest(sealed) => manifest::put(tx, sealed),
             Operation::SealIssuedAnew(id, sealed) => issued::update(tx, *id, sealed),
             Operation::SealReceivedAnew(id, sealed) => received::update(tx, *id, sealed),
@@ -211,6 +230,12 @@ impl Operation {
             }
             Operation::Norms(sealed) => always(model.norms.insert(sealed)),
             Operation::NoNorms => always(model.norms.take()),
+            Operation::Own(table, sealed) => {
+                let id = model.next(3 + table);
+                always(model.own[table].insert(id, bound(id, &sealed)))
+            }
+            Operation::ChangeOwn(table, id, sealed) => model.own[table].get_mut(&id).map(|row| *row = sealed).is_some(),
+            Operation::NoOwn(table, id) => always(model.own[table].remove(&id)),
             Operation::Manifest(sealed) => always(model.manifest.insert(sealed)),
             Operation::SealIssuedAnew(id, sealed) => {
                 model.issued.iter_mut().find(|row| row.id == id).map(|row| row.sealed = sealed).is_some()

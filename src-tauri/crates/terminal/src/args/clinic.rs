@@ -1,6 +1,7 @@
 //! What may be typed by those who prescribe exercises.
 
 use super::catalogue::set;
+use super::prescribing::{OwnExercise, PlanSet};
 use clap::{Subcommand, ValueEnum};
 use exercises::catalogue::{Equipment, PrescriberFlag};
 use exercises::id::LogId;
@@ -68,7 +69,7 @@ pub enum Clinic {
         #[arg(long, value_name = "F", conflicts_with = "name")]
         name_file: Option<PathBuf>,
     },
-    /// Issue a plan card: writes card.png, card.svg, card.txt and card.bin. They are not encrypted: whoever has one of them can read the
+    /// Issue a plan card: writes card.png, card.svg, card.txt and card.bin, or card-1.png and so on if it needs several codes. They are not encrypted: whoever has one of them can read the
     /// plan and use the card. Delete them when the patient has it
     Issue {
         /// The patient's code
@@ -76,8 +77,11 @@ pub enum Clinic {
         /// The plan file, as `example plan` prints one
         plan: PathBuf,
         /// Folder for the card
-        #[arg(long, value_name = "DIR")]
-        out: PathBuf,
+        #[arg(long, value_name = "DIR", required_unless_present = "check")]
+        out: Option<PathBuf>,
+        /// Issue nothing: say what prevents it, or how the card would be handed over
+        #[arg(long, conflicts_with = "out")]
+        check: bool,
     },
     /// Save the files of a card that was issued again
     Card {
@@ -147,6 +151,18 @@ pub enum Clinic {
         /// Remove the saved table
         #[arg(long, conflicts_with = "file")]
         remove: bool,
+    },
+    /// The clinic's own exercises, which its plans can name like those of the program
+    Exercise {
+        /// What to do
+        #[command(subcommand)]
+        what: OwnExercise,
+    },
+    /// Sets: what the clinic prescribes often, to start plans from
+    Set {
+        /// What to do
+        #[command(subcommand)]
+        what: PlanSet,
     },
     /// The clinic's secret key (an age identity), with which any age tool can open its summaries
     Identity {

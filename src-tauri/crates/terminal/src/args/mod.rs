@@ -4,11 +4,13 @@ mod analysis;
 mod catalogue;
 mod clinic;
 mod patient;
+mod prescribing;
 
 pub use analysis::{Proportion, Sway, System, Trend};
 pub use catalogue::{Catalogue, Find};
 pub use clinic::{Clinic, Form};
 pub use patient::{Correct, Patient};
+pub use prescribing::{OwnExercise, PlanSet};
 
 use actions::{ActionResult, Clock};
 use chrono::NaiveDate;
@@ -107,6 +109,8 @@ pub enum Example {
     },
     /// A clinic's own table of published times for `clinic norms`; its figures are invented
     Norms,
+    /// An exercise of a clinic's own for `clinic exercise add`
+    Exercise,
 }
 
 fn plan(name: &str) -> Result<PlanId, &'static str> {

@@ -12,10 +12,11 @@ use wire::Failure;
 /// For those who do exercises.
 #[derive(Subcommand)]
 pub enum Patient {
-    /// Add a plan card: a picture, a text or a card file
+    /// Add a plan card: a picture, a text or a card file. Of a card that is shown as several codes, all pictures
     Accept {
-        /// The file
-        card: PathBuf,
+        /// The file, or all pictures
+        #[arg(required = true)]
+        card: Vec<PathBuf>,
         /// Add it although a card of a clinic of this name was signed with another key
         #[arg(long)]
         yes: bool,

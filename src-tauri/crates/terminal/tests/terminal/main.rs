@@ -17,6 +17,7 @@ mod home;
 mod inputs;
 mod loop_closed;
 mod norms;
+mod own_exercises;
 mod patients;
 mod place;
 mod put_back;

@@ -284,6 +284,11 @@ alarms-stay = { $n ->
 issue-card = Issue plan card
 issue-missing = Still missing
 issue-ready = Ready to issue.
+# Under "Ready to issue", if the card does not fit into one code. $n (Number): 2 to 8.
+issue-as-codes = This card does not fit into one code. The patient reads { $n } codes in turn, or you hand it over as a file or as text.
+# The same, if it does not fit into several codes either.
+issue-as-file = This card is too large for codes. You will hand it over as a file or as text.
+issue-too-large = The exercises of your own in this plan are too large together for one card. Take one of them out, or shorten their texts.
 # On a folded section that is empty.
 fold-none = none
 # Lines of aftercare in a folded section.
@@ -326,7 +331,9 @@ issued-copy = Copy text
 issued-files = Saved to
 # $n (Number)
 issued-version = QR version { $n }
-issued-too-large = Too large for one code. Hand over the file or the text.
+# Beside the codes of a card, which are shown one at a time. $n (Number): 2 to 8.
+issued-codes = The card is shown as { $n } codes. The patient's device reads all of them, in any order.
+issued-too-large = Too large for codes. Hand over the file or the text.
 
 ## Clinic: review
 

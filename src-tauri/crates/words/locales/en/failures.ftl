@@ -24,6 +24,13 @@ failure-card-old-advice = You do not need to do anything. If you expected a newe
 # $problems: one or more whole sentences, from the messages problem-….
 failure-card-refused = The plan on this card cannot be used here. { $problems }
 failure-card-refused-advice = Update the program, or ask your clinic for a new card.
+# $of (Number)
+# $have (Number)
+# $missing: numbers of codes, such as "2 and 3".
+failure-card-part = This card is shown as { $of } codes, of which { $have } are read. Still missing: { $missing }.
+failure-card-part-advice = Read the missing codes too, in any order.
+failure-card-own-unfit = This card has an exercise that your clinic wrote itself, and this program cannot read it.
+failure-card-own-unfit-advice = Update the program. If that does not help, tell your clinic.
 failure-no-code = There is no readable code in this picture.
 failure-no-code-advice = Take a sharp, straight picture of the whole code, or use the card's text.
 failure-not-a-picture = This file is neither a picture (PNG or JPEG) nor a card file.
@@ -167,6 +174,23 @@ failure-code-bad-advice = Choose another code.
 # $problems: one or more whole sentences, from the messages problem-….
 failure-plan-refused = { $problems }
 failure-plan-refused-advice = Change the plan, then issue it.
+failure-plan-too-large = The exercises of your own in this plan are too large together for one card.
+failure-plan-too-large-advice = Take one of them out, or shorten their texts.
+failure-no-such-own = You have no exercise of your own called { $name }.
+failure-no-such-own-advice = Look at the list of your own exercises, and use a name from it.
+# $most (Number)
+failure-too-many-own = You have { $most } exercises of your own or unfinished ones; there is no room for more.
+failure-too-many-own-advice = Remove one that you no longer prescribe, then try again.
+failure-no-such-set = You have no set called { $name }.
+failure-no-such-set-advice = Look at the list of your sets, and use a name from it.
+# $most (Number)
+failure-set-name-unfit = The name of a set has 1 to { $most } characters, all of them visible.
+failure-set-name-unfit-advice = Choose another name.
+failure-set-refused = { $problems }
+failure-set-refused-advice = Change the plan file, then save the set.
+# $most (Number)
+failure-too-many-sets = You have { $most } sets; there is no room for more.
+failure-too-many-sets-advice = Remove one that you no longer use, then try again.
 
 # $revision (Number)
 failure-card-not-saved = Plan { $revision } for { $code } is issued, but its card could not be saved in { $folder }.

@@ -94,6 +94,13 @@ file-fault-balance-needs = every level of a balance exercise needs “surface”
 file-fault-sides-of-ladder = all levels of one “ladder” are done on the same sides; a level with other sides belongs in a “ladder” of its own
 file-fault-step-of-test = a test is always done in the same way, so it has no “step”
 file-fault-same-id = another file in this folder has the same id, “{ $id }”
+file-fault-reserved-id = an id that begins with “own-” is given by the program; choose another id
+# $most (Number)
+file-fault-own-id-too-long = the id of an exercise of your own has up to { $most } characters
+file-fault-shipped-id = “{ $id }” is an exercise of this program; an exercise of your own needs another id
+# $found (Number): revisions of the exercise.
+# $have (Number)
+file-fault-old-revision = this differs from revision { $have }, which you have or have put on a card, but its revision is only { $found }; give it a higher one
 
 ## A plan file
 

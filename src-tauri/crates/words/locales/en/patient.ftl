@@ -459,6 +459,8 @@ other-keys = You already have a card from a clinic of this name, but this one wa
 renewed-keys = The clinic has renewed its keys, and its earlier key confirms this card: compare the new security code with the one on the paper or on the clinic's screen.
 new-clinic = Compare it with the code on the paper or on the clinic's screen. From now on only this clinic can change this plan.
 known-clinic = You know this clinic from an earlier card.
+# $name: an exercise that the clinic wrote itself.
+older-exercise = This card has an earlier version of “{ $name }” than you have now. From now on the one on this card is used. If you are not sure why, ask your clinic.
 # $old (Number), $new (Number)
 replaces = It replaces version { $old } with version { $new }. What you have done so far is kept.
 visit-on = Next visit: { $date }

@@ -13,6 +13,33 @@ receipt-updated = { $days ->
     }
 receipt-known = { $file }: { $code }, nothing new. Nothing was changed.
 
+## Exercises of the clinic's own, and sets
+
+# $revision (Number)
+own-good = { $file }: { $name }, revision { $revision }, can be added.
+# $revision (Number)
+own-added = { $file }: { $name }, revision { $revision }, added. Its id is { $id }.
+# $revision (Number)
+own-known = { $file }: { $name }, revision { $revision }, is there already. Nothing was changed.
+# $language: the language's name, such as "Español".
+own-only-language = The texts of { $name } are in one language only, { $language }. Everybody will see them in that one.
+own-offered = offered
+own-is-removed = removed, kept for reviews
+own-draft = unfinished
+own-gone = { $name } is removed.
+own-kept = { $name } is removed and no longer offered. It is kept because a card has it.
+own-levels = Levels: { $levels }
+# $items (Number)
+set-line = { $items ->
+        [one] { $name }: { $items } item
+       *[other] { $name }: { $items } items
+    }
+set-saved = Set { $name } saved.
+set-removed = Set { $name } removed.
+# $n (Number): 2 to 8.
+issue-codes = The card can be issued, as { $n } codes.
+issue-as-code = The card can be issued, as a code.
+
 ## What was saved of a damaged data folder
 
 salvage-entries = Entries of the record
@@ -25,6 +52,8 @@ salvage-norms = Own table of times
 salvage-settings = Settings
 salvage-devices = Devices of patients
 salvage-manifest = List of the rows
+salvage-own-exercises = Exercises of your own
+salvage-sets = Sets
 salvage-other = Other data
 # $saved (Number)
 salvage-whole = { $name }: { $saved } saved, none lost.

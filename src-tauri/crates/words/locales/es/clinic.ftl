@@ -274,6 +274,11 @@ alarms-stay = { $n ->
 issue-card = Emitir la tarjeta
 issue-missing = Aún falta
 issue-ready = Lista para emitir.
+# Debajo de «Lista para emitir», si la tarjeta no cabe en un código. $n (Number): de 2 a 8.
+issue-as-codes = Esta tarjeta no cabe en un código. El paciente lee { $n } códigos uno tras otro, o usted la entrega como archivo o como texto.
+# Lo mismo, si tampoco cabe en varios códigos.
+issue-as-file = Esta tarjeta es demasiado grande para los códigos. La entregará como archivo o como texto.
+issue-too-large = Los ejercicios propios de este plan son demasiado grandes en conjunto para una tarjeta. Quite uno de ellos o acorte sus textos.
 # Vale para indicaciones, actividades y molestias, todas femeninas.
 fold-none = ninguna
 fold-lines = { $n ->
@@ -311,7 +316,9 @@ issued-text = La tarjeta como texto
 issued-copy = Copiar el texto
 issued-files = Guardado en
 issued-version = QR versión { $n }
-issued-too-large = Es demasiado grande para un código. Entregue el archivo o el texto.
+# Junto a los códigos de una tarjeta, que se muestran de uno en uno. $n (Number): de 2 a 8.
+issued-codes = La tarjeta se muestra en { $n } códigos. El dispositivo del paciente los lee todos, en cualquier orden.
+issued-too-large = Es demasiado grande para códigos. Entregue el archivo o el texto.
 
 ## Clínica: revisión
 

@@ -22,6 +22,13 @@ failure-card-old-advice = No tiene que hacer nada. Si esperaba una tarjeta más 
 # $problems: una o más frases enteras, de los mensajes problem-...
 failure-card-refused = El plan de esta tarjeta no se puede usar aquí. { $problems }
 failure-card-refused-advice = Actualice el programa o pida otra tarjeta a su clínica.
+# $of (Number)
+# $have (Number)
+# $missing: números de códigos, como «2 y 3».
+failure-card-part = Esta tarjeta se muestra en { $of } códigos; leídos: { $have }. Aún faltan: { $missing }.
+failure-card-part-advice = Lea también los códigos que faltan, en cualquier orden.
+failure-card-own-unfit = Esta tarjeta tiene un ejercicio propio de su clínica que este programa no puede leer.
+failure-card-own-unfit-advice = Actualice el programa. Si no sirve, dígaselo a su clínica.
 failure-no-code = En esta imagen no hay ningún código que se pueda leer.
 failure-no-code-advice = Haga una foto nítida y de frente del código entero, o use el texto de la tarjeta.
 failure-not-a-picture = Este archivo no es ni una imagen (PNG o JPEG) ni un archivo de tarjeta.
@@ -159,6 +166,23 @@ failure-code-bad-advice = Elija otro código.
 # $problems: una o más frases enteras, de los mensajes problem-...
 failure-plan-refused = { $problems }
 failure-plan-refused-advice = Cambie el plan y luego emita la tarjeta.
+failure-plan-too-large = Los ejercicios propios de este plan son demasiado grandes en conjunto para una tarjeta.
+failure-plan-too-large-advice = Quite uno de ellos o acorte sus textos.
+failure-no-such-own = No tiene ningún ejercicio propio llamado { $name }.
+failure-no-such-own-advice = Mire la lista de sus ejercicios propios y use un nombre de ella.
+# $most (Number)
+failure-too-many-own = Tiene { $most } ejercicios propios o sin terminar; no caben más.
+failure-too-many-own-advice = Quite uno que ya no prescriba e inténtelo de nuevo.
+failure-no-such-set = No tiene ningún conjunto llamado { $name }.
+failure-no-such-set-advice = Mire la lista de sus conjuntos y use un nombre de ella.
+# $most (Number)
+failure-set-name-unfit = El nombre de un conjunto tiene de 1 a { $most } caracteres, todos visibles.
+failure-set-name-unfit-advice = Elija otro nombre.
+failure-set-refused = { $problems }
+failure-set-refused-advice = Cambie el archivo del plan y luego guarde el conjunto.
+# $most (Number)
+failure-too-many-sets = Tiene { $most } conjuntos; no caben más.
+failure-too-many-sets-advice = Quite uno que ya no use e inténtelo de nuevo.
 
 # $revision (Number)
 failure-card-not-saved = El plan { $revision } para { $code } se ha emitido, pero no se pudo guardar su tarjeta en { $folder }.

@@ -91,6 +91,13 @@ file-fault-balance-needs = cada nivel de un ejercicio de equilibrio necesita «s
 file-fault-sides-of-ladder = todos los niveles de un mismo «ladder» se hacen con los mismos lados; un nivel con otros lados va en un «ladder» propio
 file-fault-step-of-test = una prueba se hace siempre igual, así que no lleva «step»
 file-fault-same-id = otro archivo de esta carpeta tiene el mismo id, «{ $id }»
+file-fault-reserved-id = los id que empiezan por «own-» los da el programa; elija otro
+# $most (Number)
+file-fault-own-id-too-long = el id de un ejercicio propio tiene hasta { $most } caracteres
+file-fault-shipped-id = «{ $id }» es un ejercicio de este programa; un ejercicio propio necesita otro id
+# $found (Number): revisiones del ejercicio.
+# $have (Number)
+file-fault-old-revision = es distinto de la revisión { $have }, que usted tiene o ha puesto en una tarjeta, pero su revisión es solo la { $found }; póngale una más alta
 
 ## Un plan
 

@@ -406,6 +406,8 @@ other-keys = Usted ya tiene una tarjeta de una clínica con este nombre, pero es
 renewed-keys = La clínica ha renovado sus claves, y su clave anterior confirma esta tarjeta: compare el nuevo código de verificación con el del papel o con el de la pantalla de la clínica.
 new-clinic = Compárelo con el del papel o con el de la pantalla de la clínica. A partir de ahora solo esta clínica puede cambiar este plan.
 known-clinic = Usted ya tiene una tarjeta anterior de esta clínica.
+# $name: un ejercicio propio de la clínica.
+older-exercise = Esta tarjeta tiene una versión anterior de «{ $name }» a la que usted tiene ahora. A partir de ahora se usa la de esta tarjeta. Si no sabe por qué, pregunte a su clínica.
 # $old, $new: números de versión del plan.
 replaces = La versión { $new } del plan sustituye a la versión { $old }. Lo que ha hecho hasta ahora se conserva.
 visit-on = Próxima visita: { $date }

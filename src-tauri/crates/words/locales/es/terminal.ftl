@@ -13,6 +13,33 @@ receipt-updated = { $days ->
     }
 receipt-known = { $file }: { $code }, nada nuevo. No se cambió nada.
 
+## Ejercicios propios de la clínica y conjuntos
+
+# $revision (Number)
+own-good = { $file }: { $name }, revisión { $revision }, se puede añadir.
+# $revision (Number)
+own-added = { $file }: { $name }, revisión { $revision }, añadido. Su id es { $id }.
+# $revision (Number)
+own-known = { $file }: { $name }, revisión { $revision }, ya está. No ha cambiado nada.
+# $language: el nombre del idioma, como «Español».
+own-only-language = Los textos de { $name } están en un solo idioma, { $language }. Todos los verán en ese.
+own-offered = se ofrece
+own-is-removed = quitado, se conserva para las revisiones
+own-draft = sin terminar
+own-gone = { $name } se ha quitado.
+own-kept = { $name } se ha quitado y ya no se ofrece. Se conserva porque está en una tarjeta.
+own-levels = Niveles: { $levels }
+# $items (Number)
+set-line = { $items ->
+        [one] { $name }: { $items } ejercicio
+       *[other] { $name }: { $items } ejercicios
+    }
+set-saved = Conjunto { $name } guardado.
+set-removed = Conjunto { $name } quitado.
+# $n (Number): de 2 a 8.
+issue-codes = La tarjeta se puede emitir, en { $n } códigos.
+issue-as-code = La tarjeta se puede emitir, como código.
+
 ## What was saved of a damaged data folder
 
 salvage-entries = Anotaciones del registro
@@ -25,6 +52,8 @@ salvage-norms = Tabla propia de tiempos
 salvage-settings = Ajustes
 salvage-devices = Dispositivos de los pacientes
 salvage-manifest = Lista de las filas
+salvage-own-exercises = Ejercicios propios
+salvage-sets = Conjuntos
 salvage-other = Otros datos
 salvage-whole = { $name }: recuperados { $saved }, perdidos ninguno.
 salvage-perhaps = { $name }: recuperados { $saved }. Puede haber otros perdidos.

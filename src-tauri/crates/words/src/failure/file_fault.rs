@@ -70,6 +70,10 @@ impl Words {
                 return self.file_fault_unprintable(&format!("U+{:04X}", u32::from(*character)));
             }
             ExerciseFault::SameId { id } => return self.file_fault_same_id(id),
+            ExerciseFault::OwnIdTooLong { most } => return self.file_fault_own_id_too_long(most),
+            ExerciseFault::ShippedId { id } => return self.file_fault_shipped_id(id),
+            ExerciseFault::OldRevision { found, have } => return self.file_fault_old_revision(found, have),
+            ExerciseFault::ReservedId => Key::FileFaultReservedId,
             ExerciseFault::Placeable => Key::FileFaultPlaceable,
             ExerciseFault::Attribute => Key::FileFaultAttribute,
             ExerciseFault::Term => Key::FileFaultTerm,

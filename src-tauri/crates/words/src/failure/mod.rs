@@ -31,6 +31,10 @@ impl Words {
             Failure::CardRefused(problems) => {
                 (self.failure_card_refused(&self.problems(problems)), Key::FailureCardRefusedAdvice)
             }
+            Failure::CardPart { have, of, missing } => {
+                (self.failure_card_part(of, have, &self.numbers(missing)), Key::FailureCardPartAdvice)
+            }
+            Failure::CardOwnUnfit => (text(Key::FailureCardOwnUnfit), Key::FailureCardOwnUnfitAdvice),
             Failure::NoCode => (text(Key::FailureNoCode), Key::FailureNoCodeAdvice),
             Failure::NotAPicture => (text(Key::FailureNotAPicture), Key::FailureNotAPictureAdvice),
             Failure::PictureTooBig { most } => (self.failure_picture_too_big(most), Key::FailurePictureTooBigAdvice),
@@ -116,6 +120,15 @@ impl Words {
             Failure::PlanRefused(problems) => {
                 (self.failure_plan_refused(&self.problems(problems)), Key::FailurePlanRefusedAdvice)
             }
+            Failure::PlanTooLarge => (text(Key::FailurePlanTooLarge), Key::FailurePlanTooLargeAdvice),
+            Failure::NoSuchOwn { name } => (self.failure_no_such_own(name), Key::FailureNoSuchOwnAdvice),
+            Failure::TooManyOwn { most } => (self.failure_too_many_own(most), Key::FailureTooManyOwnAdvice),
+            Failure::NoSuchSet { name } => (self.failure_no_such_set(name), Key::FailureNoSuchSetAdvice),
+            Failure::SetNameUnfit { most } => (self.failure_set_name_unfit(most), Key::FailureSetNameUnfitAdvice),
+            Failure::SetRefused(problems) => {
+                (self.failure_set_refused(&self.problems(problems)), Key::FailureSetRefusedAdvice)
+            }
+            Failure::TooManySets { most } => (self.failure_too_many_sets(most), Key::FailureTooManySetsAdvice),
             Failure::CardNotSaved { code, revision, folder } => {
                 (self.failure_card_not_saved(revision, code, folder), Key::FailureCardNotSavedAdvice)
             }

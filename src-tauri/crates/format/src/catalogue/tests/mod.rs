@@ -2,6 +2,7 @@ mod figures;
 mod language;
 mod levels;
 mod one_file;
+mod own;
 mod shipped;
 mod shipped_texts;
 mod step_rules;

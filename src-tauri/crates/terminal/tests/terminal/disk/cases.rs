@@ -61,7 +61,8 @@ fn patient(command: &'static str, home: &'static str, rest: &[&'static str]) -> 
 }
 
 fn clinic(command: &'static str, home: &'static str, rest: &[&'static str]) -> Case {
-    let (area, name) = command.split_once(' ').expect("two words");
+    let mut words = command.split(' ');
+    let (area, name) = words.next().zip(words.next()).expect("two words");
     case(command, home, &[&["--home", home, "--at", VISIT, area, "--passphrase-file", "pw", name][..], rest].concat())
 }
 
@@ -171,13 +172,32 @@ fn of_clinic() -> Vec<Case> {
         clinic("clinic remove", "received", &["K17", "--yes", "--keep-backups"]),
         clinic("clinic norms", "clinic", &["norms.toml"]),
         clinic("clinic norms", "received", &["--remove"]).of("removed"),
+        clinic("clinic exercise add", "clinic", &["add", "mine.toml"]),
+        clinic("clinic exercise list", "received", &["list"]),
+        clinic("clinic exercise show", "received", &["show", "my-doorway-lean"]),
+        clinic("clinic exercise export", "received", &["export", "my-doorway-lean", "--out", "out.toml"]),
+        clinic("clinic exercise check", "clinic", &["check", "mine.toml"]),
+        clinic("clinic exercise remove", "received", &["remove", "my-doorway-lean"]),
+        clinic("clinic set save", "clinic", &["save", "desk", "--from", "plan.toml"]),
+        clinic("clinic set list", "received", &["list"]),
+        clinic("clinic set export", "received", &["export", "desk", "--out", "desk.toml"]),
+        clinic("clinic set remove", "received", &["remove", "desk"]),
         clinic("clinic identity", "clinic", &["--sheet", "secret.html"]),
     ]
 }
 
 /// The areas and commands that open no data folder.
-const WITHOUT_FOLDER: [&str; 8] =
-    ["example plan", "example runs", "example norms", "catalogue check", "catalogue find", "sway", "trend", "proportion"];
+const WITHOUT_FOLDER: [&str; 9] = [
+    "example plan",
+    "example runs",
+    "example norms",
+    "example exercise",
+    "catalogue check",
+    "catalogue find",
+    "sway",
+    "trend",
+    "proportion",
+];
 
 #[test]
 fn no_command_is_missing_here() {
@@ -185,9 +205,16 @@ fn no_command_is_missing_here() {
     let mut listed = BTreeSet::new();
     for area in names(&place.done(&["--help"])) {
         let commands = names(&place.done(&[&area, "--help"]));
-        match commands.is_empty() {
-            true => drop(listed.insert(area)),
-            false => listed.extend(commands.iter().map(|command| format!("{area} {command}"))),
+        if commands.is_empty() {
+            listed.insert(area);
+            continue;
+        }
+        for command in commands {
+            let within = names(&place.done(&[&area, &command, "--help"]));
+            match within.is_empty() {
+                true => drop(listed.insert(format!("{area} {command}"))),
+                false => listed.extend(within.iter().map(|one| format!("{area} {command} {one}"))),
+            }
         }
     }
     let here = all().into_iter().map(|case| case.command).chain(WITHOUT_FOLDER).map(str::to_owned);
@@ -209,6 +236,7 @@ static EXTENDED: LazyLock<PathBuf> = LazyLock::new(|| {
     }
     place.write("new-pw", format!("{NEW_PASSPHRASE}\n"));
     place.write("norms.toml", place.done(&["example", "norms"]));
+    place.write("mine.toml", place.done(&["example", "exercise"]));
     let visit = |home, rest: &[&str]| {
         let said = place.run(&[&["--home", home, "--at", VISIT, "clinic", "--passphrase-file", "pw"][..], rest].concat());
         assert_eq!(said.code, Some(0), "{rest:?}: {said:?}");
@@ -216,6 +244,8 @@ static EXTENDED: LazyLock<PathBuf> = LazyLock::new(|| {
     visit("clinic", &["keys", "--out", "kept.keys", "--new-passphrase-file", "new-pw"]);
     visit("received", &["receive", "summary.age"]);
     visit("received", &["norms", "norms.toml"]);
+    visit("received", &["exercise", "add", "mine.toml"]);
+    visit("received", &["set", "save", "desk", "--from", "plan.toml"]);
     visit("received", &["issue", "K17", "plan.toml", "--out", "card2"]);
     place.done(&["--home", "done", "--at", DONE, "backup", "--to", "whole.db"]);
     place.done(&["--home", "erasable", "patient", "now"]);
