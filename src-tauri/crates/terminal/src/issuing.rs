@@ -55,7 +55,8 @@ pub fn show_card(issued: &IssuedCard, out: &mut Out) -> Done {
     out.say(
         |_| issued.files.join("\n"),
         || {
-            json!({ "plan": issued.plan.header.id.to_string(), "revision": issued.plan.header.revision, "version": issued.version, "codes": issued.codes.len(),
+            json!({ "plan": issued.plan.header.id.to_string(), "revision": issued.plan.header.revision, "version": issued.version,
+                   "codes": issued.codes.len(),
                    "fingerprint": issued.fingerprint, "files": issued.files })
         },
     );

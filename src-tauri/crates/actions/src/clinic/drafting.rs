@@ -8,7 +8,7 @@ use exercises::alarm::ClearedAlarm;
 use exercises::catalogue::{Catalogue, Exercise, ExerciseId};
 use exercises::draft::{self, Concern, Draft, Kept, PatientFacts, Unread, UsedNumbers};
 use exercises::norms::Norms;
-use exercises::plan::check::{self, Problem};
+use exercises::plan::check;
 use exercises::plan::{Header, Item, Plan, Prescription};
 use exercises::review::ReviewAlarm;
 use std::collections::{BTreeMap, BTreeSet};

@@ -39,7 +39,8 @@ pub(crate) struct LastCard {
 }
 
 /// Issues a plan to a patient: signs its card, stores it, and writes it as PNG, SVG, text and bytes to `out`. Without `out`, only what is
-/// printed or handed over is written, into a new folder for saved files: the PNG of each code, or the bytes if the card is too large for codes. The
+/// printed or handed over is written, into a new folder for saved files: the PNG of each code, or the bytes if the card is too large for
+/// codes. The
 /// card is stored before any file is written, so that no card is handed over that the clinic does not know.
 ///
 /// If the files of a card could not be written, or the program ended before, the same plan is not issued a second time: its card is
@@ -47,7 +48,8 @@ pub(crate) struct LastCard {
 ///
 /// # Errors
 /// [`Failure::PlanRefused`] with every problem that prevents the plan from being issued, the failure to make the folder `out`, or keys that
-/// cannot continue the plan ([`Failure::PlanOfManyKeys`], [`Failure::PlanOfMissingKeys`]), or [`Failure::PlanTooLarge`]; then nothing is issued. [`Failure::CardNotSaved`] if the card is issued
+/// cannot continue the plan ([`Failure::PlanOfManyKeys`], [`Failure::PlanOfMissingKeys`]), or
+/// [`Failure::PlanTooLarge`]; then nothing is issued. [`Failure::CardNotSaved`] if the card is issued
 /// and its files could not be written: [`save_again`] writes them elsewhere.
 pub fn issue(
     folder: &mut DataFolder,

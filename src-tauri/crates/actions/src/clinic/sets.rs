@@ -114,6 +114,7 @@ fn problems(prescription: &Prescription, catalogue: &exercises::catalogue::Catal
         | Problem::OtherContent(..)
         | Problem::UnknownRung(..)
         | Problem::Dose(_)
+        | Problem::TooMuchWork(..)
         | Problem::Side(_)
         | Problem::Schedule(_)
         | Problem::Serves(_) => true,
@@ -187,7 +188,7 @@ pub fn put_into_plan(folder: &mut DataFolder, moment: &Moment, request: &UseSetR
     let mut left_out: Vec<ExerciseId> = left_out.into_iter().map(|item| item.exercise).collect();
     left_out.dedup();
     let kept =
-        AskKeep { code: code.clone(), draft: plan.draft.clone(), replaces: plan.replaces, unread: plan.unread.clone() };
+        AskKeep { code: code.clone(), draft: plan.draft.clone(), replaces: plan.replaces, unread: plan.unread.clone(), facts: plan.facts.clone() };
     drafting::keep(folder, moment, kept)?;
     plan.left_on = Some(moment.now.date());
     Ok(SetUsed { draft: plan, left_out })

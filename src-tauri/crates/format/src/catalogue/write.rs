@@ -5,7 +5,7 @@ use crate::names::{Named, name};
 use crate::toml_text::{list, quoted};
 use exercises::catalogue::kind::{DoseField, StepForward};
 use exercises::catalogue::{
-    Arrow, Dose, Exercise, Figure, Grows, Kind, Ladder, Lang, Pose, Rung, RungTexts, StepRule, Texts,
+    Arrow, Dose, Exercise, Figure, Grows, Kind, Ladder, Lang, Link, Pose, Rung, RungTexts, StepRule, Texts,
 };
 use std::collections::BTreeMap;
 
@@ -25,13 +25,17 @@ pub fn write(exercise: &Exercise) -> String {
 
 /// The fields of the file that are in no table.
 fn head(exercise: &Exercise) -> String {
-    let Exercise { id, revision, region, kind, side, posture, equipment, one_leg, test, .. } = exercise;
+    let Exercise {
+        id, revision, region, purposes, flags, kind, side, posture, equipment, one_leg, test, dose_basis, ..
+    } = exercise;
     // What is in tables of its own.
     let Exercise { step_rules: _, dose: _, ladders: _, poses: _, texts: _, .. } = exercise;
     let mut out = Lines(String::new());
     out.put("id", quoted(id.as_str()));
     out.put("revision", revision);
     out.word("region", Some(region));
+    out.words("purpose", Some(purposes).filter(|all| !all.is_empty()));
+    out.words("flags", Some(flags).filter(|all| !all.is_empty()));
     out.put("kind", quoted(kind.rules().name()));
     out.word("side", Some(side));
     out.word("posture", posture.as_ref());
@@ -41,6 +45,7 @@ fn head(exercise: &Exercise) -> String {
             out.put(field, "true");
         }
     }
+    out.word("dose_basis", dose_basis.as_ref());
     out.0
 }
 
@@ -86,10 +91,13 @@ impl Lines {
         self.entry("step");
         match grows {
             Grows::Level => self.put("grows", quoted("level")),
-            Grows::Dose(StepForward { quantity, by, most, short_if_often: _ }) => {
+            Grows::Dose(StepForward { quantity, by, percent, most, short_if_often: _ }) => {
                 let field = kind.rules().fields().iter().find(|field| field.quantity == *quantity);
                 self.put("grows", quoted(field.map_or("", |field| field.key)));
                 self.put("by", by);
+                if *percent > 0 {
+                    self.put("percent", percent);
+                }
                 self.put("to", most);
             }
         }
@@ -133,7 +141,7 @@ impl Lines {
 
     /// A figure, or what differs in it from `base`. Eyes are not part of a file: they come from the level.
     fn figure(&mut self, table: &str, figure: &Figure, base: Option<&Figure>) {
-        let Figure { view, furniture, plumb, contacts, poses, arrows, eyes: _ } = figure;
+        let Figure { view, furniture, plumb, contacts, links, poses, arrows, eyes: _ } = figure;
         let differs = |is_same: fn(&Figure, &Figure) -> bool| base.is_none_or(|base| !is_same(base, figure));
         self.word("view", Some(view).filter(|_| differs(|one, other| one.view == other.view)));
         self.words("furniture", Some(furniture).filter(|_| differs(|one, other| one.furniture == other.furniture)));
@@ -145,12 +153,23 @@ impl Lines {
             let all: Vec<String> = poses.iter().map(|pose| format!("  {},\n", written(pose))).collect();
             self.put("poses", format!("[\n{}]", all.concat()));
         }
-        if differs(|one, other| one.arrows == other.arrows) {
-            if arrows.is_empty() && base.is_some() {
-                self.put("arrow", "[]");
+        let (new_links, new_arrows) =
+            (differs(|one, other| one.links == other.links), differs(|one, other| one.arrows == other.arrows));
+        // Empty lists are fields of this table, so they come before the tables within it.
+        for (field, is_empty) in [("link", new_links && links.is_empty()), ("arrow", new_arrows && arrows.is_empty())] {
+            if is_empty && base.is_some() {
+                self.put(field, "[]");
             }
-            arrows.iter().for_each(|arrow| self.arrow(table, arrow));
         }
+        links.iter().filter(|_| new_links).for_each(|link| self.link(table, link));
+        arrows.iter().filter(|_| new_arrows).for_each(|arrow| self.arrow(table, arrow));
+    }
+
+    fn link(&mut self, table: &str, Link { tie, from, to }: &Link) {
+        self.entry(&format!("{table}.link"));
+        self.word("tie", Some(tie));
+        self.word("from", Some(from));
+        self.word("to", Some(to));
     }
 
     fn arrow(&mut self, table: &str, Arrow { at, right_cm, up_cm, toward_deg, length_cm, bend_deg }: &Arrow) {

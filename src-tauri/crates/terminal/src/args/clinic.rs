@@ -69,7 +69,8 @@ pub enum Clinic {
         #[arg(long, value_name = "F", conflicts_with = "name")]
         name_file: Option<PathBuf>,
     },
-    /// Issue a plan card: writes card.png, card.svg, card.txt and card.bin, or card-1.png and so on if it needs several codes. They are not encrypted: whoever has one of them can read the
+    /// Issue a plan card: writes card.png, card.svg, card.txt and card.bin, or card-1.png and so on if it needs
+    /// several codes. They are not encrypted: whoever has one of them can read the
     /// plan and use the card. Delete them when the patient has it
     Issue {
         /// The patient's code
