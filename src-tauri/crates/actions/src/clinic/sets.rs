@@ -187,8 +187,13 @@ pub fn put_into_plan(folder: &mut DataFolder, moment: &Moment, request: &UseSetR
     let left_out = plan.draft.add_items(&items, &plan.exercises);
     let mut left_out: Vec<ExerciseId> = left_out.into_iter().map(|item| item.exercise).collect();
     left_out.dedup();
-    let kept =
-        AskKeep { code: code.clone(), draft: plan.draft.clone(), replaces: plan.replaces, unread: plan.unread.clone(), facts: plan.facts.clone() };
+    let kept = AskKeep {
+        code: code.clone(),
+        draft: plan.draft.clone(),
+        replaces: plan.replaces,
+        unread: plan.unread.clone(),
+        facts: plan.facts.clone(),
+    };
     drafting::keep(folder, moment, kept)?;
     plan.left_on = Some(moment.now.date());
     Ok(SetUsed { draft: plan, left_out })
