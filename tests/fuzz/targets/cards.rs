@@ -36,5 +36,5 @@ fuzz_target!(|input: &[u8]| {
     let now = zone.stamp(1_795_600_000_000);
     let history = History::fold(&Log { id: LogId([1; 8]), former: Vec::new(), entries: Vec::new() }, card.plan.header.id);
     let followed = Followed { plan: card.plan, taken: now, ahead: None, history };
-    let _ = compose(&[followed], &catalogue, now, &zone);
+    let _ = compose(&[(&followed, &catalogue)], now, &zone);
 });

@@ -40,5 +40,5 @@ fuzz_target!(|input: &[u8]| {
         assert_eq!(format::summary::read(&body), Ok(summary), "a summary says what was reduced");
     }
     let followed = Followed { plan: PLAN.clone(), taken: zone.stamp(START_MS), ahead: None, history };
-    let _ = compose(&[followed], &CATALOGUE, now, &zone);
+    let _ = compose(&[(&followed, &CATALOGUE)], now, &zone);
 });

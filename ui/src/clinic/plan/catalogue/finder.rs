@@ -8,7 +8,7 @@ use super::super::editor::PlanEditor;
 
 /// Number of exercises that are drawn at first, and of those that each press on "Show more" adds: each has a figure, and of a thousand
 /// nobody looks at all.
-const DRAWN: usize = 60;
+const DRAWN: usize = 100;
 
 /// The state of the search.
 #[derive(Clone, Copy)]
