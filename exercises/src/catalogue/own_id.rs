@@ -18,7 +18,7 @@ pub const MAX_OWN_NAME: usize = MAX_ID - OWN.len() - MARK - 1;
 pub struct ClinicMark([u8; MARK]);
 
 impl ClinicMark {
-    /// The mark that stands for these bytes; thirty bits of them count.
+    /// The mark made of the lower thirty bits of these bytes, read as one number with its highest byte first.
     pub fn of_bytes(bytes: [u8; 4]) -> ClinicMark {
         let number = u32::from_be_bytes(bytes);
         let letter = |place: usize| b"abcdefghijklmnopqrstuvwxyz234567"[(number >> (5 * place) & 31) as usize];

@@ -1,4 +1,4 @@
-//! Care for some minutes: warmth, cold, a position of rest, a ball. It is no exercise, and does not count as one.
+//! Care for some minutes: warmth, cold, a position of rest, a ball. It is no training: no step changes it, and pain is not asked about.
 
 use super::Dose;
 use super::rules::{
@@ -63,10 +63,6 @@ impl KindRules for CareRules {
     }
 
     fn is_stepped(&self) -> bool {
-        false
-    }
-
-    fn is_exercise(&self) -> bool {
         false
     }
 

@@ -65,10 +65,6 @@ impl KindRules for PromptRules {
         true
     }
 
-    fn is_exercise(&self) -> bool {
-        false
-    }
-
     fn usual_times(&self) -> UsualTimes {
         UsualTimes::ThroughTheDay
     }

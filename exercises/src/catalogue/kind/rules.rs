@@ -63,11 +63,6 @@ pub trait KindRules: Sync {
         false
     }
 
-    /// Whether it counts as exercise in what is said about all exercises together.
-    fn is_exercise(&self) -> bool {
-        true
-    }
-
     /// The most seconds of work that a plan may ask for in one run on one side; `None` if the ranges of the quantities are
     /// limit enough.
     fn most_work_s(&self) -> Option<u32> {

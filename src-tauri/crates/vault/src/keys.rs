@@ -98,7 +98,7 @@ impl Keys {
         &self.present
     }
 
-    /// The mark of this clinic, by which its own exercises are told from those of others.
+    /// The part of an own exercise's id that is the same for all exercises of this clinic and differs from other clinics.
     pub fn mark(&self) -> ClinicMark {
         ClinicMark::of_bytes(labels::clinic_mark(self))
     }

@@ -1,4 +1,4 @@
-//! A clinic's own exercises from file to review, and what is said of files that are none.
+//! A clinic's own exercises from the file to the review, and the errors of files that are not exercises.
 
 use crate::place::{DONE, Place, VISIT, clinic};
 use format::catalogue::OWN_EXAMPLE;
