@@ -5,7 +5,7 @@ use serde_json::{Value, json};
 /// Functions that the scripts share: a text without the accents of the made-up language, the words of an element as they are read,
 /// and whether it is visible.
 const SIGHT: &str = r"
-    const plain = (text) => text.replace(/([àèìòùÀÈÌÒÙ])\1/g, (vowels) => vowels[0].normalize('NFD')[0]).replace(/\s+/g, ' ').trim();
+    const plain = (text) => text.replace(/([àèìòù])\1/gi, (vowels) => vowels[0].normalize('NFD')[0]).replace(/\s+/g, ' ').trim();
     const words = (element) => plain(element.getAttribute('aria-label') ?? element.innerText ?? element.textContent);
     const seen = (element) => element.checkVisibility({ visibilityProperty: true }) && element.getClientRects().length > 0;
 ";
