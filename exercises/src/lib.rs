@@ -5,11 +5,13 @@
 //!
 //! Reading order: [`time`] and [`id`], the [`catalogue`], the [`plan`] that a clinician makes from it, the [`slots`] that are due, a
 //! [`run`], the [`questions`] after it, the [`log`] of events, its [`history`], what alarms suspend ([`suspension`]), the [`summary`]
-//! for the visit, the [`review`] that the clinician reads, what to do next ([`suggest`]), and how an exercise is found ([`find`]).
+//! for the visit, the [`review`] that the clinician reads, what to do next ([`suggest`]), how an exercise is found
+//! ([`find`]), and how a clinician writes one ([`authoring`]).
 #![forbid(unsafe_code)]
 
 pub mod adherence;
 pub mod alarm;
+pub mod authoring;
 pub mod catalogue;
 pub mod change;
 pub mod chart;

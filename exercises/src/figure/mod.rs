@@ -10,6 +10,7 @@ mod feet;
 mod front;
 mod furniture;
 mod hand;
+mod handle;
 mod held;
 mod motion;
 mod outline;
@@ -23,6 +24,7 @@ mod space;
 mod stage;
 mod surroundings;
 
+pub use handle::{Handle, longest_way, phase_of};
 pub use shape::{Paint, Piece, Point, Shape, Stroke};
 pub use stage::{Size, Stage};
 

@@ -4,6 +4,7 @@ use super::contact::AnchoredBody;
 use super::held::HeldThings;
 use super::phone::{self, Phone};
 use super::shape::{Point, Shape};
+use super::skeleton::Skeleton;
 use super::surroundings::{Scene, Surroundings, seen};
 use super::{feet, front, hand, palm, side};
 use crate::catalogue::{Eyes, Figure, Joint, View};
@@ -84,6 +85,21 @@ impl Stage {
     /// The figure at a phase.
     pub fn draw(&self, phase: f64) -> Vec<Shape> {
         self.shapes(phase).iter().map(|shape| shape.map(self.fit.scale, |point| self.fit.place(point))).collect()
+    }
+
+    /// What it shows.
+    pub(super) fn figure(&self) -> &Figure {
+        &self.figure
+    }
+
+    /// The body at a phase.
+    pub(super) fn body(&self, phase: f64) -> Skeleton {
+        self.held.at(phase)
+    }
+
+    /// Where a point is in the picture, in the unit of the painter; the point is in centimetres, y up.
+    pub(super) fn place(&self, point: Point) -> Point {
+        self.fit.place(point)
     }
 
     fn shapes(&self, phase: f64) -> Vec<Shape> {

@@ -110,17 +110,22 @@ impl Scene<'_> {
     }
 
     fn landmark(&self, landmark: Landmark) -> Point {
-        let s = &self.first;
-        self.flat(match landmark {
-            Landmark::Chin => on_head(s, CHIN),
-            Landmark::Crown => on_head(s, (0.0, 13.5)),
-            Landmark::Shoulder => s.near_arm.shoulder,
-            Landmark::Elbow => s.near_arm.elbow,
-            Landmark::Hand => s.near_arm.wrist + s.near_arm.hand * PALM,
-            Landmark::Pelvis => s.spine.pelvis,
-            Landmark::Knee => s.near_leg.knee,
-            Landmark::Heel => s.near_leg.foot_point(-HEEL, 3.0),
-            Landmark::Toes => s.near_leg.foot_point(BALL + TOES, 2.0),
-        })
+        self::landmark(self.figure.view, &self.first, landmark)
     }
+}
+
+/// Where a landmark is on the picture of a body.
+pub(super) fn landmark(view: View, s: &Skeleton, landmark: Landmark) -> Point {
+    let place = match landmark {
+        Landmark::Chin => on_head(s, CHIN),
+        Landmark::Crown => on_head(s, (0.0, 13.5)),
+        Landmark::Shoulder => s.near_arm.shoulder,
+        Landmark::Elbow => s.near_arm.elbow,
+        Landmark::Hand => s.near_arm.wrist + s.near_arm.hand * PALM,
+        Landmark::Pelvis => s.spine.pelvis,
+        Landmark::Knee => s.near_leg.knee,
+        Landmark::Heel => s.near_leg.foot_point(-HEEL, 3.0),
+        Landmark::Toes => s.near_leg.foot_point(BALL + TOES, 2.0),
+    };
+    flat(view, place)
 }

@@ -15,22 +15,13 @@ pub async fn own_exercises(
     session.with(|folder, _| own_exercises::list(folder))
 }
 
-/// [`wire::prescribing::ReadOwn`].
+/// [`wire::prescribing::EditOwn`].
 #[tauri::command]
-pub async fn own_exercise_text(
+pub async fn edit_own_exercise(
     session: State<'_, Session>,
-    args: Args<prescribing::ReadOwn>,
-) -> CommandResult<prescribing::ReadOwn> {
-    session.with(|folder, _| own_exercises::text(folder, &args.name))
-}
-
-/// [`wire::prescribing::CheckOwn`].
-#[tauri::command]
-pub async fn check_own_exercise(
-    session: State<'_, Session>,
-    args: Args<prescribing::CheckOwn>,
-) -> CommandResult<prescribing::CheckOwn> {
-    session.with(|folder, _| own_exercises::check_edited(folder, &args))
+    args: Args<prescribing::EditOwn>,
+) -> CommandResult<prescribing::EditOwn> {
+    session.with(|folder, _| own_exercises::edit(folder, &args.name))
 }
 
 /// [`wire::prescribing::SaveOwn`].
@@ -40,6 +31,15 @@ pub async fn save_own_exercise(
     args: Args<prescribing::SaveOwn>,
 ) -> CommandResult<prescribing::SaveOwn> {
     session.with(|folder, _| own_exercises::save_edited(folder, &args))
+}
+
+/// [`wire::prescribing::ImportOwn`].
+#[tauri::command]
+pub async fn import_own_exercises(
+    session: State<'_, Session>,
+    args: Args<prescribing::ImportOwn>,
+) -> CommandResult<prescribing::ImportOwn> {
+    session.with(|folder, _| own_exercises::import(folder, &args))
 }
 
 /// [`wire::prescribing::ExportOwn`].

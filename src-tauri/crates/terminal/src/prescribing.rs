@@ -24,7 +24,7 @@ pub fn exercise(folder: &mut DataFolder, what: &OwnExercise, out: &mut Out) -> D
             Ok(true)
         }
         OwnExercise::Export { id, out: file } => {
-            platform::write(file, own_exercises::text(folder, id)?.text.as_bytes())?;
+            platform::write(file, own_exercises::text(folder, id)?.as_bytes())?;
             wrote(file, out)
         }
         OwnExercise::Remove { id } => {
@@ -103,7 +103,11 @@ fn list(OwnExercises { lines, drafts }: &OwnExercises, out: &mut Out) -> Done {
         out.say(said, || json!(line));
     }
     for draft in drafts {
-        out.say(|words| format!("{}\t{}", draft.draft, words.text(Key::OwnDraft)), || json!(draft));
+        let name = |words: Words| {
+            let texts = draft.exercise.as_ref().and_then(|exercise| exercise.text(words.lang()));
+            texts.map(|texts| texts.name.clone()).unwrap_or_default()
+        };
+        out.say(|words| [&draft.draft.to_string(), &name(words), words.text(Key::OwnDraft)].join("\t"), || json!(draft));
     }
     Ok(true)
 }

@@ -4,7 +4,6 @@ pub use crate::markers::prescribing::*;
 
 use crate::clinic::PlanDraft;
 use exercises::catalogue::{Exercise, ExerciseId, Lang};
-use exercises::file_fault::FileFault;
 use exercises::plan::Prescription;
 use serde::{Deserialize, Serialize};
 
@@ -42,12 +41,12 @@ pub struct OwnLine {
 }
 
 /// An unfinished exercise.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct OwnDraft {
     /// Its number.
     pub draft: i64,
-    /// As far as it was written.
-    pub text: String,
+    /// As far as it was written; `None` if it cannot be read.
+    pub exercise: Option<Exercise>,
 }
 
 /// An own exercise of the clinic, by its id or by what its author calls it.
@@ -57,26 +56,21 @@ pub struct OwnName {
     pub name: String,
 }
 
-/// The file of an own exercise.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
-pub struct OwnText {
-    /// Its text.
-    pub text: String,
+/// An own exercise that is being written. A new one has the id [`exercises::authoring::new_id`]; one that is saved again has what its
+/// author calls it.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct OwnEdited {
+    /// The exercise as far as it was written. Its revision is given when it is saved.
+    pub exercise: Exercise,
     /// The unfinished exercise that it comes from, which goes once it is saved.
     pub draft: Option<i64>,
 }
 
-/// What is to be said about the file of an own exercise.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
-pub struct OwnChecked {
-    /// The exercise, if it can be saved.
-    pub exercise: Option<Exercise>,
-    /// The only language that its texts are in.
-    pub only: Option<Lang>,
-    /// The least revision that the file may have; `None` for an exercise that is new.
-    pub least_revision: Option<u16>,
-    /// What is wrong in it otherwise.
-    pub faults: Vec<FileFault>,
+/// Files of own exercises to add: all of them or none.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct ImportOwnRequest {
+    /// The name and the text of each.
+    pub files: Vec<(String, String)>,
 }
 
 /// What became of an own exercise that was removed.
@@ -89,12 +83,12 @@ pub struct OwnRemoved {
 }
 
 /// An unfinished exercise to keep.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct OwnDraftRequest {
     /// Its number; `None` for a new one.
     pub draft: Option<i64>,
     /// As far as it was written.
-    pub text: String,
+    pub exercise: Exercise,
 }
 
 /// The number of an unfinished exercise.

@@ -168,12 +168,12 @@ macro_rules! commands {
             prescribing {
                 /// The clinic's own exercises.
                 ShowOwn = own_exercises(()) -> OwnExercises;
-                /// The file of an own exercise.
-                ReadOwn = own_exercise_text(OwnName) -> OwnText;
-                /// Say what is wrong with the file of an own exercise.
-                CheckOwn = check_own_exercise(OwnText) -> OwnChecked;
+                /// An own exercise, to be changed.
+                EditOwn = edit_own_exercise(OwnName) -> OwnEdited;
                 /// Save an own exercise, or a new revision of one.
-                SaveOwn = save_own_exercise(OwnText) -> OwnExercises;
+                SaveOwn = save_own_exercise(OwnEdited) -> OwnExercises;
+                /// Add own exercises from their files.
+                ImportOwn = import_own_exercises(ImportOwnRequest) -> OwnExercises;
                 /// Save the file of an own exercise for somebody else.
                 ExportOwn = export_own_exercise(OwnName) -> Saved;
                 /// Remove an own exercise.

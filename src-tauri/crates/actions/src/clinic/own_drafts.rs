@@ -5,6 +5,7 @@ use super::own_rows::{self, Own};
 use super::sealed;
 use crate::{ActionResult, DataFolder};
 use exercises::file_fault::{FaultKind, FileFault};
+use format::catalogue::{read_unfinished, write};
 use format::own_exercise::{self, MAX_DRAFT, OwnRow, OwnState};
 use std::sync::Arc;
 use wire::Failure;
@@ -13,7 +14,7 @@ use wire::prescribing::{DraftNumber, MAX_DRAFTS, OwnDraft, OwnDraftRequest, OwnE
 /// The unfinished ones, in the order in which they were begun.
 pub(super) fn of(all: &[Arc<Own>]) -> Vec<OwnDraft> {
     let drafts = all.iter().filter(|own| own.state == OwnState::Draft);
-    drafts.map(|own| OwnDraft { draft: own.row.id, text: own.text.clone() }).collect()
+    drafts.map(|own| OwnDraft { draft: own.row.id, exercise: read_unfinished(&own.text).ok() }).collect()
 }
 
 /// Keeps an unfinished exercise, in place of its earlier state if it has a number. One whose number is no longer there was saved or
@@ -22,7 +23,8 @@ pub(super) fn of(all: &[Arc<Own>]) -> Vec<OwnDraft> {
 /// # Errors
 /// [`Failure::NotUnderstood`] if it is too large; [`Failure::TooManyOwn`].
 pub fn keep(folder: &mut DataFolder, request: OwnDraftRequest) -> ActionResult<DraftNumber> {
-    let OwnDraftRequest { draft, text } = request;
+    let OwnDraftRequest { draft, exercise } = request;
+    let text = write(&exercise);
     let (bytes, most) = (text.len() as u64, MAX_DRAFT as u64);
     let plain = own_exercise::write(&OwnRow { state: OwnState::Draft, text }).map_err(|_| Failure::NotUnderstood {
         file: own_exercises::EDITED.to_owned(),

@@ -9,6 +9,7 @@ use super::sealed::{self, Sealer};
 use super::{lock, own_catalogue};
 use crate::card_catalogue::own_of;
 use crate::{ActionResult, DataFolder, Moment, platform, refuse};
+use exercises::authoring;
 use exercises::catalogue::{Exercise, ExerciseId, Lang};
 use exercises::file_fault::{ExerciseFault, FaultKind, FileFault};
 use exercises::plan::Plan;
@@ -19,7 +20,7 @@ use std::sync::Arc;
 use store::{StoreError, Tx};
 use wire::Failure;
 use wire::patient::Saved;
-use wire::prescribing::{MAX_OWN, OwnChecked, OwnExercises, OwnLine, OwnRemoved, OwnText};
+use wire::prescribing::{ImportOwnRequest, MAX_OWN, OwnEdited, OwnExercises, OwnLine, OwnRemoved};
 
 /// What faults call the file of an exercise that is being edited.
 pub(super) const EDITED: &str = "exercise.toml";
@@ -176,31 +177,65 @@ pub(super) fn settle(folder: &DataFolder) -> ActionResult<()> {
     folder.home.store().settle().map_err(refuse::store(folder.home.dir()))
 }
 
-/// What is to be said about the file of an own exercise that is being edited.
-pub fn check_edited(folder: &DataFolder, edited: &OwnText) -> ActionResult<OwnChecked> {
-    let checked = check(folder, EDITED, edited.text.as_bytes())?;
-    let id = checked.as_ref().ok().map(|one| one.exercise.id.clone());
-    let newest = id.map(|id| revisions(folder, &id)).transpose()?.unwrap_or_default();
-    Ok(OwnChecked {
-        only: checked.as_ref().ok().and_then(|one| one.only),
-        least_revision: newest.last_key_value().map(|(have, _)| have.saturating_add(1)),
-        faults: checked.as_ref().err().into_iter().flatten().map(|fault| fault.fault.clone()).collect(),
-        exercise: checked.ok().map(|one| one.exercise),
-    })
+/// An own exercise to be changed, as its author calls it.
+///
+/// # Errors
+/// [`Failure::NoSuchOwn`].
+pub fn edit(folder: &DataFolder, name: &str) -> ActionResult<OwnEdited> {
+    let line = find(folder, name)?;
+    let id = ExerciseId::new(line.name).map_err(refuse::internal)?;
+    Ok(OwnEdited { exercise: Exercise { id, ..line.exercise }, draft: None })
 }
 
-/// Saves an own exercise that was edited.
+/// Saves an own exercise that was edited: a new one under an id made from its name, a known one as a new revision.
 ///
 /// # Errors
 /// [`Failure::NotUnderstood`] with the first thing that is wrong in it; [`Failure::TooManyOwn`]. Nothing is saved then.
-pub fn save_edited(folder: &mut DataFolder, edited: &OwnText) -> ActionResult<OwnExercises> {
-    match check(folder, EDITED, edited.text.as_bytes())? {
-        Ok(checked) => keep(folder, &[checked], edited.draft)?,
-        Err(faults) => {
-            let first = faults.into_iter().next().ok_or_else(|| refuse::internal("refused without a fault"))?;
-            return Err(Failure::NotUnderstood { file: first.file, fault: first.fault });
+pub fn save_edited(folder: &mut DataFolder, edited: &OwnEdited) -> ActionResult<OwnExercises> {
+    let exercise = numbered(folder, authoring::tidied(&edited.exercise))?;
+    let checked = check(folder, EDITED, write(&exercise).as_bytes())?.map_err(first_fault)?;
+    keep(folder, &[checked], edited.draft)?;
+    list(folder)
+}
+
+/// The exercise with the id and the revision under which it is saved.
+fn numbered(folder: &DataFolder, exercise: Exercise) -> ActionResult<Exercise> {
+    let mark = lock::unlocked_keys(folder)?.mark();
+    let own = |name: &str| ExerciseId::own(mark, name);
+    if exercise.id == authoring::new_id() {
+        let name = exercise.texts.values().next().map(|texts| texts.name.clone()).unwrap_or_default();
+        let mut known = Vec::new();
+        for own in own_rows::finished(&own_rows::all(folder)?).keys() {
+            known.extend(own.own_name().map(str::to_owned));
         }
+        let ships = |id: &str| folder.catalogue.exercises.iter().any(|one| one.id.as_str() == id);
+        let id = authoring::free_id(&name, |id| ships(id) || known.iter().any(|other| other == id));
+        // A removed one may still be on a card under this id.
+        let last =
+            revisions(folder, &own(id.as_str()).map_err(refuse::internal)?)?.last_key_value().map_or(0, |(last, _)| *last);
+        return Ok(Exercise { id, revision: last.saturating_add(1), ..exercise });
     }
+    let id = own(exercise.id.as_str()).map_err(refuse::internal)?;
+    let Some((last, newest)) = revisions(folder, &id)?.pop_last() else { return Ok(Exercise { revision: 1, ..exercise }) };
+    let is_same = newest == Exercise { id, revision: last, ..exercise.clone() };
+    Ok(Exercise { revision: if is_same { last } else { last.saturating_add(1) }, ..exercise })
+}
+
+fn first_fault(faults: Vec<Fault>) -> Failure {
+    match faults.into_iter().next() {
+        Some(first) => Failure::NotUnderstood { file: first.file, fault: first.fault },
+        None => refuse::internal("refused without a fault"),
+    }
+}
+
+/// Adds own exercises from their files, all of them or none.
+///
+/// # Errors
+/// [`Failure::NotUnderstood`] with the first thing that is wrong in a file; [`Failure::TooManyOwn`]. Nothing is added then.
+pub fn import(folder: &mut DataFolder, request: &ImportOwnRequest) -> ActionResult<OwnExercises> {
+    let files: Vec<(String, Vec<u8>)> =
+        request.files.iter().map(|(name, text)| (name.clone(), text.clone().into_bytes())).collect();
+    add(folder, &files)?.map_err(first_fault)?;
     list(folder)
 }
 
@@ -242,14 +277,12 @@ pub fn find(folder: &DataFolder, name: &str) -> ActionResult<OwnLine> {
     found.ok_or_else(|| Failure::NoSuchOwn { name: name.to_owned() })
 }
 
-/// The file of an own exercise, to be edited or handed on.
+/// The file of an own exercise, to be handed on.
 ///
 /// # Errors
 /// [`Failure::NoSuchOwn`].
-pub fn text(folder: &DataFolder, name: &str) -> ActionResult<OwnText> {
-    let line = find(folder, name)?;
-    let id = ExerciseId::new(line.name).map_err(refuse::internal)?;
-    Ok(OwnText { text: write(&Exercise { id, ..line.exercise }), draft: None })
+pub fn text(folder: &DataFolder, name: &str) -> ActionResult<String> {
+    Ok(write(&edit(folder, name)?.exercise))
 }
 
 /// Writes the file of an own exercise into the folder for saved files.
@@ -257,7 +290,7 @@ pub fn text(folder: &DataFolder, name: &str) -> ActionResult<OwnText> {
 /// # Errors
 /// [`Failure::NoSuchOwn`], or the failure to write.
 pub fn export(folder: &DataFolder, moment: &Moment, name: &str) -> ActionResult<Saved> {
-    let text = text(folder, name)?.text;
+    let text = text(folder, name)?;
     let path = platform::free_name(folder, moment, "exercise", ".toml");
     platform::write(&path, text.as_bytes())?;
     Ok(Saved { path: path.display().to_string(), bytes: text.len() as u64 })

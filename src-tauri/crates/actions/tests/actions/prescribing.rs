@@ -5,17 +5,19 @@ use actions::clinic::{drafting, issuing, lock, own_drafts, own_exercises, patien
 use actions::patient::{plans, taking, today};
 use actions::{DataFolder, Moment};
 use base64::Engine;
+use exercises::authoring::{self, TextPart};
 use exercises::catalogue::{Exercise, ExerciseId, Lang};
 use exercises::file_fault::{ExerciseFault, FaultKind};
 use exercises::id::ItemId;
 use exercises::plan::check::Problem;
 use exercises::plan::{Item, Pattern, Prescription, Schedule, Weekdays};
-use format::catalogue::OWN_EXAMPLE;
+use format::catalogue::{OWN_EXAMPLE, read_own};
+use std::collections::BTreeMap;
 use std::path::Path;
 use wire::Failure;
 use wire::clinic::{AddPatientRequest, Handover, IssueRequest};
 use wire::patient::{CardSource, TakeCardRequest};
-use wire::prescribing::{DraftNumber, OwnDraftRequest, OwnText};
+use wire::prescribing::{DraftNumber, ImportOwnRequest, OwnDraftRequest, OwnEdited};
 
 const NAME: &str = "my-doorway-lean";
 
@@ -39,7 +41,12 @@ fn refused(folder: &mut DataFolder, files: &[(String, Vec<u8>)]) -> Vec<FaultKin
 
 /// The example's items and one of the own exercise, which a plan file names as its author does.
 fn with_own() -> Prescription {
-    let own = ExerciseId::new(NAME).expect("an id");
+    with(NAME)
+}
+
+/// The example's items and one of the own exercise of this name.
+fn with(name: &str) -> Prescription {
+    let own = ExerciseId::new(name).expect("an id");
     let schedule = Schedule { days: Weekdays::ALL, pattern: Pattern::At { times: vec![720] } };
     let dose = exercises::catalogue::Dose::Hold { repetitions: 3, hold_s: 20, rest_s: 20 };
     let mut prescription = example();
@@ -145,37 +152,85 @@ fn a_removed_exercise_is_offered_to_nobody_else_and_goes_with_the_last_card() {
     assert!(own_exercises::list(&folder).expect("open").lines.is_empty());
 }
 
+/// The example exercise, as somebody writes it anew.
+fn written() -> Exercise {
+    authoring::copy_of(&read_own("example.toml", OWN_EXAMPLE).expect("the example is good"))
+}
+
 #[test]
 fn drafts_are_kept_as_they_are_until_they_are_saved_or_discarded() {
     let dir = tempfile::tempdir().expect("a temporary folder");
     let mut folder = clinic(dir.path());
-    let keep = |folder: &mut DataFolder, draft, text: &str| {
-        own_drafts::keep(folder, OwnDraftRequest { draft, text: text.into() }).expect("room").draft
+    let keep = |folder: &mut DataFolder, draft, exercise: &Exercise| {
+        own_drafts::keep(folder, OwnDraftRequest { draft, exercise: exercise.clone() }).expect("room").draft
     };
-    let first = keep(&mut folder, None, "id = \"half");
-    let second = keep(&mut folder, None, "");
-    assert_eq!(keep(&mut folder, Some(first), OWN_EXAMPLE), first);
+    let mut half = written();
+    TextPart::Purpose.put(&mut half, Lang::En, "");
+    TextPart::Name.put(&mut half, Lang::En, &"long ".repeat(20));
+    TextPart::Steps.put(&mut half, Lang::Es, "Uno.\n\nDos.");
+    let first = keep(&mut folder, None, &authoring::blank(Lang::Es));
+    let second = keep(&mut folder, None, &authoring::blank(Lang::Es));
+    assert_eq!(keep(&mut folder, Some(first), &half), first);
     lock::lock(&mut folder);
     lock::unlock(&mut folder, PASSPHRASE.into()).expect("the passphrase");
     assert!(patients::notices(&folder).expect("open").is_empty(), "nothing was changed from outside");
     let drafts = own_exercises::list(&folder).expect("open").drafts;
+    assert_eq!(drafts.iter().map(|one| one.draft).collect::<Vec<_>>(), [first, second]);
     assert_eq!(
-        drafts.iter().map(|one| (one.draft, one.text.len())).collect::<Vec<_>>(),
-        [(first, OWN_EXAMPLE.len()), (second, 0)]
+        drafts[0].exercise,
+        Some(half.clone()),
+        "with an empty text, one that is too long, and lists of different lengths"
     );
-    let wrong = OwnText { text: "id = ".into(), draft: Some(first) };
+    assert_eq!(drafts[1].exercise, Some(authoring::blank(Lang::Es)));
+    let wrong = OwnEdited { exercise: half, draft: Some(first) };
     assert!(matches!(own_exercises::save_edited(&mut folder, &wrong), Err(Failure::NotUnderstood { .. })));
-    let checked = own_exercises::check_edited(&folder, &wrong).expect("open");
-    assert!(checked.exercise.is_none() && checked.faults.len() == 1);
-    let saved = own_exercises::save_edited(&mut folder, &OwnText { text: OWN_EXAMPLE.into(), draft: Some(first) });
+    let saved = own_exercises::save_edited(&mut folder, &OwnEdited { exercise: written(), draft: Some(first) });
     let saved = saved.expect("a good one");
     assert_eq!((saved.lines.len(), saved.drafts.iter().map(|one| one.draft).collect::<Vec<_>>()), (1, vec![second]));
-    let checked = own_exercises::check_edited(&folder, &OwnText { text: OWN_EXAMPLE.into(), draft: None }).expect("open");
-    assert_eq!((checked.least_revision, checked.only), (Some(2), None));
     let left = own_drafts::discard(&mut folder, &DraftNumber { draft: second }).expect("open");
     assert!(left.drafts.is_empty() && left.lines.len() == 1);
-    let huge = OwnDraftRequest { draft: None, text: "x".repeat(70_000) };
+    let mut huge = written();
+    TextPart::Steps.put(&mut huge, Lang::En, &"x".repeat(70_000));
+    let huge = OwnDraftRequest { draft: None, exercise: huge };
     assert!(matches!(own_drafts::keep(&mut folder, huge), Err(Failure::NotUnderstood { .. })));
+}
+
+#[test]
+fn what_is_written_gets_its_id_from_its_name_and_each_change_a_new_revision() {
+    let dir = tempfile::tempdir().expect("a temporary folder");
+    let mut folder = clinic(dir.path());
+    let save = |folder: &mut DataFolder, exercise: &Exercise| {
+        let edited = OwnEdited { exercise: exercise.clone(), draft: None };
+        let lines = own_exercises::save_edited(folder, &edited).expect("a good one").lines;
+        lines.into_iter().map(|line| (line.name, line.revisions)).collect::<BTreeMap<_, _>>()
+    };
+    let first = "lean-through-a-doorwa".to_owned();
+    assert_eq!(save(&mut folder, &written()), BTreeMap::from([(first.clone(), vec![1])]));
+    assert_eq!(save(&mut folder, &written()).len(), 2, "another one of the same name has another id");
+    let edited = own_exercises::edit(&folder, &first).expect("there").exercise;
+    assert_eq!(save(&mut folder, &edited)[&first], [1], "nothing was changed");
+    let now = at("11-25T08:00");
+    issue(&mut folder, &now, confirmed(with(&first), &now), &dir.path().join("one"));
+    let mut changed = edited.clone();
+    TextPart::Steps.put(&mut changed, Lang::En, " Lean. \n\nStay.\nStep back.\n");
+    assert_eq!(save(&mut folder, &changed)[&first], [1, 2], "the card has the first");
+    own_exercises::remove(&mut folder, &first).expect("there");
+    let again = save(&mut folder, &written());
+    assert_eq!(again.len(), 3, "what is on a card keeps its id: {again:?}");
+}
+
+#[test]
+fn files_are_imported_all_of_them_or_none() {
+    let dir = tempfile::tempdir().expect("a temporary folder");
+    let mut folder = clinic(dir.path());
+    let other = OWN_EXAMPLE.replacen("my-doorway-lean", "another-lean", 1);
+    let file = |name: &str, text: &str| (name.to_owned(), text.to_owned());
+    let bad = ImportOwnRequest { files: vec![file("a.toml", OWN_EXAMPLE), file("b.toml", "id = ")] };
+    let refused = own_exercises::import(&mut folder, &bad);
+    assert!(matches!(&refused, Err(Failure::NotUnderstood { file, .. }) if file == "b.toml"), "{refused:?}");
+    assert!(own_exercises::list(&folder).expect("open").lines.is_empty());
+    let good = ImportOwnRequest { files: vec![file("a.toml", OWN_EXAMPLE), file("b.toml", &other)] };
+    assert_eq!(own_exercises::import(&mut folder, &good).expect("both").lines.len(), 2);
 }
 
 #[test]

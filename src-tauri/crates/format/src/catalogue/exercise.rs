@@ -149,7 +149,8 @@ fn ladder(table: &Table, around: &Around, seen: &mut Seen) -> Option<Ladder> {
     let tables = table.required("rung").and_then(|item| item.tables(Quantity::Rungs));
     let rungs = tables.and_then(|tables| {
         let rungs = whole(tables.iter().map(|table| rung(table, around, &mut seen.rungs)))?;
-        same_sides(&tables, &rungs, around.side?).then_some(rungs)
+        let is_alike = same_sides(&tables, &rungs, around.side?);
+        (is_alike || table.is_unfinished()).then_some(rungs)
     });
     Some(Ladder { id: ladder_id?, factor: factor?, rungs: rungs? })
 }

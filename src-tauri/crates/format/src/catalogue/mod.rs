@@ -84,6 +84,14 @@ pub fn read_on_card(text: &str) -> Result<Exercise, Vec<Fault>> {
     read_page("", text, Source::own)
 }
 
+/// Reads a clinic's own exercise that is still being written, as [`write()`] wrote it: texts may be missing or too long.
+///
+/// # Errors
+/// As for [`read`], of what an exercise that is being written cannot have.
+pub fn read_unfinished(text: &str) -> Result<Exercise, Vec<Fault>> {
+    read_whole(Page::unfinished(text), Source::own)
+}
+
 /// Notes what is wrong with the name of an own exercise; that it is an id is checked with every other.
 fn own_name(top: &Table) {
     let Some(id) = top.optional("id").and_then(|item| item.plain_text()) else { return };
@@ -117,7 +125,10 @@ fn read_page<'a>(
     text: &'a str,
     source: impl FnOnce(&Table) -> Source<'a>,
 ) -> Result<Exercise, Vec<Fault>> {
-    let page = Page::new(file_name, text);
+    read_whole(Page::new(file_name, text), source)
+}
+
+fn read_whole<'a>(page: Page<'a>, source: impl FnOnce(&Table) -> Source<'a>) -> Result<Exercise, Vec<Fault>> {
     let (exercise, of_texts) = whole_file(&page, source).unwrap_or_default();
     let mut faults = page.into_faults();
     faults.extend(of_texts);
