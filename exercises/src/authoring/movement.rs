@@ -1,7 +1,7 @@
 //! The figure of an exercise that is being written: its positions, the joints that a view shows, and an arrow for its movement.
 
 use crate::catalogue::{Arrow, Exercise, Figure, Joint, Pose, Quantity, RungId, View};
-use crate::figure;
+use crate::figure::{self, Way};
 
 /// The figure that is being changed: a level's own, or the exercise's if the level has none.
 pub fn figure_of<'a>(exercise: &'a mut Exercise, level: Option<&RungId>) -> &'a mut Figure {
@@ -30,29 +30,40 @@ fn most() -> usize {
     usize::try_from(Quantity::Poses.bound().max).unwrap_or(usize::MAX)
 }
 
-/// An arrow along the longest way that a part of the body goes from the first position to the last; `None` if nothing moves far
-/// enough, and in the close views, where no part has a place of its own.
+/// An arrow along the longest way that a part of the body goes from the first position to the last, bent as the way is; `None` if
+/// nothing moves far enough, and in the close views, where no part has a place of its own.
 pub fn arrow_of_movement(figure: &Figure) -> Option<Arrow> {
-    let (at, way) = figure::longest_way(figure)?;
-    let length = way.x.hypot(way.y);
+    let Way { of, middle, end } = figure::longest_way(figure)?;
+    let chord = end.x.hypot(end.y);
+    // The arc of a circle through start, middle and end: how far the middle is to the left of the chord gives its angle.
+    let left = (end.x * middle.y - end.y * middle.x) / chord;
+    let turn = -4.0 * (2.0 * left / chord).atan();
+    let length = if turn.abs() < 0.1 { chord } else { chord / 2.0 / (turn.abs() / 2.0).sin() * turn.abs() };
+    let toward = end.y.atan2(end.x) - turn / 2.0;
+    // Beside the way, on its outer side, so that it does not cover the limb.
+    let side = if turn < 0.0 { 1.0 } else { -1.0 };
+    let (right, up) = (-toward.sin() * side * BESIDE_CM, toward.cos() * side * BESIDE_CM);
     let whole = |value: f64, quantity: Quantity| {
         let bound = quantity.bound();
         (value.round() as i64).clamp(bound.min, bound.max) as i16
     };
-    // Beside the way, so that it does not cover the limb.
-    let (right, up) = (-way.y / length * BESIDE_CM, way.x / length * BESIDE_CM);
     Some(Arrow {
-        at,
+        at: of,
         right_cm: whole(right, Quantity::ArrowOffset),
         up_cm: whole(up, Quantity::ArrowOffset),
-        toward_deg: whole(way.y.atan2(way.x).to_degrees(), Quantity::ArrowToward),
+        toward_deg: whole(half_turn(toward.to_degrees()), Quantity::ArrowToward),
         length_cm: whole(length, Quantity::ArrowLength),
-        bend_deg: 0,
+        bend_deg: whole(turn.to_degrees(), Quantity::ArrowBend),
     })
 }
 
+/// The same direction between -180 and 180 degrees.
+fn half_turn(degrees: f64) -> f64 {
+    (degrees + 180.0).rem_euclid(360.0) - 180.0
+}
+
 /// How far an arrow is from the way that it shows, in centimetres.
-const BESIDE_CM: f64 = 14.0;
+const BESIDE_CM: f64 = 10.0;
 
 /// The joints that can be seen to move in a view, those that are used most first.
 pub fn joints_of(view: View) -> &'static [Joint] {
@@ -198,7 +209,8 @@ mod tests {
     fn the_arrow_follows_the_part_that_goes_furthest() {
         let arrow = arrow_of_movement(&raised()).expect("an arm that is raised");
         assert_eq!(arrow.at, Landmark::Hand);
-        assert!((70..=110).contains(&arrow.toward_deg), "upward: {arrow:?}");
+        assert!((-30..=30).contains(&arrow.toward_deg), "forward at first: {arrow:?}");
+        assert!((100..=180).contains(&arrow.bend_deg), "and then up: {arrow:?}");
         assert!(arrow.length_cm > 80, "{arrow:?}");
         assert_eq!(arrow_of_movement(&standing()), None, "nothing moves");
         assert_eq!(arrow_of_movement(&Figure { view: View::Palm, ..raised() }), None);

@@ -144,6 +144,17 @@ impl Pose {
     }
 }
 
+impl Pose {
+    /// Turns a joint to an angle in degrees, at most as far as it goes.
+    pub fn turn(&mut self, joint: Joint, angle: i16) {
+        let (least, most) = joint.range();
+        match angle.clamp(least, most) {
+            0 => drop(self.angles.remove(&joint)),
+            angle => drop(self.angles.insert(joint, angle)),
+        }
+    }
+}
+
 impl<const N: usize> From<[(Joint, i16); N]> for Pose {
     fn from(angles: [(Joint, i16); N]) -> Pose {
         Pose { angles: BTreeMap::from(angles) }

@@ -127,22 +127,36 @@ pub fn phase_of(figure: &Figure, pose: usize) -> f64 {
 /// The shortest way for which an arrow is drawn, in centimetres.
 const SHORTEST_CM: f64 = 3.0;
 
-/// The part of the body that goes furthest from the first position to the last, and its way in centimetres, to the right and up;
-/// `None` if nothing moves that far, and in the close views. Of somebody who lies and is seen from above, it is that of somebody
-/// standing, as it is for arrows.
-pub fn longest_way(figure: &Figure) -> Option<(Landmark, Point)> {
+/// The way of a part of the body, in centimetres to the right and up of where it is in the first position.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Way {
+    /// The part of the body.
+    pub of: Landmark,
+    /// Where it is in the middle of the movement.
+    pub middle: Point,
+    /// Where it is in the last position.
+    pub end: Point,
+}
+
+/// The part of the body that goes furthest from the first position to the last, and its way; `None` if nothing moves that far, and in
+/// the close views. Of somebody who lies and is seen from above, it is that of somebody standing, as it is for arrows.
+pub fn longest_way(figure: &Figure) -> Option<Way> {
     if turned(figure.view).is_empty() {
         return None;
     }
     let held = AnchoredBody::new(figure);
-    let [first, last] = [0.0, 1.0].map(|phase| seen(figure.view, held.at(phase)));
+    let [first, middle, last] = [0.0, 0.5, 1.0].map(|phase| seen(figure.view, held.at(phase)));
     let way = |mark: &Landmark| {
-        let [from, to] = [&first, &last].map(|body| landmark(figure.view, body, *mark));
-        (*mark, Point { x: to.x - from.x, y: to.y - from.y })
+        let from = landmark(figure.view, &first, *mark);
+        let [middle, end] = [&middle, &last].map(|body| {
+            let to = landmark(figure.view, body, *mark);
+            Point { x: to.x - from.x, y: to.y - from.y }
+        });
+        Way { of: *mark, middle, end }
     };
-    let ways = Landmark::VARIANTS.iter().map(way);
-    let longest = ways.max_by(|(_, one), (_, other)| one.x.hypot(one.y).total_cmp(&other.x.hypot(other.y)));
-    longest.filter(|(_, way)| way.x.hypot(way.y) >= SHORTEST_CM)
+    let far = |way: &Way| way.end.x.hypot(way.end.y);
+    let longest = Landmark::VARIANTS.iter().map(way).max_by(|one, other| far(one).total_cmp(&far(other)));
+    longest.filter(|way| far(way) >= SHORTEST_CM)
 }
 
 #[cfg(test)]

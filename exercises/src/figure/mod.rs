@@ -24,7 +24,7 @@ mod space;
 mod stage;
 mod surroundings;
 
-pub use handle::{Handle, longest_way, phase_of};
+pub use handle::{Handle, Way, longest_way, phase_of};
 pub use shape::{Paint, Piece, Point, Shape, Stroke};
 pub use stage::{Size, Stage};
 

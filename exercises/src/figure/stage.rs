@@ -75,6 +75,14 @@ impl Stage {
         stage
     }
 
+    /// Another figure in the frame of this one, while it is being dragged.
+    pub fn with_figure(&self, figure: &Figure) -> Stage {
+        let held = AnchoredBody::new(figure);
+        let scene = Scene::new(figure, &held);
+        let (around, held_things) = (Surroundings::new(&scene), HeldThings::new(&scene));
+        Stage { figure: figure.clone(), held, around, held_things, phone: None, fit: self.fit }
+    }
+
     /// Width divided by height of everything that the figure ever covers, for choosing a size without unused space.
     pub fn aspect(figure: &Figure) -> f64 {
         let stage = Stage::new(figure, Size { width: 1.0, height: 1.0 });

@@ -44,10 +44,24 @@ fn style(folder: &Path) -> io::Result<Vec<u8>> {
     sheets.sort_by_key(|sheet| (rank(sheet), sheet.clone()));
     let mut all = Vec::new();
     for sheet in sheets {
-        all.extend(fs::read(sheet)?);
+        let css = fs::read_to_string(&sheet)?;
+        if sheet.ends_with(FIRST_STYLES[0]) {
+            all.extend(schemes(&css).into_bytes());
+        }
+        all.extend(css.into_bytes());
         all.push(b'\n');
     }
     Ok(all)
+}
+
+/// The classes `in-light` and `in-dark`: the light and the dark colours of the tokens for a part of a page, whatever the system prefers.
+fn schemes(tokens: &str) -> String {
+    let (light, dark) = tokens.split_once("@media (prefers-color-scheme: dark)").unwrap_or((tokens, ""));
+    let colours = |part: &str| {
+        part.lines().map(str::trim).filter(|line| line.starts_with("--") && line.contains(": #")).collect::<String>()
+    };
+    let class = |name: &str, part: &str| format!(".in-{name} {{ color-scheme: {name}; {} }}\n", colours(part));
+    class("light", light) + &class("dark", dark)
 }
 
 /// Makes the folder contain exactly these files. A file that already has the right contents is not written, so that nothing that

@@ -7,6 +7,7 @@ use super::context::{ClinicContext, Page};
 use super::issued::Issued;
 use super::keys::Keys;
 use super::lock::Lock;
+use super::own::{Own, Write};
 use super::patients::{Patients, RemovePatient};
 use super::plan::Compose;
 use super::review::Review;
@@ -36,6 +37,8 @@ pub fn Clinic() -> impl IntoView {
         }
         Page::Issued(code, card) => screen(move || view! { <Issued code card=*card/> }),
         Page::Keys => screen(|| view! { <Keys/> }),
+        Page::Own(said) => screen(move || view! { <Own said/> }),
+        Page::Write(edited) => screen(move || view! { <Write edited=*edited/> }),
         Page::Remove(code) => screen(move || view! { <RemovePatient code/> }),
     };
     view! {

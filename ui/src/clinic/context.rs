@@ -3,6 +3,7 @@
 use leptos::prelude::*;
 use wire::app::{AppState, LockState};
 use wire::clinic::{BeginPlan, IssuedCard, Lock, PatientCode, PlanDraft, ReviewPage, ShowReview};
+use wire::prescribing::OwnEdited;
 
 use super::keeper::Keeper;
 use crate::pages::InfoPage;
@@ -25,6 +26,10 @@ pub enum Page {
     Issued(String, Box<IssuedCard>),
     /// The passphrase, the lock and the saved keys.
     Keys,
+    /// The clinic's own exercises and its sets; with a sentence about what was just done.
+    Own(Option<String>),
+    /// An exercise of the clinic's own that is being written.
+    Write(Box<OwnEdited>),
 }
 
 /// Where to go back to after the lock: as little of a page as is needed to open it again.
@@ -35,6 +40,7 @@ enum Left {
     Plan(String),
     Info(InfoPage),
     Keys,
+    Own,
 }
 
 /// The shared state of all pages of the clinic's side. It lives as long as the window.
@@ -44,7 +50,7 @@ pub struct ClinicContext {
     pub app: AppContext,
     /// The page that is shown.
     pub page: RwSignal<Page>,
-    /// Stores drafts of plans.
+    /// Stores drafts of plans, and unfinished exercises.
     pub keeper: Keeper,
     left: StoredValue<Left>,
 }
@@ -96,6 +102,7 @@ impl ClinicContext {
             Page::Info(page) => Left::Info(*page),
             Page::Issued(code, _) => Left::Review(code.clone()),
             Page::Keys => Left::Keys,
+            Page::Own(_) | Page::Write(_) => Left::Own,
             Page::Remove(_) => Left::Patients,
         }));
         self.keeper.forget();
@@ -112,6 +119,7 @@ impl ClinicContext {
             Some(Left::Plan(code)) => self.plan(code),
             Some(Left::Info(page)) => self.show(Page::Info(page)),
             Some(Left::Keys) => self.show(Page::Keys),
+            Some(Left::Own) => self.show(Page::Own(None)),
             Some(Left::Patients) | None => {}
         }
     }

@@ -1,8 +1,12 @@
-//! Stores drafts of plans in the shell while they are edited.
+//! Stores drafts of plans, and unfinished exercises, in the shell while they are edited.
 
+use exercises::catalogue::Exercise;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
+use std::cell::Cell;
+use std::rc::Rc;
 use wire::clinic::{AskKeep, KeepDraft};
+use wire::prescribing::{KeepOwnDraft, OwnDraftRequest};
 
 use crate::invoke;
 use crate::shared::AppContext;
@@ -13,6 +17,8 @@ pub struct Keeper {
     app: AppContext,
     /// The newest state that was not sent to the shell yet.
     newest: StoredValue<Option<AskKeep>>,
+    /// The newest state of an exercise that was not sent to the shell yet.
+    newest_exercise: StoredValue<Option<(Unfinished, Exercise)>, LocalStorage>,
     /// Whether the shell is storing a state.
     busy: StoredValue<bool>,
     /// What is done once everything is stored.
@@ -22,23 +28,52 @@ pub struct Keeper {
 /// What is done once everything is stored.
 type Then = Box<dyn FnOnce()>;
 
+/// The number under which the shell keeps an unfinished exercise; `None` until it has kept it for the first time.
+pub type Unfinished = Rc<Cell<Option<i64>>>;
+
 impl Keeper {
     /// A keeper without a state to store.
     pub fn new(app: AppContext) -> Keeper {
-        Keeper { app, newest: StoredValue::new(None), busy: StoredValue::new(false), then: StoredValue::new_local(None) }
+        Keeper {
+            app,
+            newest: StoredValue::new(None),
+            newest_exercise: StoredValue::new_local(None),
+            busy: StoredValue::new(false),
+            then: StoredValue::new_local(None),
+        }
     }
 
     /// Stores a state. While the shell is still busy with an earlier one, only the newest state waits.
     pub fn keep(self, state: AskKeep) {
         self.newest.set_value(Some(state));
+        self.send();
+    }
+
+    /// Stores an unfinished exercise as [`Keeper::keep`] does a plan.
+    pub fn keep_exercise(self, unfinished: Unfinished, exercise: Exercise) {
+        self.newest_exercise.set_value(Some((unfinished, exercise)));
+        self.send();
+    }
+
+    fn send(self) {
         if self.busy.get_value() {
             return;
         }
         self.busy.set_value(true);
         spawn_local(async move {
-            while let Some(state) = self.newest.try_update_value(Option::take).flatten() {
-                if let Err(failure) = invoke::call::<KeepDraft>(&state).await {
+            loop {
+                let plan = self.newest.try_update_value(Option::take).flatten();
+                let exercise = self.newest_exercise.try_update_value(Option::take).flatten();
+                if plan.is_none() && exercise.is_none() {
+                    break;
+                }
+                if let Some(state) = plan
+                    && let Err(failure) = invoke::call::<KeepDraft>(&state).await
+                {
                     self.app.fault.set(Some(failure));
+                }
+                if let Some((unfinished, exercise)) = exercise {
+                    self.send_exercise(unfinished, exercise).await;
                 }
             }
             self.busy.set_value(false);
@@ -46,6 +81,14 @@ impl Keeper {
                 then();
             }
         });
+    }
+
+    async fn send_exercise(self, unfinished: Unfinished, exercise: Exercise) {
+        let request = OwnDraftRequest { draft: unfinished.get(), exercise };
+        match invoke::call::<KeepOwnDraft>(&request).await {
+            Ok(number) => unfinished.set(Some(number.draft)),
+            Err(failure) => self.app.fault.set(Some(failure)),
+        }
     }
 
     /// Calls `then` once the newest state is stored: at once, if nothing waits.
@@ -57,8 +100,9 @@ impl Keeper {
         }
     }
 
-    /// Drops the waiting state, because the plan was issued or discarded.
+    /// Drops the waiting states, because the plan was issued or discarded, or the store is locked.
     pub fn forget(self) {
         self.newest.set_value(None);
+        self.newest_exercise.set_value(None);
     }
 }

@@ -8,6 +8,7 @@ mod issued;
 mod keeper;
 mod keys;
 mod lock;
+mod own;
 mod patients;
 mod plan;
 mod review;

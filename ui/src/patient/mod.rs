@@ -32,4 +32,5 @@ mod trouble;
 mod voice;
 mod wake;
 
+pub use how_to::InFull;
 pub use patient_window::Patient;

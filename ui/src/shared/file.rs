@@ -25,6 +25,19 @@ pub async fn base64(file: &File) -> Result<String, Failure> {
     base64_of_at_most(file, MAX_BYTES).await
 }
 
+/// A file's text.
+///
+/// # Errors
+/// The file is too large, cannot be read, or is no text.
+pub async fn text(file: &File) -> Result<String, Failure> {
+    if file.size() > MAX_BYTES as f64 {
+        return Err(Failure::FileTooBig { file: file.name(), most: MAX_BYTES });
+    }
+    let unreadable = |_| Failure::FileUnreadable { file: file.name() };
+    let text = JsFuture::from(file.text()).await.map_err(unreadable)?;
+    text.as_string().ok_or_else(|| Failure::FileUnreadable { file: file.name() })
+}
+
 /// The bytes of a file of at most `most` bytes in Base64.
 ///
 /// # Errors

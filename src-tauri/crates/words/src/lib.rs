@@ -5,6 +5,7 @@
 //! and its neighbours; failures, each with fault and advice, are in [`failure`].
 #![forbid(unsafe_code)]
 
+pub mod authoring;
 pub mod clinic;
 mod copied;
 mod date;

@@ -71,7 +71,7 @@ impl Words {
     }
 
     /// The texts of another locale.
-    pub(crate) const fn in_locale(self, locale: Locale) -> Words {
+    pub const fn in_locale(self, locale: Locale) -> Words {
         Words { locale, ..self }
     }
 

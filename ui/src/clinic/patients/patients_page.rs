@@ -65,8 +65,8 @@ pub fn Patients() -> impl IntoView {
                         <For each=found key=|line| format!("{line:?}") children=move |line| view! { <Line line/> }/>
                     </ul>
                 </section>
-                <aside class="stack-8"><Receive received=look/><AddPatient list/><LanguageChoice/>
-                    <KeysLink/><Backup/></aside>
+                <aside class="stack-8"><Receive received=look/><AddPatient list/><OwnLink/>
+                    <LanguageChoice/><KeysLink/><Backup/></aside>
             </div>
             <PageLinks open=move |page| context.show(Page::Info(page))/>
         </main>
@@ -127,4 +127,12 @@ fn KeysLink() -> impl IntoView {
     let context = ClinicContext::current();
     let open = move |_| context.show(Page::Keys);
     view! { <button type="button" class="quiet" on:click=open>{context.app.text(Key::KeysTitle)}</button> }
+}
+
+/// Leads to the exercises that the clinic wrote itself, and to its sets.
+#[component]
+fn OwnLink() -> impl IntoView {
+    let context = ClinicContext::current();
+    let open = move |_| context.show(Page::Own(None));
+    view! { <button type="button" on:click=open>{context.app.text(Key::OwnTitle)}</button> }
 }

@@ -15,6 +15,7 @@ use super::facts::Facts;
 use super::issue::Issue;
 use super::items::Items;
 use super::left::Left;
+use super::sets::Sets;
 use super::visit::NextVisit;
 use crate::clinic::context::ClinicContext;
 use crate::clinic::head::Head;
@@ -32,7 +33,7 @@ pub fn Compose(code: String, draft: PlanDraft) -> impl IntoView {
     let revision = editor.revision;
     let title = words.plan_of(revision, &code);
     let carried = editor.replaces.map(|last| words.plan_based_on(last));
-    let to_review = code.clone();
+    let (to_review, of_sets) = (code.clone(), code.clone());
     let review = editor.replaces.map(|_| {
         view! {
             <button type="button" on:click=move |_| context.review(to_review.clone())>{words.text(Key::PlanReview)}</button>
@@ -48,6 +49,7 @@ pub fn Compose(code: String, draft: PlanDraft) -> impl IntoView {
                     <AlarmsToClear/>
                     <Facts/>
                     <Items/>
+                    <Sets code=of_sets/>
                     <BalanceAtHome/>
                     <Complaints/>
                     <Activities/>

@@ -18,6 +18,7 @@ mod left;
 mod limits;
 mod proposal;
 mod schedule;
+mod sets;
 mod stance;
 mod visit;
 

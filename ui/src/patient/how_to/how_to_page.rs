@@ -15,8 +15,10 @@ pub fn HowTo(plan: PlanId, item: ItemId) -> impl IntoView {
     let found = context
         .today
         .with_untracked(|today| today.as_ref()?.items.iter().find(|one| one.plan == plan && one.item.id == item).cloned());
-    let texts = found.as_ref().and_then(|found| found.exercise.level(found.item.rung.as_ref()).texts(words.lang()));
-    let told = found.zip(texts).map(|(found, texts)| view! { <InFull found texts/> });
+    let told = found.map(|found| {
+        let (item, exercise) = (Signal::stored(found.item), Signal::stored(found.exercise));
+        view! { <InFull item exercise words=Signal::stored(words)/> }
+    });
     let back = move |_| context.back();
     view! {
         <main class="screen">

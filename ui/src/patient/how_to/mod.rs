@@ -7,5 +7,6 @@ mod read_aloud;
 mod steps;
 
 pub use how_to_page::HowTo;
+pub use in_full::InFull;
 pub use list::List;
 pub use steps::Steps;

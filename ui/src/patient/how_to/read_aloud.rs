@@ -1,18 +1,17 @@
 //! Reads the starting position and the steps aloud, if the web view has a voice.
 
 use leptos::prelude::*;
-use words::Key;
+use words::{Key, Words};
 
 use crate::patient::voice;
-use crate::shared::{AppContext, clock};
+use crate::shared::clock;
 
 /// Time between two looks for a voice, in milliseconds: a web view may load its voices late.
 const LOOK_MS: u64 = 1_000;
 
 /// A button that reads these lines aloud, or stops reading. Without a voice, a line that says so.
 #[component]
-pub fn ReadAloud(lines: Vec<String>) -> impl IntoView {
-    let words = AppContext::current().words();
+pub fn ReadAloud(lines: Vec<String>, words: Words) -> impl IntoView {
     let can_speak = RwSignal::new(voice::can_speak());
     let reading = RwSignal::new(false);
     clock::every(LOOK_MS, move || {

@@ -13,12 +13,13 @@ use super::entry::Entry;
 use super::filters::Filters;
 use super::finder::Finder;
 use super::keys;
+use crate::clinic::context::{ClinicContext, Page};
 use crate::clinic::width::{TWO_COLUMNS, window_width};
 
 /// A field to type into, filters, and what they find.
 #[component]
 pub fn Catalogue() -> impl IntoView {
-    let (editor, finder) = (PlanEditor::current(), Finder::current());
+    let (editor, finder, context) = (PlanEditor::current(), Finder::current(), ClinicContext::current());
     let words = editor.words();
     let field = NodeRef::<html::Input>::new();
     // Beside the plan the catalogue is open; above it, on a narrow page, it is open while the plan is empty.
@@ -47,6 +48,9 @@ pub fn Catalogue() -> impl IntoView {
                 <Show when=move || finder.has_more()>
                     <button type="button" class="more" on:click=move |_| finder.show_more()>{words.text(Key::ExercisesMore)}</button>
                 </Show>
+                <button type="button" class="quiet more" on:click=move |_| context.keeper.when_kept(move || context.show(Page::Own(None)))>
+                    {words.text(Key::OwnWriteOne)}
+                </button>
             </div>
         </details>
     }

@@ -1,0 +1,122 @@
+//! The exercises that the clinic wrote, and those that are unfinished.
+
+use exercises::catalogue::Exercise;
+use leptos::prelude::*;
+use wire::prescribing::{
+    DiscardOwnDraft, DraftNumber, EditOwn, ExportOwn, OwnDraft, OwnEdited, OwnLine, OwnName, RemoveOwn, ShowOwn,
+};
+use words::Key;
+
+use super::own_page::OwnPage;
+use crate::clinic::context::{ClinicContext, Page};
+use crate::shared::figure::Figure;
+
+/// What is unfinished, with buttons to go on writing and to delete it.
+#[component]
+pub fn Unfinished() -> impl IntoView {
+    let (context, page) = (ClinicContext::current(), expect_context::<OwnPage>());
+    let app = context.app;
+    let drafts = move || page.all.with(|all| all.as_ref().map(|all| all.drafts.clone()).unwrap_or_default());
+    let any = Memo::new(move |_| !drafts().is_empty());
+    let line = move |OwnDraft { draft, exercise }: OwnDraft| {
+        let name = exercise.as_ref().map(|exercise| app.words().exercise_name(exercise).trim().to_owned());
+        let name = match name {
+            Some(name) if name.is_empty() => app.text(Key::OwnNoName).to_owned(),
+            Some(name) => name,
+            None => app.text(Key::OwnUnreadable).to_owned(),
+        };
+        let discard = move |_| {
+            app.request::<DiscardOwnDraft>(DraftNumber { draft }, move |all| page.all.set(Some(all)));
+        };
+        let discard_label = app.words().named_text(app.text(Key::OwnDiscard), &name);
+        let go_on_label = app.words().named_text(app.text(Key::OwnGoOn), &name);
+        let go_on = exercise.map(|exercise| {
+            let go_on = move |_| {
+                let edited = OwnEdited { exercise: exercise.clone(), draft: Some(draft) };
+                context.show(Page::Write(Box::new(edited)));
+            };
+            view! { <button type="button" aria-label=go_on_label on:click=go_on>{app.text(Key::OwnGoOn)}</button> }
+        });
+        view! {
+            <li class="own-line">
+                <b>{name}</b>
+                <span class="presses">{go_on}
+                    <button type="button" class="quiet" aria-label=discard_label on:click=discard>{app.text(Key::OwnDiscard)}</button></span>
+            </li>
+        }
+    };
+    view! {
+        <Show when=move || any.get()>
+            <h3>{app.text(Key::OwnUnfinished)}</h3>
+            <ul class="list"><For each=drafts key=|draft| format!("{draft:?}") children=line/></ul>
+        </Show>
+    }
+}
+
+/// The finished exercises.
+#[component]
+pub fn Finished() -> impl IntoView {
+    let page = expect_context::<OwnPage>();
+    let lines = move || page.all.with(|all| all.as_ref().map(|all| all.lines.clone()).unwrap_or_default());
+    view! {
+        <ul class="list">
+            <For each=lines key=|line| format!("{line:?}") children=|line| view! { <One line/> }/>
+        </ul>
+    }
+}
+
+/// One exercise: figure, name, what it is, and buttons to change it, hand it on and remove it.
+#[component]
+fn One(line: OwnLine) -> impl IntoView {
+    let (context, page) = (ClinicContext::current(), expect_context::<OwnPage>());
+    let app = context.app;
+    let words = app.words();
+    let name = StoredValue::new(words.exercise_name(&line.exercise).to_owned());
+    let short = words.exercise_in_short(&line.exercise, true);
+    let told = words.own_lines(&line).into_iter().map(|said| view! { <small>{said}</small> }).collect_view();
+    let drawing = line.exercise.level(first(&line.exercise).as_ref()).figure();
+    let own = StoredValue::new(OwnName { name: line.name.clone() });
+    let sure = RwSignal::new(false);
+    let change = move |_| {
+        app.request::<EditOwn>(own.get_value(), move |edited| context.show(Page::Write(Box::new(edited))));
+    };
+    let export = move |_| {
+        app.request::<ExportOwn>(own.get_value(), move |saved| page.said.set(Some(app.words().own_file_saved(&saved.path))));
+    };
+    let remove = move |_| {
+        app.request::<RemoveOwn>(own.get_value(), move |removed| {
+            let name = name.get_value();
+            let words = app.words();
+            page.said.set(Some(if removed.kept { words.own_removed_kept(&name) } else { words.own_removed(&name) }));
+            app.query::<ShowOwn>((), move |all| page.all.set(Some(all)));
+        });
+    };
+    let press = move |key: Key| words.named_text(words.text(key), &name.get_value());
+    let offered = line.offered.then(|| {
+        view! {
+            <button type="button" aria-label=press(Key::OwnChange) on:click=change>{words.text(Key::OwnChange)}</button>
+            <button type="button" class="quiet" aria-label=press(Key::OwnSaveFile) on:click=export>{words.text(Key::OwnSaveFile)}</button>
+            <button type="button" class="quiet" aria-label=press(Key::OwnRemove) on:click=move |_| sure.set(true)>{words.text(Key::OwnRemove)}</button>
+        }
+    });
+    view! {
+        <li class="own-line">
+            <Figure drawing pose=Signal::stored(1.0)/>
+            <span class="told"><b>{name.get_value()}</b><small>{short}</small>{told}</span>
+            <span class="presses">{offered}</span>
+            <Show when=move || sure.get()>
+                <span class="sure stack-2" role="group">
+                    <span>{words.own_remove_sure(&name.get_value())}</span>
+                    <span class="presses">
+                        <button type="button" on:click=move |_| sure.set(false)>{words.text(Key::Cancel)}</button>
+                        <button type="button" class="alarm" disabled=app.busy on:click=remove>{words.text(Key::OwnRemove)}</button>
+                    </span>
+                </span>
+            </Show>
+        </li>
+    }
+}
+
+fn first(exercise: &Exercise) -> Option<exercises::catalogue::RungId> {
+    exercise.first_rung().map(|rung| rung.id.clone())
+}

@@ -1,0 +1,135 @@
+//! What the exercise is: region, kind, dose, sides, posture; and what whoever prescribes it should know.
+
+use exercises::authoring::{Touch, of_kind};
+use exercises::catalogue::{Equipment, Exercise, Kind, Posture, PrescriberFlag, Purpose, Region, Sidedness};
+use leptos::prelude::*;
+use words::{Key, upper};
+
+use super::dose::Dose;
+use super::writer::Writer;
+use crate::clinic::fields::{Choice, Fold, Tick};
+
+const SIDES: [Sidedness; 3] = [Sidedness::None, Sidedness::EachSide, Sidedness::Alternating];
+
+/// Region, kind, dose, sides and posture.
+#[component]
+pub fn About() -> impl IntoView {
+    let writer = Writer::current();
+    let words = writer.words();
+    let inside = Signal::derive(move || {
+        writer.exercise.with(|exercise| words.exercise_line(words.region(exercise.region), words.kind(exercise.kind)))
+    });
+    let kinds: Vec<Kind> = Kind::ALL.to_vec();
+    let postures: Vec<Option<Posture>> = Posture::ALL.into_iter().map(Some).collect();
+    let put_side = |exercise: &mut Exercise, side: Sidedness| {
+        exercise.side = side;
+        // A level that said otherwise would now contradict it.
+        exercise.ladders.iter_mut().flat_map(|ladder| &mut ladder.rungs).for_each(|rung| rung.side = None);
+    };
+    let test = Signal::derive(move || writer.exercise.with(|exercise| exercise.test));
+    let put_test = move |on| {
+        writer.change(Touch::Once, |exercise| {
+            exercise.test = on;
+            exercise.step_rules.clear();
+        });
+    };
+    view! {
+        <section class="sheet">
+            <Fold title=words.text(Key::WriteWhatItIs) inside open=true>
+                <div class="fields">
+                    <One label=Key::WriteRegion all=Region::ALL.to_vec() say=move |one| words.region(one).to_owned()
+                        get=|it| it.region put=|it, one| it.region = one/>
+                    <One label=Key::WriteKind all=kinds say=move |one| upper(words.kind(one)) get=|it| it.kind put=of_kind/>
+                    <One label=Key::WriteSides all=SIDES.to_vec() say=move |one| words.sidedness(one).to_owned()
+                        get=|it| it.side put=put_side/>
+                    <One label=Key::WritePosture all=postures
+                        say=move |one| one.map(|one| upper(words.posture(one))).unwrap_or_default()
+                        get=|it| it.posture put=|it, one| it.posture = one/>
+                </div>
+                <h3 class="small">{words.text(Key::WriteDose)}</h3>
+                <Dose level=None/>
+                <Tick label=words.text(Key::WriteTest) value=test put=put_test/>
+            </Fold>
+        </section>
+    }
+}
+
+/// One choice of the exercise.
+#[component]
+fn One<T: Copy + PartialEq + Send + Sync + 'static>(
+    label: Key,
+    all: Vec<T>,
+    say: impl Fn(T) -> String,
+    get: fn(&Exercise) -> T,
+    put: fn(&mut Exercise, T),
+) -> impl IntoView {
+    let writer = Writer::current();
+    let options: Vec<(String, String)> = all.iter().enumerate().map(|(place, one)| (place.to_string(), say(*one))).collect();
+    let all = StoredValue::new(all);
+    let value = Signal::derive(move || {
+        let chosen = writer.exercise.with(get);
+        let place = all.with_value(|all| all.iter().position(|one| *one == chosen));
+        place.map(|place| place.to_string()).unwrap_or_default()
+    });
+    let choose = move |place: String| {
+        let chosen = place.parse().ok().and_then(|place: usize| all.with_value(|all| all.get(place).copied()));
+        if let Some(chosen) = chosen {
+            writer.change(Touch::Once, |exercise| put(exercise, chosen));
+        }
+    };
+    view! { <Choice label=writer.words().text(label) options value choose/> }
+}
+
+/// Purposes, flags and what it needs.
+#[component]
+pub fn ForPrescribers() -> impl IntoView {
+    let writer = Writer::current();
+    let words = writer.words();
+    let inside = Signal::derive(move || {
+        writer.exercise.with(|exercise| {
+            let all: Vec<String> = exercise.flags.iter().map(|flag| words.flag(*flag).to_owned()).collect();
+            if all.is_empty() { words.text(Key::FoldNone).to_owned() } else { words.list(&all) }
+        })
+    });
+    view! {
+        <section class="sheet">
+            <Fold title=words.text(Key::WritePrescriber) inside>
+                <Ticks legend=Key::WriteFlags all=PrescriberFlag::ALL.to_vec() say=move |one| upper(words.flag(one))
+                    of=|it| &mut it.flags get=|it| &it.flags/>
+                <Ticks legend=Key::WriteEquipment all=Equipment::ALL.to_vec() say=move |one| upper(words.equipment(one))
+                    of=|it| &mut it.equipment get=|it| &it.equipment/>
+                <Ticks legend=Key::WritePurposes all=Purpose::ALL.to_vec() say=move |one| upper(words.purpose(one))
+                    of=|it| &mut it.purposes get=|it| &it.purposes/>
+            </Fold>
+        </section>
+    }
+}
+
+/// A tick for each value of a list of the exercise.
+#[component]
+fn Ticks<T: Copy + PartialEq + Send + Sync + 'static>(
+    legend: Key,
+    all: Vec<T>,
+    say: impl Fn(T) -> String,
+    get: fn(&Exercise) -> &Vec<T>,
+    of: fn(&mut Exercise) -> &mut Vec<T>,
+) -> impl IntoView {
+    let writer = Writer::current();
+    let tick = |one: T| {
+        let value = Signal::derive(move || writer.exercise.with(|exercise| get(exercise).contains(&one)));
+        let put = move |on: bool| {
+            writer.change(Touch::Once, |exercise| {
+                let list = of(exercise);
+                list.retain(|other| *other != one);
+                list.extend(on.then_some(one));
+            });
+        };
+        view! { <Tick label=say(one) value put/> }
+    };
+    view! {
+        <fieldset class="risks">
+            <legend>{writer.words().text(legend)}</legend>
+            {all.into_iter().map(tick).collect_view()}
+        </fieldset>
+    }
+}
