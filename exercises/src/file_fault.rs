@@ -202,6 +202,8 @@ pub enum ExerciseFault {
     BalanceNeeds,
     /// A level that is done on other sides than the ones before it on its ladder.
     SidesOfLadder,
+    /// A side that the kind of the exercise cannot have: trials on one leg need sides, those on both feet have none.
+    SidesOfKind,
     /// Step rules of a test.
     StepOfTest,
     /// An exercise whose id is that of another file in the folder.

@@ -80,7 +80,7 @@ fn done(run: &Run, leg: Option<BodySide>) -> Vec<PartDone> {
             own.map(|set| PartDone::Counted(set.done, u8::try_from(amount).unwrap_or(u8::MAX))).collect()
         }
         Work::Balance(balance) => {
-            let own = balance.trials.iter().filter(|trial| Some(trial.leg) == leg);
+            let own = balance.trials.iter().filter(|trial| trial.leg == leg);
             let done = |trial: &crate::run::Trial| match trial.end {
                 TrialEnd::CutOff => PartDone::CutOff,
                 end => PartDone::Stood(trial.held_ms, end == TrialEnd::Target),
@@ -146,7 +146,7 @@ mod tests {
     #[test]
     fn each_side_has_its_own_parts() {
         let dose = Dose::Balance { trials: 2, target_s: 30, rest_s: 0 };
-        let trial = |leg, held_ms, end| Trial { leg, held_ms, end };
+        let trial = |leg, held_ms, end| Trial { leg: Some(leg), held_ms, end };
         let trials = vec![
             trial(BodySide::Left, 12_000, TrialEnd::Touch),
             trial(BodySide::Left, 3_000, TrialEnd::CutOff),

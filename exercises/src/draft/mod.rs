@@ -16,7 +16,7 @@ mod times;
 mod typed;
 
 use crate::catalogue::kind::UsualTimes;
-use crate::catalogue::{Exercise, Level, RungId, Sidedness};
+use crate::catalogue::{Exercise, Kind, Level, RungId, Sidedness};
 use crate::id::ItemId;
 use crate::plan::{Item, MAX_ITEMS, MAX_NOTE, Pattern, Prescription, Schedule, Side, Weekdays};
 use chrono::NaiveDate;
@@ -95,10 +95,19 @@ impl Draft {
         }
     }
 
-    /// Whether any item is practised standing on one leg; the plan then needs further answers.
+    /// Whether any item trains balance; the plan then needs further answers.
     pub fn balances<'a>(&self, exercises: impl IntoIterator<Item = &'a Exercise>) -> bool {
-        let balance: Vec<&Exercise> = exercises.into_iter().filter(|exercise| exercise.kind.is_balance()).collect();
-        self.prescription.items.iter().any(|item| balance.iter().any(|exercise| exercise.id == item.exercise))
+        self.any_of(exercises, Kind::is_balance)
+    }
+
+    /// Whether any item needs stance times of each leg.
+    pub fn needs_stance_times<'a>(&self, exercises: impl IntoIterator<Item = &'a Exercise>) -> bool {
+        self.any_of(exercises, Kind::is_by_leg)
+    }
+
+    fn any_of<'a>(&self, exercises: impl IntoIterator<Item = &'a Exercise>, is: impl Fn(Kind) -> bool) -> bool {
+        let those: Vec<&Exercise> = exercises.into_iter().filter(|exercise| is(exercise.kind)).collect();
+        self.prescription.items.iter().any(|item| those.iter().any(|exercise| exercise.id == item.exercise))
     }
 }
 

@@ -64,9 +64,7 @@ impl Record {
                 set(sets, part).finished = repetition.saturating_add(1);
             }
             (Record::Trials(trials), StepKind::Trial) => {
-                if let Some(leg) = part.side {
-                    trials.push(Trial { leg, held_ms, end: trial_end });
-                }
+                trials.push(Trial { leg: part.side, held_ms, end: trial_end });
             }
             _ => {}
         }
@@ -161,8 +159,8 @@ fn set(sets: &mut Vec<Set>, part: Part) -> &mut Set {
 /// One leg's results in this run, over the trials that were measured.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct BalanceResult {
-    /// The leg stood on.
-    pub leg: BodySide,
+    /// The leg stood on; `None` on both feet.
+    pub leg: Option<BodySide>,
     /// Number of trials that were measured.
     pub trials: u8,
     /// Longest time, in milliseconds.
@@ -173,12 +171,12 @@ pub struct BalanceResult {
     pub capped: bool,
 }
 
-/// The results of each leg, the left one first. A leg without a measured trial is left out.
+/// The results on both feet and of each leg, the left one first. What has no measured trial is left out.
 pub fn balance_results(trials: &[Trial]) -> Vec<BalanceResult> {
-    [BodySide::Left, BodySide::Right].into_iter().filter_map(|leg| leg_stood(trials, leg)).collect()
+    [None, Some(BodySide::Left), Some(BodySide::Right)].into_iter().filter_map(|leg| leg_stood(trials, leg)).collect()
 }
 
-fn leg_stood(trials: &[Trial], leg: BodySide) -> Option<BalanceResult> {
+fn leg_stood(trials: &[Trial], leg: Option<BodySide>) -> Option<BalanceResult> {
     let measured: Vec<&Trial> = trials.iter().filter(|t| t.leg == leg && t.end != TrialEnd::CutOff).collect();
     let times: Vec<f64> = measured.iter().map(|trial| trial.held_ms.into()).collect();
     let best = measured.iter().max_by_key(|trial| trial.held_ms)?;
@@ -196,7 +194,7 @@ mod tests {
     use super::*;
 
     fn trial(leg: BodySide, held_ms: u32, end: TrialEnd) -> Trial {
-        Trial { leg, held_ms, end }
+        Trial { leg: Some(leg), held_ms, end }
     }
 
     #[test]
@@ -209,8 +207,8 @@ mod tests {
             trial(BodySide::Left, 14_000, TrialEnd::Touch),
         ];
         let found = balance_results(&trials);
-        let left = BalanceResult { leg: BodySide::Left, trials: 3, best_ms: 30_000, median_ms: 14_000, capped: true };
-        let right = BalanceResult { leg: BodySide::Right, trials: 1, best_ms: 9_000, median_ms: 9_000, capped: false };
+        let left = BalanceResult { leg: Some(BodySide::Left), trials: 3, best_ms: 30_000, median_ms: 14_000, capped: true };
+        let right = BalanceResult { leg: Some(BodySide::Right), trials: 1, best_ms: 9_000, median_ms: 9_000, capped: false };
         assert_eq!(found, [left, right]);
     }
 

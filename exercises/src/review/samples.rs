@@ -242,7 +242,7 @@ pub fn stance(left_ms: &[u32], right_ms: &[u32]) -> StanceOn {
             end: if *held_ms >= 30_000 { TrialEnd::Target } else { TrialEnd::Touch },
         }
     };
-    let trials = left_ms.iter().map(trial(BodySide::Left)).chain(right_ms.iter().map(trial(BodySide::Right)));
+    let trials = left_ms.iter().map(trial(Some(BodySide::Left))).chain(right_ms.iter().map(trial(Some(BodySide::Right))));
     StanceOn {
         set_up: SetUp::OnSupport,
         surface: Surface::Firm,

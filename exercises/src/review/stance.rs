@@ -61,7 +61,7 @@ fn trials<'a>(
                 surface: stance.surface,
                 eyes: stance.eyes,
                 set_up: stance.set_up,
-                leg: Some(trial.leg).filter(|_| has_sides),
+                leg: trial.leg.filter(|_| has_sides),
             };
             let day = all.entry(conditions).or_default().entry(run.day).or_default();
             day.target_s = day.target_s.max(stance.target_s);

@@ -119,8 +119,8 @@ pub enum SetUp {
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Trial {
-    /// The leg that the person stood on.
-    pub leg: BodySide,
+    /// The leg that the person stood on; `None` on both feet.
+    pub leg: Option<BodySide>,
     /// Time from the start tone to the end, in milliseconds.
     pub held_ms: u32,
     /// What ended it.
@@ -169,7 +169,7 @@ impl Run {
             Work::Counted(sets) => by_side(sets.iter().map(|set| (set.side, u32::from(set.done).min(part))), sides, each),
             Work::Balance(balance) => {
                 let real = balance.trials.iter().filter(|trial| trial.end != TrialEnd::CutOff);
-                by_side(real.map(|trial| (Some(trial.leg), 1)), sides, each)
+                by_side(real.map(|trial| (trial.leg, 1)), sides, each)
             }
         }
     }

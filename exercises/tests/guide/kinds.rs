@@ -1,11 +1,12 @@
-//! The courses of stretches, movements at one's own pace, activities, breathing, care and prompts.
+//! The courses of stretches, movements at one's own pace, activities, breathing, care, prompts and timed stands.
 
-use crate::{STEADY_MS, WALL_MS, Watched, at};
+use crate::{STEADY_MS, WALL_MS, Watched, at, run};
 use exercises::catalogue::kind::BreathPace;
 use exercises::catalogue::{Dose, Tempo};
 use exercises::guide::{Beat, Breathing, EASE_IN_MS, GuideEvent, Moment, Phase, Press, Sound};
+use exercises::guide::{Guide, balance_results};
 use exercises::plan::{BodySide, Side};
-use exercises::run::{RunEnd, Work};
+use exercises::run::{RunEnd, SetUp, TrialEnd, Work};
 
 const STRETCH: Dose = Dose::Stretch { repetitions: 2, stretch_s: 20, rest_s: 10 };
 const MOVE: Dose = Dose::Move { repetitions: 3 };
@@ -13,6 +14,7 @@ const WALK: Dose = Dose::Go { minutes: 10, effort: 3 };
 const PACE: BreathPace = BreathPace { in_s: 4, full_s: 0, out_s: 6, empty_s: 0 };
 const BREATH: Dose = Dose::Breath { minutes: 1, pace: PACE };
 const CARE: Dose = Dose::Care { minutes: 10 };
+const LIMIT: Dose = Dose::Limit { trials: 2, cap_s: 20, rest_s: 10 };
 const MINUTE: u64 = 60_000;
 
 fn held(watched: &Watched) -> Vec<u32> {
@@ -255,4 +257,24 @@ fn a_press_that_does_not_belong_to_the_step_does_nothing() {
             assert_eq!(watched.guide, before, "{dose:?} {press:?}");
         }
     }
+}
+
+#[test]
+fn a_timed_stand_on_both_feet_ends_at_a_touch_or_at_the_cap_and_has_no_leg() {
+    assert!(Guide::new(run(LIMIT), Side::Both, at(0)).is_none(), "it has no sides");
+    let mut watched = Watched::new(LIMIT, Side::Neither);
+    watched.guide.choose_set_up(SetUp::InPocket);
+    assert_eq!(
+        (watched.guide.set_up(), watched.guide.may_choose_set_up()),
+        (SetUp::OnSupport, false),
+        "sway is not measured"
+    );
+    watched.press(Press::Next).until(5_000 + 12_300).press(Press::Touch).until(40_000);
+    assert_eq!(watched.phase(), Phase::Waiting, "the second attempt waits for the person");
+    watched.press(Press::Next).until(40_000 + 5_000 + 25_000);
+    let Work::Balance(done) = watched.guide.snapshot().work else { panic!("trials") };
+    let trials: Vec<_> = done.trials.iter().map(|trial| (trial.leg, trial.held_ms, trial.end)).collect();
+    assert_eq!(trials, [(None, 12_300, TrialEnd::Touch), (None, 20_000, TrialEnd::Target)]);
+    assert_eq!(balance_results(&done.trials).len(), 1);
+    assert_eq!(end(&watched), RunEnd::Completed);
 }

@@ -2,6 +2,7 @@
 
 use super::{BreathPace, Dose, Tempo};
 use crate::catalogue::bounds::Quantity;
+use crate::catalogue::sidedness::Sidedness;
 
 /// Everything that depends on the kind of an exercise.
 pub trait KindRules: Sync {
@@ -41,9 +42,20 @@ pub trait KindRules: Sync {
     /// The unit in which its dose is counted.
     fn unit(&self) -> DoseUnit;
 
-    /// Whether the person stands on one leg, so that a fall is possible. A plan then requires a screening and stance times,
-    /// and a reported fall pauses all such exercises.
+    /// Whether it trains balance, so that a fall is possible. A plan then requires a screening, and a reported fall pauses all
+    /// such exercises.
     fn is_balance(&self) -> bool {
+        false
+    }
+
+    /// The sides on which an exercise of this kind can be done.
+    fn sides(&self) -> &'static [Sidedness] {
+        &[Sidedness::None, Sidedness::EachSide, Sidedness::Alternating]
+    }
+
+    /// Whether each trial belongs to one leg. A plan then also requires a stance time of each leg, and the phone may measure
+    /// the sway.
+    fn is_by_leg(&self) -> bool {
         false
     }
 

@@ -84,6 +84,13 @@ const BALANCE: KindTexts = KindTexts {
     seldom_sentence: None,
 };
 
+const LIMIT: KindTexts = KindTexts {
+    name: Key::KindLimit,
+    fields: &[(Trials, Key::DoseTrials), (TargetSeconds, Key::DoseCap), (RestSeconds, Key::DoseRest)],
+    steps: &[(TargetSeconds, |words, to| words.review_to_cap(to)), (Trials, |words, to| words.review_to_trials(to))],
+    ..BALANCE
+};
+
 const REPS: KindTexts = KindTexts {
     name: Key::KindReps,
     fields: &[
@@ -224,6 +231,7 @@ const fn texts(kind: Kind) -> &'static KindTexts {
         Kind::Breath => &BREATH,
         Kind::Care => &CARE,
         Kind::Prompt => &PROMPT,
+        Kind::Limit => &LIMIT,
     }
 }
 
@@ -238,6 +246,7 @@ impl Words {
         match dose {
             Dose::Hold { repetitions, hold_s, .. } => self.dose_hold(repetitions, hold_s),
             Dose::Balance { trials, target_s, .. } => self.dose_balance(trials, target_s),
+            Dose::Limit { trials, cap_s, .. } => self.dose_balance(trials, cap_s),
             Dose::Reps { sets: 1, repetitions, .. } => self.dose_reps(repetitions),
             Dose::Reps { sets, repetitions, .. } => self.dose_reps_sets(repetitions, sets),
             Dose::Stretch { repetitions, stretch_s, .. } => self.dose_stretch(repetitions, stretch_s),
@@ -354,6 +363,7 @@ mod tests {
             Dose::Breath { minutes: 5, pace: BreathPace { in_s: 4, full_s: 0, out_s: 6, empty_s: 0 } },
             Dose::Care { minutes: 15 },
             Dose::Prompt,
+            Dose::Limit { trials: 3, cap_s: 20, rest_s: 20 },
         ];
         for locale in Locale::ALL {
             for dose in doses {

@@ -57,7 +57,7 @@ pub fn Run(script: Box<RunScript>) -> impl IntoView {
 fn going(kind: Kind, script: Box<RunScript>, something_wrong: impl Fn() + Copy + Send + 'static) -> AnyView {
     match kind {
         Kind::Hold | Kind::Stretch => screen(move || view! { <HoldRun script something_wrong/> }),
-        Kind::Balance => screen(move || view! { <BalanceRun script something_wrong/> }),
+        Kind::Balance | Kind::Limit => screen(move || view! { <BalanceRun script something_wrong/> }),
         Kind::Reps => screen(move || view! { <RepsRun script something_wrong/> }),
         Kind::Move | Kind::Prompt => screen(move || view! { <OwnPaceRun script something_wrong/> }),
         Kind::Go | Kind::Care => screen(move || view! { <TimerRun script something_wrong/> }),

@@ -16,7 +16,8 @@ use crate::shared::AppContext;
 pub fn RunStatus() -> impl IntoView {
     let words = AppContext::current().words();
     let driver = Driver::current();
-    let trial = move || during_trial(driver.set_up.get().touch_ends(), driver.motion.has_sensor());
+    let kind = driver.view.with_untracked(|view| view.kind);
+    let trial = move || during_trial(kind, driver.set_up.get().touch_ends(), driver.motion.has_sensor());
     let said = Memo::new(move |_| said(&driver.view.get(), trial(), words));
     let shaken = Memo::new(move |_| pattern(&driver.view.get()));
     Effect::new(move || {

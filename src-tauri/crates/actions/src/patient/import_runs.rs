@@ -96,11 +96,12 @@ fn work(run: &Run, side: Side, parts: &Parts) -> ActionResult<Work> {
             Ok(Work::Counted(sets.collect::<ActionResult<_>>()?))
         }
         (Parts::Trials { phone, each: trials }, Work::Balance(balance)) => {
-            let prescribed = |wanted: &BodySide| sides.contains(&Some(*wanted));
+            let prescribed = |wanted: &Option<BodySide>| sides.contains(wanted);
             if !trials.iter().all(|(leg, _, _)| prescribed(leg)) {
                 return Err(Failure::NoSuchItem);
             }
-            let trial = |(leg, ms, end): &(BodySide, u32, _)| Trial { leg: *leg, held_ms: (*ms).min(most), end: *end };
+            let trial =
+                |(leg, ms, end): &(Option<BodySide>, u32, _)| Trial { leg: *leg, held_ms: (*ms).min(most), end: *end };
             let mut balance = balance.clone();
             balance.set_up = phone.unwrap_or(balance.set_up);
             balance.trials = trials.iter().map(trial).collect();

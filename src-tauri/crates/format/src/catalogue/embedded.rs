@@ -52,6 +52,7 @@ files! {
     "one-leg-stand",
     "one-leg-timed",
     "heel-to-toe-stand",
+    "stand-turn-head",
     "heel-raise",
     "toe-lift",
     "calf-stretch",

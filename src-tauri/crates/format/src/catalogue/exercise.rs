@@ -41,6 +41,7 @@ pub(super) fn exercise(top: &Table, source: &Source) -> Option<Exercise> {
     let (purposes, flags) = (top.words("purpose"), top.words("flags"));
     let kind = top.required("kind").and_then(|item| kind(&item));
     let side = top.word("side");
+    side_fits(top, kind, side);
     let posture = optional(top, "posture", Item::word);
     let equipment = top.words("equipment");
     let truth = |field| top.optional(field).map_or(Some(false), |item| item.truth());
@@ -154,6 +155,13 @@ fn ladder(table: &Table, around: &Around, seen: &mut Seen) -> Option<Ladder> {
     Some(Ladder { id: ladder_id?, factor: factor?, rungs: rungs? })
 }
 
+/// Notes a fault if an exercise of this kind is never done on these sides.
+fn side_fits(table: &Table, kind: Option<Kind>, side: Option<Sidedness>) {
+    if kind.zip(side).is_some_and(|(kind, side)| !kind.rules().sides().contains(&side)) {
+        table.fault("side", FaultKind::Exercise(ExerciseFault::SidesOfKind));
+    }
+}
+
 /// Whether all rungs are done on the same sides, so that a step never changes them; notes a fault at the first that is not.
 fn same_sides(tables: &[Table], rungs: &[Rung], of_exercise: Sidedness) -> bool {
     let side = |rung: &Rung| rung.side.unwrap_or(of_exercise);
@@ -183,6 +191,7 @@ fn rung(table: &Table, around: &Around, seen: &mut BTreeSet<RungId>) -> Option<R
         table.fault("", FaultKind::Exercise(ExerciseFault::BalanceNeeds));
     }
     let (posture, side) = (optional(table, "posture", Item::word), optional(table, "side", Item::word));
+    side_fits(table, around.kind, side.flatten());
     let own_dose = optional(table, "dose", |item| dose(&item.table()?, around.kind?));
     let equipment = optional(table, "equipment", |_| table.words("equipment"));
     let texts = around.texts.rung(table, rung_id.as_ref());

@@ -63,7 +63,7 @@ struct HeldOut(#[n(0)] Option<Code<BodySide>>, #[n(1)] u32);
 struct CountedOut(#[n(0)] Option<Code<BodySide>>, #[n(1)] u8, #[n(2)] u8);
 
 #[derive(Encode, Decode)]
-struct TrialOut(#[n(0)] Code<BodySide>, #[n(1)] u32, #[n(2)] Code<TrialEnd>);
+struct TrialOut(#[n(0)] Option<Code<BodySide>>, #[n(1)] u32, #[n(2)] Code<TrialEnd>);
 
 impl From<&Run> for RunOut {
     fn from(run: &Run) -> RunOut {
@@ -102,7 +102,7 @@ impl From<&Work> for WorkOut {
                 WorkOut::Counted(AtMost(sets.collect()))
             }
             Work::Balance(Balance { set_up, surface, eyes, trials }) => {
-                let trial = |Trial { leg, held_ms, end }: &Trial| TrialOut(Code(*leg), *held_ms, Code(*end));
+                let trial = |Trial { leg, held_ms, end }: &Trial| TrialOut(leg.map(Code), *held_ms, Code(*end));
                 let trials = trials.iter().take(MAX_PARTS).map(trial).collect();
                 WorkOut::Balance(Code(*set_up), Code(*surface), Code(*eyes), AtMost(trials))
             }
@@ -144,7 +144,8 @@ impl From<WorkOut> for Work {
                 Work::Counted(sets.into_iter().map(set).collect())
             }
             WorkOut::Balance(Code(set_up), Code(surface), Code(eyes), AtMost(trials)) => {
-                let trial = |TrialOut(leg, held_ms, end)| Trial { leg: leg.0, held_ms, end: end.0 };
+                let trial =
+                    |TrialOut(leg, held_ms, end)| Trial { leg: leg.map(|leg: Code<BodySide>| leg.0), held_ms, end: end.0 };
                 Work::Balance(Balance { set_up, surface, eyes, trials: trials.into_iter().map(trial).collect() })
             }
         }

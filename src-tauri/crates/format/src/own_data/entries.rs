@@ -119,7 +119,7 @@ fn done(run: &Run) -> Value {
             // A trial that was cut off has no time.
             let trial = |one: &exercises::run::Trial| {
                 let held = (one.end != TrialEnd::CutOff).then(|| seconds(one.held_ms));
-                json!({ "leg": name(&one.leg), "held_s": held, "end": name(&one.end) })
+                json!({ "leg": one.leg.as_ref().map(name), "held_s": held, "end": name(&one.end) })
             };
             balance.trials.iter().map(trial).collect()
         }

@@ -152,7 +152,7 @@ fn parts(run: &Run) -> Vec<Part> {
                 let held = some((one.end != TrialEnd::CutOff).then(|| seconds(one.held_ms)));
                 let [surface, eyes, phone] = on.clone();
                 let ended = name(&one.end).to_owned();
-                [side(Some(one.leg)), held, target.clone(), none(), none(), none(), ended, surface, eyes, phone]
+                [side(one.leg), held, target.clone(), none(), none(), none(), ended, surface, eyes, phone]
             };
             balance.trials.iter().map(part).collect()
         }

@@ -66,8 +66,8 @@ pub enum Parts {
     Trials {
         /// Where the phone was; `None` if the file does not say.
         phone: Option<SetUp>,
-        /// The leg, the milliseconds and the end of each trial.
-        each: Vec<(BodySide, u32, TrialEnd)>,
+        /// The leg, or none on both feet, the milliseconds and the end of each trial.
+        each: Vec<(Option<BodySide>, u32, TrialEnd)>,
     },
 }
 
@@ -211,10 +211,10 @@ fn counted(done: &Value, failed: Option<&Value>) -> Result<Parts, Wrong> {
     Ok(Parts::Counted(done.into_iter().zip(failed).collect()))
 }
 
-fn trial(value: &Value) -> Result<(BodySide, u32, TrialEnd), Wrong> {
+fn trial(value: &Value) -> Result<(Option<BodySide>, u32, TrialEnd), Wrong> {
     let trial = value.fields()?;
     trial.only(&["leg", "seconds", "end"])?;
-    Ok((trial.required("leg")?.named()?, ms(trial.required("seconds")?)?, trial.required("end")?.named()?))
+    Ok((trial.maybe("leg", Value::named)?, ms(trial.required("seconds")?)?, trial.required("end")?.named()?))
 }
 
 /// Seconds of up to an hour, as milliseconds.

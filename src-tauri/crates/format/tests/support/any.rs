@@ -249,7 +249,7 @@ fn sway() -> impl Strategy<Value = SwayOn> {
 
 fn stance() -> impl Strategy<Value = StanceOn> {
     let end = select(vec![TrialEnd::Touch, TrialEnd::Target, TrialEnd::CutOff]);
-    let trial = (leg(), any::<u32>(), end).prop_map(|(leg, held_ms, end)| Trial { leg, held_ms, end });
+    let trial = (prop::option::of(leg()), any::<u32>(), end).prop_map(|(leg, held_ms, end)| Trial { leg, held_ms, end });
     let set_up = select(vec![SetUp::OnSupport, SetUp::AtBreastbone, SetUp::InPocket]);
     (set_up, surface(), eyes(), any::<u16>(), vec(trial, 0..=20), vec(sway(), 0..=20)).prop_map(
         |(set_up, surface, eyes, target_s, trials, sway)| StanceOn { set_up, surface, eyes, target_s, trials, sway },

@@ -301,7 +301,8 @@ fn stances(summary: &mut Summary, day: u16) {
     let trial = |at: u32| {
         let held_ms = 9_000 + u32::from(day) * 311 + at * 2_477;
         let end = if held_ms >= 30_000 { TrialEnd::Target } else { TrialEnd::Touch };
-        Trial { leg: if at.is_multiple_of(2) { BodySide::Left } else { BodySide::Right }, held_ms: held_ms.min(30_000), end }
+        let leg = if at.is_multiple_of(2) { BodySide::Left } else { BodySide::Right };
+        Trial { leg: Some(leg), held_ms: held_ms.min(30_000), end }
     };
     for slot in 0..2_u8 {
         let stance = StanceOn {

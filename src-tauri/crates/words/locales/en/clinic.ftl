@@ -123,6 +123,7 @@ dose-hold-seconds = Seconds each
 dose-rest = Rest, seconds
 dose-trials = Attempts
 dose-target = Target, seconds
+dose-cap = Up to, seconds
 dose-sets = Sets
 dose-repetitions = Repetitions
 dose-stretches = Stretches

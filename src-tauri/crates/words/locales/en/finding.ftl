@@ -23,6 +23,7 @@ kind-go = minutes of activity
 kind-breath = breathing
 kind-care = warmth, cold, rest
 kind-prompt = reminder without a dose
+kind-limit = timed stand on both feet
 posture-standing = standing
 posture-sitting = sitting
 posture-lying = lying

@@ -282,12 +282,17 @@ cannot-be-guided = This exercise cannot be guided because its dose does not fit 
 
 stand-on-left = Left leg
 stand-on-right = Right leg
+# Instead of a leg, for a stand on both feet.
+stand-on-both = Both feet on the floor
 support-near = A worktop or a sturdy chair is within reach. The floor is clear and dry.
 phone-on-support = Lay the phone on it.
 hand-over-phone = Keep one hand just above the screen. Touch the screen when your foot comes down.
 # The next two instead of the last two on a device without a motion sensor, such as a computer.
 device-beside-support = Have this device beside it, within reach.
 hand-over-device = Keep one hand just above the keys or the screen. Press any key or touch the screen when your foot comes down.
+# Instead of hand-over-phone and hand-over-device for a stand on both feet.
+hand-over-phone-both = Keep one hand just above the screen. Touch the screen when you take a step or hold on.
+hand-over-device-both = Keep one hand just above the keys or the screen. Press any key or touch the screen when you take a step or hold on.
 start-count = Start countdown
 when-ready-start = Nothing starts until you tap.
 # $s (Number)
@@ -296,6 +301,10 @@ lift-at-tone = Lift your foot at the rising tone
 touch-when-down = Touch anywhere when your foot comes down
 # Instead of touch-when-down on a device without a motion sensor, such as a computer.
 press-when-down = Press any key or touch the screen when your foot comes down
+# Instead of lift-at-tone, touch-when-down and press-when-down for a stand on both feet.
+begins-at-tone = Take your position. It begins at the rising tone.
+touch-when-step = Touch anywhere when you take a step or hold on
+press-when-step = Press any key or touch the screen when you take a step or hold on
 # During the countdown.
 touch-goes-back = Keep the support within reach. A touch goes back.
 any-touch-ends-attempt = Hold on to the support if you need to, then touch the screen. That ends the attempt.

@@ -485,6 +485,8 @@ review-to-minutes = { $n ->
     }
 # $n (Number)
 review-to-target = to a target of { $n } seconds
+# $n (Number)
+review-to-cap = to { $n } seconds each
 review-to-trials = { $n ->
         [one] to { $n } attempt
        *[other] to { $n } attempts

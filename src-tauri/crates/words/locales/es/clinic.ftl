@@ -119,6 +119,7 @@ dose-hold-seconds = Segundos cada una
 dose-rest = Descanso, s
 dose-trials = Intentos
 dose-target = Objetivo, s
+dose-cap = Hasta, s
 dose-sets = Series
 dose-repetitions = Repeticiones
 dose-stretches = Estiramientos

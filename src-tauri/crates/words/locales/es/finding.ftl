@@ -23,6 +23,7 @@ kind-go = minutos de actividad
 kind-breath = respiración
 kind-care = calor, frío, descanso
 kind-prompt = recordatorio sin dosis
+kind-limit = tiempo de pie sobre los dos pies
 posture-standing = de pie
 posture-sitting = sentado
 posture-lying = tumbado

@@ -244,12 +244,15 @@ cannot-be-guided = No se puede guiar este ejercicio porque la dosis prescrita no
 
 stand-on-left = Pierna izquierda
 stand-on-right = Pierna derecha
+stand-on-both = Los dos pies en el suelo
 support-near = Tenga al alcance de la mano un mueble firme o una silla estable. El suelo debe estar despejado y seco.
 phone-on-support = Deje el teléfono sobre ese apoyo.
 hand-over-phone = Mantenga una mano justo encima de la pantalla, sin tocarla. Tóquela cuando baje el pie.
 # Las dos siguientes en lugar de las dos anteriores en un dispositivo sin sensor de movimiento, como un ordenador.
 device-beside-support = Tenga este dispositivo al lado, al alcance de la mano.
 hand-over-device = Mantenga una mano justo encima de las teclas o de la pantalla, sin tocarlas. Cuando baje el pie, pulse cualquier tecla o toque la pantalla.
+hand-over-phone-both = Tenga una mano justo encima de la pantalla. Tóquela cuando dé un paso o se sujete.
+hand-over-device-both = Tenga una mano justo encima de las teclas o de la pantalla. Pulse una tecla o toque la pantalla cuando dé un paso o se sujete.
 start-count = Iniciar la cuenta atrás
 when-ready-start = Nada empieza hasta que usted toque el botón.
 # $s: segundos enteros.
@@ -258,6 +261,9 @@ lift-at-tone = Levante el pie con el tono que sube
 touch-when-down = Toque la pantalla cuando baje el pie
 # En lugar de touch-when-down en un dispositivo sin sensor de movimiento, como un ordenador.
 press-when-down = Pulse una tecla o toque la pantalla cuando baje el pie
+begins-at-tone = Póngase en posición. Empieza con el tono que sube.
+touch-when-step = Toque la pantalla cuando dé un paso o se sujete
+press-when-step = Pulse una tecla o toque la pantalla cuando dé un paso o se sujete
 # Durante la cuenta atrás.
 touch-goes-back = Tenga el apoyo al alcance. Toque la pantalla para volver atrás.
 any-touch-ends-attempt = Sujétese si lo necesita y luego toque la pantalla: así termina el intento.

@@ -412,6 +412,7 @@ review-to-target = { $n ->
        [one] a un objetivo de { $n } segundo
       *[other] a un objetivo de { $n } segundos
     }
+review-to-cap = a { $n } segundos cada uno
 review-to-trials = { $n ->
        [one] a { $n } intento
       *[other] a { $n } intentos

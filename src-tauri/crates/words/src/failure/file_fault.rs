@@ -81,6 +81,7 @@ impl Words {
             ExerciseFault::TextsTwice => Key::FileFaultTextsTwice,
             ExerciseFault::BalanceNeeds => Key::FileFaultBalanceNeeds,
             ExerciseFault::SidesOfLadder => Key::FileFaultSidesOfLadder,
+            ExerciseFault::SidesOfKind => Key::FileFaultSidesOfKind,
             ExerciseFault::StepOfTest => Key::FileFaultStepOfTest,
         };
         self.text(key).to_owned()
@@ -226,6 +227,7 @@ mod tests {
             ExerciseFault::Unprintable { character: '\u{202E}' },
             ExerciseFault::BalanceNeeds,
             ExerciseFault::SidesOfLadder,
+            ExerciseFault::SidesOfKind,
             ExerciseFault::StepOfTest,
             ExerciseFault::SameId { id: "wall-sit".into() },
         ];

@@ -72,6 +72,11 @@ impl Words {
         })
     }
 
+    /// "Left leg", or "Both feet on the floor".
+    pub fn stood_on(self, leg: Option<BodySide>) -> &'static str {
+        leg.map_or_else(|| self.text(Key::StandOnBoth), |leg| self.stand_on(leg))
+    }
+
     /// "left side". "Left" alone, after a number or "not done", could be read as "remaining".
     fn of_side(self, leg: BodySide) -> &'static str {
         self.text(match leg {

@@ -228,7 +228,7 @@ fn trials(day: u16) -> RunOn {
             eyes: Eyes::Open,
             target_s: 30,
             sway: Vec::new(),
-            trials: vec![trial(BodySide::Left, left), trial(BodySide::Right, 24 + u32::from(day % 3))],
+            trials: vec![trial(Some(BodySide::Left), left), trial(Some(BodySide::Right), 24 + u32::from(day % 3))],
         }),
     }
 }

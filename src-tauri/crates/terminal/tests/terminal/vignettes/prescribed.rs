@@ -14,6 +14,8 @@ pub enum Dose {
     Reps(usize, u32),
     /// Trials, and the target of each in seconds.
     Balance(usize, u32),
+    /// Trials on both feet, and the cap of each in seconds.
+    Limit(usize, u32),
 }
 
 /// One item of a plan.
@@ -95,6 +97,11 @@ pub fn heel_to_toe() -> Prescribed {
     item("heel-to-toe-stand", Some("left"), Dose::Balance(3, 30))
 }
 
+/// On both feet, turning the head, three trials of twenty seconds.
+pub fn turn_head() -> Prescribed {
+    item("stand-turn-head", None, Dose::Limit(3, 20))
+}
+
 /// The test of standing on the left leg, three trials of 45 seconds.
 pub fn one_leg_test() -> Prescribed {
     item("one-leg-timed", Some("left"), Dose::Balance(3, 45))
@@ -152,17 +159,17 @@ impl Prescribed {
         match self.dose {
             Dose::Hold(times, seconds) => format!("\"held\":{:?}", vec![seconds; times]),
             Dose::Reps(sets, each) => format!("\"done\":{:?}", vec![each; sets]),
-            Dose::Balance(trials, target) => self.trials(&vec![f64::from(target); trials]),
+            Dose::Balance(trials, target) | Dose::Limit(trials, target) => self.trials(&vec![f64::from(target); trials]),
         }
     }
 
     /// Trials of these seconds: to the target, or ended by a touch.
     pub fn trials(&self, seconds: &[f64]) -> String {
-        let Dose::Balance(_, target) = self.dose else { panic!("a balance exercise") };
-        let leg = self.side.expect("one side");
+        let (Dose::Balance(_, target) | Dose::Limit(_, target)) = self.dose else { panic!("trials") };
+        let leg = self.side.map(|side| format!(r#""leg":"{side}","#)).unwrap_or_default();
         let one = |seconds: &f64| {
             let end = if *seconds >= f64::from(target) { "target" } else { "touch" };
-            format!(r#"{{"leg":"{leg}","seconds":{seconds},"end":"{end}"}}"#)
+            format!(r#"{{{leg}"seconds":{seconds},"end":"{end}"}}"#)
         };
         format!("\"trials\":[{}]", seconds.iter().map(one).collect::<Vec<_>>().join(","))
     }
@@ -180,7 +187,7 @@ impl Prescribed {
                 (done[sets - 1], failed[sets - 1]) = (each - 1, 1);
                 format!("\"done\":{done:?},\"failed\":{failed:?}")
             }
-            Dose::Balance(..) => panic!("trials have seconds of their own"),
+            Dose::Balance(..) | Dose::Limit(..) => panic!("trials have seconds of their own"),
         }
     }
 
@@ -189,7 +196,7 @@ impl Prescribed {
         match self.dose {
             Dose::Hold(_, seconds) => format!("\"held\":[{seconds}]"),
             Dose::Reps(_, each) => format!("\"done\":[{each}]"),
-            Dose::Balance(_, target) => self.trials(&[f64::from(target)]),
+            Dose::Balance(_, target) | Dose::Limit(_, target) => self.trials(&[f64::from(target)]),
         }
     }
 
@@ -200,6 +207,7 @@ impl Prescribed {
                 format!("reps = {{ sets = {sets}, repetitions = {each}, rest = 45, tempo = [2, 1, 3] }}")
             }
             Dose::Balance(trials, target) => format!("balance = {{ trials = {trials}, target = {target}, rest = 30 }}"),
+            Dose::Limit(trials, cap) => format!("limit = {{ trials = {trials}, cap = {cap}, rest = 20 }}"),
         };
         let maybe = |name: &str, value: Option<String>| value.map(|value| format!("{name} = {value}\n")).unwrap_or_default();
         let quoted = |text: Option<&str>| text.map(|text| format!("{text:?}"));
