@@ -87,6 +87,8 @@ impl Day<'_> {
                 };
                 Parts::Counted((0..asked).map(set).collect())
             }
+            // Twelve risings from a chair in half a minute are usual.
+            WorkForm::Tallied => Parts::Number(chance.gen_range(10..15)),
             WorkForm::Trials => {
                 let legs = legs.iter().flat_map(|leg| std::iter::repeat_n(*leg, dose.parts().into()));
                 Parts::Trials { phone: None, each: legs.map(|leg| self.trial(leg, dose.part_ms(), chance)).collect() }

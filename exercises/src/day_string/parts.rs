@@ -35,6 +35,8 @@ pub enum PartDone {
     Stood(u32, bool),
     /// A balance trial that was cut off and is not a measurement.
     CutOff,
+    /// A test by repetitions: their number if it is known, milliseconds done, and milliseconds asked for.
+    Tallied(Option<u8>, u32, u32),
     /// Not started.
     Not,
 }
@@ -87,6 +89,8 @@ fn done(run: &Run, leg: Option<BodySide>) -> Vec<PartDone> {
             };
             own.map(done).collect()
         }
+        Work::Tally(tally) if tally.held_ms > 0 => vec![PartDone::Tallied(tally.count, tally.held_ms, run.dose.part_ms())],
+        Work::Tally(_) => Vec::new(),
     }
 }
 
@@ -99,6 +103,8 @@ fn shape(done: PartDone) -> KnotShape {
         PartDone::Counted(n, of) => part(n.into(), of.into()),
         // A trial's time is a result and not a dose, so each trial that was measured is a full knot.
         PartDone::Stood(..) => KnotShape::Knot,
+        PartDone::Tallied(count, ms, of) if ms >= of && count.is_none() => KnotShape::Loop,
+        PartDone::Tallied(_, ms, of) => part(ms, of),
         PartDone::CutOff => KnotShape::Loop,
         PartDone::Not => KnotShape::Peg,
     }

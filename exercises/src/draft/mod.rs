@@ -142,15 +142,17 @@ fn usual_side(level: Level<'_>) -> Side {
 }
 
 /// The default schedule of an exercise, as its kind states: spread over the day (hourly on working days if the exercise is short,
-/// otherwise three times a day), or once in the evening.
+/// otherwise three times a day), once in the evening, or once a week.
 pub fn default_schedule(exercise: &Exercise) -> Schedule {
     let first = exercise.level(exercise.first_rung().map(|rung| &rung.id));
+    let evening = Pattern::At { times: vec![18 * 60] };
     match exercise.kind.rules().usual_times() {
         UsualTimes::ThroughTheDay if first.dose().total_s(first.side()) <= HOURLY_AT_MOST_S => hourly(),
         UsualTimes::ThroughTheDay => {
             Schedule { days: Weekdays::ALL, pattern: Pattern::At { times: vec![8 * 60, 13 * 60, 18 * 60] } }
         }
-        UsualTimes::Evening => Schedule { days: Weekdays::ALL, pattern: Pattern::At { times: vec![18 * 60] } },
+        UsualTimes::Evening => Schedule { days: Weekdays::ALL, pattern: evening },
+        UsualTimes::Weekly => Schedule { days: Weekdays::MONDAY, pattern: evening },
     }
 }
 

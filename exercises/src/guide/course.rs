@@ -350,6 +350,8 @@ impl Guide {
         match self.steps[step].kind {
             StepKind::Trial => self.end_step(at, TrialEnd::CutOff, events),
             StepKind::CountIn => self.go_to(step.saturating_sub(1), at, events),
+            // A test in which nobody looked at the clock is no result.
+            StepKind::Tally => self.stop(RunEnd::Stopped, at, events),
             _ => {}
         }
     }

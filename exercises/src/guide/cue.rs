@@ -73,7 +73,7 @@ impl Guide {
                     cues.push(at(end, over));
                 }
             }
-            StepKind::Hold | StepKind::Stretch | StepKind::Timer | StepKind::Trial => {
+            StepKind::Hold | StepKind::Stretch | StepKind::Timer | StepKind::Tally | StepKind::Trial => {
                 cues.push(at(since, Sound::Start));
                 if this.ms >= HALF_FROM_MS {
                     cues.push(at(since.saturating_add(this.ms / 2), Sound::Half));
@@ -92,13 +92,13 @@ impl Guide {
             StepKind::Rest if self.steps.get(step + 1).is_some_and(|next| next.kind == StepKind::Wait) => {
                 cues.push(at(end, Sound::Ready))
             }
-            StepKind::Rest | StepKind::Settle | StepKind::Wait | StepKind::OwnPace | StepKind::Confirm => {}
+            StepKind::Rest | StepKind::Settle | StepKind::Wait | StepKind::OwnPace | StepKind::Confirm | StepKind::Say => {}
         }
         cues
     }
 
     fn over_after(&self, step: usize) -> bool {
-        self.steps[step + 1..].iter().all(|next| matches!(next.kind, StepKind::Settle | StepKind::Confirm))
+        self.steps[step + 1..].iter().all(|next| matches!(next.kind, StepKind::Settle | StepKind::Confirm | StepKind::Say))
     }
 }
 

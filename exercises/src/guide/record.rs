@@ -3,7 +3,7 @@
 use super::step::{Beat, Part, StepKind};
 use crate::catalogue::kind::WorkForm;
 use crate::plan::BodySide;
-use crate::run::{Balance, HoldRecord, SetRecord, Trial, TrialEnd, Work};
+use crate::run::{Balance, HoldRecord, SetRecord, Tally, Trial, TrialEnd, Work};
 use crate::statistics::median;
 
 /// What was done so far, without the part in progress.
@@ -12,6 +12,7 @@ pub(super) enum Record {
     Timed(Vec<Piece>),
     Counted(Vec<Set>),
     Trials(Vec<Trial>),
+    Tallied(Tally),
 }
 
 /// The time done in one step of a timed part, in milliseconds.
@@ -39,6 +40,7 @@ impl Record {
             WorkForm::Timed => Record::Timed(Vec::new()),
             WorkForm::Counted => Record::Counted(Vec::new()),
             WorkForm::Trials => Record::Trials(Vec::new()),
+            WorkForm::Tallied => Record::Tallied(Tally::default()),
         }
     }
 
@@ -48,6 +50,7 @@ impl Record {
             Record::Timed(_) => kind.is_work(),
             Record::Counted(_) => false,
             Record::Trials(_) => kind == StepKind::Trial,
+            Record::Tallied(_) => kind == StepKind::Tally,
         }
     }
 
@@ -66,8 +69,28 @@ impl Record {
             (Record::Trials(trials), StepKind::Trial) => {
                 trials.push(Trial { leg: part.side, held_ms, end: trial_end });
             }
+            (Record::Tallied(tally), StepKind::Tally) => tally.held_ms = held_ms,
             _ => {}
         }
+    }
+
+    /// Counts one movement of a test, while its time runs.
+    pub fn tap(&mut self) {
+        if let Record::Tallied(tally) = self {
+            tally.count = Some(tally.count.unwrap_or_default().saturating_add(1));
+        }
+    }
+
+    /// The number of movements of a test, as the person says it.
+    pub fn say(&mut self, number: u8) {
+        if let Record::Tallied(tally) = self {
+            tally.count = Some(number);
+        }
+    }
+
+    /// The number of movements of a test so far; `None` if it is no test, or nothing was counted.
+    pub fn tally(&self) -> Option<u8> {
+        if let Record::Tallied(tally) = self { tally.count } else { None }
     }
 
     /// Counts one movement of `part` at the person's own pace, up to `most`.
@@ -124,6 +147,7 @@ impl Record {
             (Record::Counted(sets), _) => Work::Counted(sets.iter().map(Set::counted).collect()),
             (Record::Trials(trials), Work::Balance(balance)) => Work::Balance(Balance { trials, ..balance.clone() }),
             (Record::Trials(_), other) => other.clone(),
+            (Record::Tallied(tally), _) => Work::Tally(tally),
         }
     }
 }

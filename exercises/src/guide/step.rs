@@ -92,6 +92,10 @@ pub(super) enum StepKind {
     /// One beat of a repetition; repetitions are counted from 0.
     Beat(u8, Beat),
     Trial,
+    /// The time of a test in which the person counts movements.
+    Tally,
+    /// Waits until the person has said how many there were.
+    Say,
     /// The moment after a trial, in which presses have no effect.
     Settle,
     Rest,
@@ -107,11 +111,13 @@ impl StepKind {
             | StepKind::Timer
             | StepKind::Breath(..)
             | StepKind::Beat(..)
+            | StepKind::Tally
             | StepKind::Trial => true,
             StepKind::Wait
             | StepKind::CountIn
             | StepKind::EaseIn
             | StepKind::Confirm
+            | StepKind::Say
             | StepKind::Settle
             | StepKind::Rest => false,
         }
@@ -124,7 +130,7 @@ impl StepKind {
 
     /// Whether it lasts until a press.
     pub fn is_open(self) -> bool {
-        matches!(self, StepKind::Wait | StepKind::OwnPace | StepKind::Confirm)
+        matches!(self, StepKind::Wait | StepKind::OwnPace | StepKind::Confirm | StepKind::Say)
     }
 }
 
@@ -162,6 +168,10 @@ fn add_work(steps: &mut Vec<Step>, work: PartWork, turns: &[Part]) {
             steps.push(Step { kind: StepKind::Confirm, part, ms: 0 });
         }
         PartWork::Breaths { s, pace } => breaths(steps, part, s, pace),
+        PartWork::Tally { s } => {
+            steps.push(Step { kind: StepKind::Tally, part, ms: seconds(s) });
+            steps.push(Step { kind: StepKind::Say, part, ms: 0 });
+        }
         PartWork::Trial { s } => {
             steps.push(Step { kind: StepKind::Trial, part, ms: seconds(s) });
             steps.push(Step { kind: StepKind::Settle, part, ms: SETTLE_MS });

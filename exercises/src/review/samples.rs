@@ -66,6 +66,7 @@ pub fn exercise(id: &str, dose: Dose, side: Sidedness, ladders: Vec<Ladder>) -> 
         posture: None,
         equipment: Vec::new(),
         one_leg: id == "one-leg",
+        count_error_tenths: None,
         test: false,
         step_rules: Vec::new(),
         dose_basis: None,
@@ -230,6 +231,7 @@ pub fn run(n: u32, day: u16, item: ItemId, slot: Option<u8>) -> RunOn {
         dose: whole(dose),
         parts: whole(parts),
         stance: (item == BALANCE).then(|| stance(&[30_000; 3], &[30_000; 3])),
+        tally: None,
     }
 }
 

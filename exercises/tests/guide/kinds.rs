@@ -1,4 +1,4 @@
-//! The courses of stretches, movements at one's own pace, activities, breathing, care, prompts and timed stands.
+//! The courses of stretches, movements at one's own pace, activities, breathing, care, prompts, timed stands and counts.
 
 use crate::{STEADY_MS, WALL_MS, Watched, at, run};
 use exercises::catalogue::kind::BreathPace;
@@ -6,7 +6,7 @@ use exercises::catalogue::{Dose, Tempo};
 use exercises::guide::{Beat, Breathing, EASE_IN_MS, GuideEvent, Moment, Phase, Press, Sound};
 use exercises::guide::{Guide, balance_results};
 use exercises::plan::{BodySide, Side};
-use exercises::run::{RunEnd, SetUp, TrialEnd, Work};
+use exercises::run::{RunEnd, SetUp, Share, Tally, TrialEnd, Work};
 
 const STRETCH: Dose = Dose::Stretch { repetitions: 2, stretch_s: 20, rest_s: 10 };
 const MOVE: Dose = Dose::Move { repetitions: 3 };
@@ -14,6 +14,7 @@ const WALK: Dose = Dose::Go { minutes: 10, effort: 3 };
 const PACE: BreathPace = BreathPace { in_s: 4, full_s: 0, out_s: 6, empty_s: 0 };
 const BREATH: Dose = Dose::Breath { minutes: 1, pace: PACE };
 const CARE: Dose = Dose::Care { minutes: 10 };
+const COUNT: Dose = Dose::Count { seconds: 30 };
 const LIMIT: Dose = Dose::Limit { trials: 2, cap_s: 20, rest_s: 10 };
 const MINUTE: u64 = 60_000;
 
@@ -277,4 +278,48 @@ fn a_timed_stand_on_both_feet_ends_at_a_touch_or_at_the_cap_and_has_no_leg() {
     assert_eq!(trials, [(None, 12_300, TrialEnd::Touch), (None, 20_000, TrialEnd::Target)]);
     assert_eq!(balance_results(&done.trials).len(), 1);
     assert_eq!(end(&watched), RunEnd::Completed);
+}
+
+fn tally(watched: &Watched) -> (u32, Option<u8>) {
+    let Work::Tally(Tally { held_ms, count }) = watched.guide.snapshot().work else { panic!("a count") };
+    (held_ms, count)
+}
+
+#[test]
+fn a_test_waits_for_the_person_and_asks_for_the_number_at_its_end() {
+    let mut watched = Watched::new(COUNT, Side::Neither);
+    assert_eq!((watched.until(60_000).phase(), watched.guide.view().controls.next), (Phase::Waiting, true));
+    watched.press(Press::Next).until(65_000);
+    let cues: Vec<_> = watched.guide.cues().into_iter().map(|cue| (cue.at_ms - STEADY_MS, cue.sound)).collect();
+    assert_eq!(cues, [(65_000, Sound::Start), (80_000, Sound::Half), (95_000, Sound::End)]);
+    watched.until(70_000).press(Press::CountOne).press(Press::CountOne).press(Press::Pause);
+    let view = watched.guide.view();
+    assert_eq!((view.phase, view.tally, view.seconds, view.controls.pause), (Phase::Tallying, Some(2), Some(25), false));
+    watched.until(300_000);
+    assert_eq!((watched.phase(), tally(&watched), end(&watched)), (Phase::Saying, (30_000, Some(2)), RunEnd::Going));
+    watched.press(Press::CountOne).press(Press::Number(11));
+    assert_eq!((tally(&watched), end(&watched)), ((30_000, Some(11)), RunEnd::Completed), "the person corrects the number");
+    assert_eq!(watched.guide.snapshot().share(1), Share { done: 1, of: 1 });
+}
+
+#[test]
+fn none_is_a_result_and_a_number_that_nobody_said_is_not() {
+    let mut watched = Watched::new(COUNT, Side::Neither);
+    watched.press(Press::Next).until(60_000);
+    assert_eq!((tally(&watched), watched.guide.snapshot().result()), ((30_000, None), None));
+    assert_eq!(watched.guide.snapshot().share(1), Share { done: 0, of: 1 });
+    watched.press(Press::Number(0));
+    assert_eq!(watched.guide.snapshot().result(), Some((0, true)));
+}
+
+#[test]
+fn a_test_that_is_stopped_or_slept_through_keeps_its_count_and_is_no_result() {
+    let mut stopped = Watched::new(COUNT, Side::Neither);
+    stopped.press(Press::Next).until(10_000).press(Press::CountOne).until(17_000).press(Press::Stop);
+    assert_eq!((stopped.guide.snapshot().result(), end(&stopped)), (Some((1, false)), RunEnd::Stopped));
+    assert_eq!((tally(&stopped), stopped.guide.snapshot().share(1)), ((12_000, Some(1)), Share { done: 0, of: 1 }));
+    let mut slept = Watched::new(COUNT, Side::Neither);
+    slept.press(Press::Next).until(10_000).press(Press::CountOne);
+    slept.guide.advance(after_sleep(10_100, MINUTE));
+    assert_eq!((slept.guide.snapshot().result(), end(&slept)), (Some((1, false)), RunEnd::Stopped));
 }

@@ -8,6 +8,7 @@
 mod balance;
 mod breath;
 mod care;
+mod count;
 mod dose;
 mod go;
 mod hold;
@@ -70,6 +71,8 @@ kinds! {
     Prompt => prompt::PromptRules,
     /// Timed trials on both feet, each until the person steps, holds on or reaches the cap.
     Limit => limit::LimitRules,
+    /// A test: movements are counted in a set time, and their number is the result.
+    Count => count::CountRules,
 }
 
 /// The dose of one run, for one side if the exercise is done for each side.
@@ -151,6 +154,11 @@ pub enum Dose {
         /// Seconds of rest between two trials, 0 to 300.
         rest_s: u16,
     },
+    /// For [`Kind::Count`].
+    Count {
+        /// Seconds in which movements are counted, 10 to 120.
+        seconds: u16,
+    },
 }
 
 impl Dose {
@@ -167,6 +175,7 @@ impl Dose {
             Dose::Care { .. } => Kind::Care,
             Dose::Prompt => Kind::Prompt,
             Dose::Limit { .. } => Kind::Limit,
+            Dose::Count { .. } => Kind::Count,
         }
     }
 }

@@ -70,6 +70,11 @@ pub trait KindRules: Sync {
         true
     }
 
+    /// Whether it is always a test, which no step changes, and of which no less is asked.
+    fn is_test(&self) -> bool {
+        false
+    }
+
     /// Whether it is done at once, so that one press says that it was done.
     fn is_one_press(&self) -> bool {
         false
@@ -187,6 +192,11 @@ pub enum PartWork {
         /// The longest that the trial lasts, in seconds.
         s: u16,
     },
+    /// Movements as many as possible in a fixed time; the person counts them and says how many there were.
+    Tally {
+        /// The time in seconds.
+        s: u16,
+    },
     /// Something goes on for a fixed time, which needs no guidance.
     Timer {
         /// Its length in seconds.
@@ -232,6 +242,8 @@ pub enum WorkForm {
     Counted,
     /// Balance trials by leg, with the surface, the eyes and where the phone was.
     Trials,
+    /// The number of movements in a set time, and how much of the time was done.
+    Tallied,
 }
 
 /// The unit in which a dose is counted.
@@ -270,6 +282,8 @@ pub enum UsualTimes {
     ThroughTheDay,
     /// Once in the evening, when the person is at home.
     Evening,
+    /// Once a week, in the evening.
+    Weekly,
 }
 
 /// One way in which steps forward make the dose larger.

@@ -4,8 +4,8 @@ use crate::{Key, Words};
 use exercises::adherence::DoseUnit;
 use exercises::catalogue::Quantity::{
     ActivityMinutes, BreathEmptySeconds, BreathFullSeconds, BreathInSeconds, BreathMinutes, BreathOutSeconds, CareMinutes,
-    Effort, HoldSeconds, Repetitions, RestSeconds, Sets, StretchSeconds, TargetSeconds, TempoDownSeconds, TempoHoldSeconds,
-    TempoUpSeconds, Trials,
+    CountSeconds, Effort, HoldSeconds, Repetitions, RestSeconds, Sets, StretchSeconds, TargetSeconds, TempoDownSeconds,
+    TempoHoldSeconds, TempoUpSeconds, Trials,
 };
 use exercises::catalogue::{Dose, Kind, Quantity};
 use exercises::guide::{Beat, Breathing};
@@ -89,6 +89,20 @@ const LIMIT: KindTexts = KindTexts {
     fields: &[(Trials, Key::DoseTrials), (TargetSeconds, Key::DoseCap), (RestSeconds, Key::DoseRest)],
     steps: &[(TargetSeconds, |words, to| words.review_to_cap(to)), (Trials, |words, to| words.review_to_trials(to))],
     ..BALANCE
+};
+
+const COUNT: KindTexts = KindTexts {
+    name: Key::KindCount,
+    fields: &[(CountSeconds, Key::DoseCountSeconds)],
+    steps: &[],
+    part: no_part,
+    next_part: no_part,
+    done: |words, done, of| words.text(if done >= of { Key::DoneTest } else { Key::StoppedTest }).to_owned(),
+    sentence: |words, _, shown| match shown {
+        [seconds] => words.dose_sentence_count(seconds),
+        _ => String::new(),
+    },
+    seldom_sentence: None,
 };
 
 const REPS: KindTexts = KindTexts {
@@ -232,6 +246,7 @@ const fn texts(kind: Kind) -> &'static KindTexts {
         Kind::Care => &CARE,
         Kind::Prompt => &PROMPT,
         Kind::Limit => &LIMIT,
+        Kind::Count => &COUNT,
     }
 }
 
@@ -246,6 +261,7 @@ impl Words {
         match dose {
             Dose::Hold { repetitions, hold_s, .. } => self.dose_hold(repetitions, hold_s),
             Dose::Balance { trials, target_s, .. } => self.dose_balance(trials, target_s),
+            Dose::Count { seconds } => self.dose_count(seconds),
             Dose::Limit { trials, cap_s, .. } => self.dose_balance(trials, cap_s),
             Dose::Reps { sets: 1, repetitions, .. } => self.dose_reps(repetitions),
             Dose::Reps { sets, repetitions, .. } => self.dose_reps_sets(repetitions, sets),
@@ -364,6 +380,7 @@ mod tests {
             Dose::Care { minutes: 15 },
             Dose::Prompt,
             Dose::Limit { trials: 3, cap_s: 20, rest_s: 20 },
+            Dose::Count { seconds: 30 },
         ];
         for locale in Locale::ALL {
             for dose in doses {

@@ -20,6 +20,7 @@ mod run_string;
 mod seconds;
 mod status;
 mod sway_notes;
+mod tally;
 mod timer;
 
 pub use run_page::Run;

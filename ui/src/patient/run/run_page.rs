@@ -14,6 +14,7 @@ use super::hold::HoldRun;
 use super::own_pace::OwnPaceRun;
 use super::reps::RepsRun;
 use super::status::RunStatus;
+use super::tally::TallyRun;
 use super::timer::TimerRun;
 use crate::patient::context::PatientContext;
 use crate::patient::trouble::AskTrouble;
@@ -59,6 +60,7 @@ fn going(kind: Kind, script: Box<RunScript>, something_wrong: impl Fn() + Copy +
         Kind::Hold | Kind::Stretch => screen(move || view! { <HoldRun script something_wrong/> }),
         Kind::Balance | Kind::Limit => screen(move || view! { <BalanceRun script something_wrong/> }),
         Kind::Reps => screen(move || view! { <RepsRun script something_wrong/> }),
+        Kind::Count => screen(move || view! { <TallyRun script something_wrong/> }),
         Kind::Move | Kind::Prompt => screen(move || view! { <OwnPaceRun script something_wrong/> }),
         Kind::Go | Kind::Care => screen(move || view! { <TimerRun script something_wrong/> }),
         Kind::Breath => screen(move || view! { <BreathRun script something_wrong/> }),

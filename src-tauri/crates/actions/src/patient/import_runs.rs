@@ -8,7 +8,7 @@ use exercises::file_fault::{FaultKind, FileFault, RunsFault};
 use exercises::id::PlanId;
 use exercises::log::LogEvent;
 use exercises::plan::{BodySide, Side};
-use exercises::run::{HoldRecord, Run, RunEnd, SetRecord, Trial, Work};
+use exercises::run::{HoldRecord, Run, RunEnd, SetRecord, Tally, Trial, Work};
 use exercises::slots;
 use exercises::time::Offsets;
 use format::runs_file::{Parts, RunsFileEntry, RunsFileEvent};
@@ -107,6 +107,7 @@ fn work(run: &Run, side: Side, parts: &Parts) -> ActionResult<Work> {
             balance.trials = trials.iter().map(trial).collect();
             Ok(Work::Balance(balance))
         }
+        (Parts::Number(count), Work::Tally(_)) => Ok(Work::Tally(Tally { held_ms: most, count: Some(*count) })),
         _ => Err(Failure::NoSuchItem),
     }
 }

@@ -49,6 +49,7 @@ files! {
     "wall-sit",
     "knee-straighten",
     "sit-to-stand",
+    "chair-rise-30s",
     "one-leg-stand",
     "one-leg-timed",
     "heel-to-toe-stand",

@@ -5,7 +5,7 @@ use super::page::{Item, Table, whole};
 use super::step_rule;
 use super::texts::Source;
 use crate::fields::{owned, quoted};
-use exercises::catalogue::kind::DoseField;
+use exercises::catalogue::kind::{DoseField, WorkForm};
 use exercises::catalogue::{
     Dose, Exercise, ExerciseId, Figure, IdFault, Kind, Ladder, LadderId, Quantity, Rung, RungId, Sidedness,
 };
@@ -24,6 +24,7 @@ const FIELDS: &[&str] = &[
     "equipment",
     "one_leg",
     "test",
+    "count_error_tenths",
     "dose",
     "dose_basis",
     "step",
@@ -45,7 +46,9 @@ pub(super) fn exercise(top: &Table, source: &Source) -> Option<Exercise> {
     let posture = optional(top, "posture", Item::word);
     let equipment = top.words("equipment");
     let truth = |field| top.optional(field).map_or(Some(false), |item| item.truth());
-    let (one_leg, test) = (truth("one_leg"), truth("test"));
+    let always = kind.is_some_and(|kind| kind.rules().is_test());
+    let (one_leg, test) = (truth("one_leg"), truth("test").map(|test| test || always));
+    let count_error = count_error(top, kind);
     let dose = top.table("dose").zip(kind).and_then(|(table, kind)| dose(&table, kind));
     let dose_basis = optional(top, "dose_basis", Item::word);
     let step_rules = step_rule::rules(top, kind, test);
@@ -65,6 +68,7 @@ pub(super) fn exercise(top: &Table, source: &Source) -> Option<Exercise> {
         posture: posture?,
         equipment: equipment?,
         one_leg: one_leg?,
+        count_error_tenths: count_error?,
         test: test?,
         step_rules: step_rules?,
         dose: dose?,
@@ -73,6 +77,17 @@ pub(super) fn exercise(top: &Table, source: &Source) -> Option<Exercise> {
         poses: poses?,
         texts: texts?,
     })
+}
+
+/// The error of a test by repetitions; no other exercise has one.
+fn count_error(top: &Table, kind: Option<Kind>) -> Option<Option<u16>> {
+    const FIELD: &str = "count_error_tenths";
+    let Some(item) = top.optional(FIELD) else { return Some(None) };
+    if kind.is_some_and(|kind| kind.form() != WorkForm::Tallied) {
+        item.fault(FaultKind::Exercise(ExerciseFault::ErrorOfCount));
+        return None;
+    }
+    item.number(Quantity::CountErrorTenths).and_then(|tenths| u16::try_from(tenths).ok()).map(Some)
 }
 
 /// Each kind states its own name.

@@ -7,7 +7,7 @@ use crate::parts::DoseOut;
 use exercises::catalogue::{ExerciseId, Eyes, RungId, Surface};
 use exercises::id::{ItemId, RunId};
 use exercises::plan::BodySide;
-use exercises::run::{Balance, HoldRecord, Run, RunEnd, SetRecord, SetUp, Trial, TrialEnd, Work};
+use exercises::run::{Balance, HoldRecord, Run, RunEnd, SetRecord, SetUp, Tally, Trial, TrialEnd, Work};
 use exercises::time::Stamp;
 use minicbor::{Decode, Encode};
 
@@ -54,6 +54,8 @@ enum WorkOut {
     Counted(#[n(0)] AtMost<CountedOut, MAX_PARTS>),
     #[n(2)]
     Balance(#[n(0)] Code<SetUp>, #[n(1)] Code<Surface>, #[n(2)] Code<Eyes>, #[n(3)] AtMost<TrialOut, MAX_PARTS>),
+    #[n(3)]
+    Tally(#[n(0)] u32, #[n(1)] Option<u8>),
 }
 
 #[derive(Encode, Decode)]
@@ -106,6 +108,7 @@ impl From<&Work> for WorkOut {
                 let trials = trials.iter().take(MAX_PARTS).map(trial).collect();
                 WorkOut::Balance(Code(*set_up), Code(*surface), Code(*eyes), AtMost(trials))
             }
+            Work::Tally(Tally { held_ms, count }) => WorkOut::Tally(*held_ms, *count),
         }
     }
 }
@@ -143,6 +146,7 @@ impl From<WorkOut> for Work {
                     |CountedOut(leg, done, failed)| SetRecord { side: leg.map(|leg: Code<BodySide>| leg.0), done, failed };
                 Work::Counted(sets.into_iter().map(set).collect())
             }
+            WorkOut::Tally(held_ms, count) => Work::Tally(Tally { held_ms, count }),
             WorkOut::Balance(Code(set_up), Code(surface), Code(eyes), AtMost(trials)) => {
                 let trial =
                     |TrialOut(leg, held_ms, end)| Trial { leg: leg.map(|leg: Code<BodySide>| leg.0), held_ms, end: end.0 };

@@ -123,6 +123,11 @@ fn done(run: &Run) -> Value {
             };
             balance.trials.iter().map(trial).collect()
         }
+        // Nothing was done yet in a test that was only begun.
+        Work::Tally(tally) if tally.held_ms == 0 => Vec::new(),
+        Work::Tally(tally) => vec![
+            json!({ "held_s": seconds(tally.held_ms), "count": tally.count, "whole": run.result().is_some_and(|(_, whole)| whole) }),
+        ],
     };
     let mut all = json!({ run.dose.kind().rules().parts_name(): parts });
     if let Some(balance) = run.work.balance() {

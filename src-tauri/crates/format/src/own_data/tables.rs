@@ -156,6 +156,11 @@ fn parts(run: &Run) -> Vec<Part> {
             };
             balance.trials.iter().map(part).collect()
         }
+        Work::Tally(tally) => {
+            let target = if run.fits() { seconds(run.dose.part_ms()).to_string() } else { none() };
+            let (held, count) = (seconds(tally.held_ms).to_string(), some(tally.count));
+            vec![[none(), held, target, count, none(), none(), none(), none(), none(), none()]]
+        }
     }
 }
 

@@ -292,6 +292,7 @@ fn hourly_holds(summary: &mut Summary, day: u16) {
             dose: Share { done, of: 30_000 },
             parts: Share { done: done / 10_000, of: 3 },
             stance: None,
+            tally: None,
         });
     }
     summary.days.push(ItemDay { day: DayNumber(day), item: ItemId(1), revision: 1, slots });
@@ -326,6 +327,7 @@ fn stances(summary: &mut Summary, day: u16) {
             dose: Share { done: 6, of: 6 },
             parts: Share { done: 6, of: 6 },
             stance: Some(stance),
+            tally: None,
         });
     }
     summary.days.push(ItemDay {
@@ -385,6 +387,7 @@ pub fn frozen_summary() -> Summary {
         dose: Share { done: 12_345, of: 30_000 },
         parts: Share { done: 1, of: 3 },
         stance: None,
+        tally: None,
     };
     let mut six_weeks = six_weeks();
     let stance =

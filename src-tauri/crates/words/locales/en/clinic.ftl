@@ -124,6 +124,7 @@ dose-rest = Rest, seconds
 dose-trials = Attempts
 dose-target = Target, seconds
 dose-cap = Up to, seconds
+dose-count-seconds = Seconds to count in
 dose-sets = Sets
 dose-repetitions = Repetitions
 dose-stretches = Stretches
@@ -196,6 +197,7 @@ dose-sentence-minutes = { $n ->
 # Seconds of the four parts of a breath.
 dose-sentence-pace = Each breath: { $inhale } s in, { $full } s pause, { $exhale } s out, { $empty } s pause
 dose-sentence-prompt = Once, without a dose
+dose-sentence-count = As many complete movements as possible in { $seconds } seconds
 # The tempo of a repetition: muscles shorten, hold, lengthen.
 dose-sentence-tempo = Each repetition: { $out ->
         [one] { $concentric } second concentric

@@ -93,6 +93,9 @@ dose-care = { $n ->
     }
 # What stands in the place of a dose for something that is done at once, such as a change of position.
 dose-prompt = once
+# $s is 10 or more.
+# $s (Number)
+dose-count = as many as you can in { $s } seconds
 # $n (Number)
 every-minutes = every { $n } minutes from { $from } to { $to }
 every-hour = every hour from { $from } to { $to }

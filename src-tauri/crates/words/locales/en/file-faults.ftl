@@ -93,6 +93,7 @@ file-fault-unprintable = the character { $character } cannot be shown; plain tex
 file-fault-balance-needs = every level of a balance exercise needs “surface” and “eyes”
 file-fault-sides-of-ladder = all levels of one “ladder” are done on the same sides; a level with other sides belongs in a “ladder” of its own
 file-fault-sides-of-kind = an exercise of this “kind” has other sides: trials on one leg are done “each-side”, and what is done on both feet or as a whole has “none”
+file-fault-error-of-count = only an exercise of the “kind” “count” has this field
 file-fault-step-of-test = a test is always done in the same way, so it has no “step”
 file-fault-same-id = another file in this folder has the same id, “{ $id }”
 file-fault-reserved-id = an id that begins with “own-” is given by the program; choose another id

@@ -24,6 +24,7 @@ kind-breath = breathing
 kind-care = warmth, cold, rest
 kind-prompt = reminder without a dose
 kind-limit = timed stand on both feet
+kind-count = test by counting
 posture-standing = standing
 posture-sitting = sitting
 posture-lying = lying

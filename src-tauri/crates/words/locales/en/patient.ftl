@@ -187,6 +187,10 @@ screen-may-be-off = You can switch the screen off. The time goes on.
 effort-aim = Effort aimed at: { $n } of 10.
 # A button: one movement is done.
 count-one = Count one
+# Asked after a test: the number of movements that were completed, and the button that saves it.
+how-many-complete = How many were complete?
+how-many-what = Count only whole movements. None is an answer too.
+save-number = Save this number
 # A button: all movements asked for are done.
 all-movements-done = All done
 # A button for something done at once, such as a change of position.
@@ -243,6 +247,9 @@ done-minutes = { $of ->
     }
 done-once = Done once.
 not-done = Not done.
+# A test in which repetitions are counted in a set time.
+done-test = The whole test is done.
+stopped-test = Stopped before the end: kept, but not as a result.
 # The device slept during a walk or a rest; its minutes were counted by the clock.
 done-unseen = { $n ->
         [one] The screen was off for { $n } minute of it, counted by the clock. If you stopped earlier, say so here.
@@ -273,6 +280,10 @@ save-minutes = Save these minutes
 part-minutes = { $n } of { $of } min
 # $n (Number), $of (Number)
 part-counted = { $n } of { $of }
+# $n (Number), $s (Number)
+part-tallied = { $n } in { $s } s
+# $n (Number), $s (Number)
+part-tallied-partly = { $n } by { $s } s, stopped early
 part-interrupted = interrupted, not measured
 part-not-done = not done
 save-again = Save again

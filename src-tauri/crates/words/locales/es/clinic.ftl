@@ -120,6 +120,7 @@ dose-rest = Descanso, s
 dose-trials = Intentos
 dose-target = Objetivo, s
 dose-cap = Hasta, s
+dose-count-seconds = Segundos para contar
 dose-sets = Series
 dose-repetitions = Repeticiones
 dose-stretches = Estiramientos
@@ -190,6 +191,7 @@ dose-sentence-minutes = { $n ->
     }
 dose-sentence-pace = Cada respiración: { $inhale } s al inspirar, { $full } s de pausa, { $exhale } s al espirar, { $empty } s de pausa
 dose-sentence-prompt = Una vez, sin dosis
+dose-sentence-count = Tantos movimientos completos como se pueda en { $seconds } segundos
 # El ritmo de una repetición: el músculo se acorta, aguanta, se alarga.
 dose-sentence-tempo = Cada repetición: fase concéntrica de { $out ->
         [one] { $concentric } segundo

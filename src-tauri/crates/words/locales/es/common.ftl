@@ -92,6 +92,7 @@ dose-care = { $n ->
       *[other] { $n } minutos
     }
 dose-prompt = una vez
+dose-count = todos los que pueda en { $s } segundos
 # $from y $to son horas sin artículo.
 every-minutes = cada { $n } minutos, de { $from } a { $to }
 every-hour = cada hora, de { $from } a { $to }

@@ -90,6 +90,7 @@ file-fault-unprintable = el carácter { $character } no se puede mostrar; aquí 
 file-fault-balance-needs = cada nivel de un ejercicio de equilibrio necesita «surface» y «eyes»
 file-fault-sides-of-ladder = todos los niveles de un mismo «ladder» se hacen con los mismos lados; un nivel con otros lados va en un «ladder» propio
 file-fault-sides-of-kind = un ejercicio de este «kind» tiene otros lados: los intentos sobre una pierna se hacen «each-side», y lo que se hace con los dos pies o con todo el cuerpo lleva «none»
+file-fault-error-of-count = solo lo lleva un ejercicio con «kind» «count»
 file-fault-step-of-test = una prueba se hace siempre igual, así que no lleva «step»
 file-fault-same-id = otro archivo de esta carpeta tiene el mismo id, «{ $id }»
 file-fault-reserved-id = los id que empiezan por «own-» los da el programa; elija otro

@@ -24,6 +24,7 @@ kind-breath = respiración
 kind-care = calor, frío, descanso
 kind-prompt = recordatorio sin dosis
 kind-limit = tiempo de pie sobre los dos pies
+kind-count = prueba por conteo
 posture-standing = de pie
 posture-sitting = sentado
 posture-lying = tumbado

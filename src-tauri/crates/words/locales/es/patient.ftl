@@ -176,6 +176,9 @@ screen-may-be-off = Puede apagar la pantalla. El tiempo sigue contando.
 # Cuánto debe costar, de 0 (nada) a 10 (lo máximo posible).
 effort-aim = Esfuerzo buscado: { $n } de 10.
 count-one = Contar uno
+how-many-complete = ¿Cuántos completó?
+how-many-what = Cuente solo los movimientos enteros. Ninguno también es una respuesta.
+save-number = Guardar este número
 all-movements-done = Todos hechos
 done-now = Ya lo hice
 stretch-of = Estiramiento { $n } de { $of }
@@ -215,6 +218,8 @@ done-minutes = { $of ->
     }
 done-once = Hecho una vez.
 not-done = Sin hacer.
+done-test = Prueba hecha entera.
+stopped-test = Terminó antes de tiempo: se guarda, pero no cuenta como resultado.
 done-unseen = { $n ->
        [one] La pantalla estuvo apagada { $n } minuto de ese tiempo, que se contó por el reloj. Si paró antes, dígalo aquí.
       *[other] La pantalla estuvo apagada { $n } minutos de ese tiempo, que se contaron por el reloj. Si paró antes, dígalo aquí.
@@ -235,6 +240,8 @@ minutes-done = Minutos hechos
 save-minutes = Guardar estos minutos
 part-minutes = { $n } de { $of } min
 part-counted = { $n } de { $of }
+part-tallied = { $n } en { $s } s
+part-tallied-partly = { $n } en { $s } s, interrumpida
 part-interrupted = se interrumpió, sin medir
 part-not-done = sin hacer
 save-again = Guardar otra vez

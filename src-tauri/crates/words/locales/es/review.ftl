@@ -6,7 +6,8 @@
 review-question-alarms = Alarmas
 review-question-done = Cumplimiento, por hora del día
 review-question-pain = Dolor, de 0 a 10
-review-question-balance = Equilibrio: tiempo sobre una pierna (s)
+review-question-balance = Equilibrio: tiempo de pie (s)
+review-question-counts = Pruebas por repeticiones
 review-question-activities = Actividades, de 0 (no puede) a 10 (como antes)
 review-question-barriers = Qué lo impidió
 review-question-next = Qué hacer ahora
@@ -267,6 +268,12 @@ review-rising = Sube
 review-falling = Baja
 review-at-maximum = En el máximo
 review-not-enough-data = Datos insuficientes
+review-count-within-error = Dentro del error de medición
+review-count-error-unknown = Sin error de medición conocido
+review-count-conditions = { $exercise }: repeticiones en { $seconds } s, en casa
+review-count-figures = Primera { $first }, última { $last }, mejor { $best }.
+review-count-error = El error al hacerse la prueba uno mismo es { $error }; no se comparan casa y consulta.
+review-count-on = { $date }: { $n }
 # $basis: uno de los mensajes review-from-...
 review-stance-moved = de { $from } a { $to } s en { $n } días; supera el cambio mínimo de { $least } s ({ $basis }).
 review-stance-below-minimum = de { $from } a { $to } s en { $n } días; cambio mínimo: { $least } s ({ $basis }).

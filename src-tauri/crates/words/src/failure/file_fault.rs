@@ -82,6 +82,7 @@ impl Words {
             ExerciseFault::BalanceNeeds => Key::FileFaultBalanceNeeds,
             ExerciseFault::SidesOfLadder => Key::FileFaultSidesOfLadder,
             ExerciseFault::SidesOfKind => Key::FileFaultSidesOfKind,
+            ExerciseFault::ErrorOfCount => Key::FileFaultErrorOfCount,
             ExerciseFault::StepOfTest => Key::FileFaultStepOfTest,
         };
         self.text(key).to_owned()
@@ -228,6 +229,7 @@ mod tests {
             ExerciseFault::BalanceNeeds,
             ExerciseFault::SidesOfLadder,
             ExerciseFault::SidesOfKind,
+            ExerciseFault::ErrorOfCount,
             ExerciseFault::StepOfTest,
             ExerciseFault::SameId { id: "wall-sit".into() },
         ];

@@ -69,6 +69,7 @@ fn default_doses_keep_to_the_usual_range() {
             }
             Dose::Care { minutes } => assert!(minutes <= 15, "{}", exercise.id),
             Dose::Prompt => {}
+            Dose::Count { seconds } => assert_eq!(seconds, 30, "{}", exercise.id),
             Dose::Limit { trials, cap_s, .. } => assert!(trials <= 3 && cap_s <= 30, "{}", exercise.id),
         }
         assert_eq!(dose.check(), Ok(()));
@@ -97,7 +98,7 @@ fn every_exercise_states_how_it_is_made_harder_from_its_usual_doses_on_or_is_a_t
         }
     }
     let tests: Vec<String> = all().into_iter().filter(|one| one.test).map(|one| one.id.to_string()).collect();
-    assert_eq!(tests, ["one-leg-timed"]);
+    assert_eq!(tests, ["chair-rise-30s", "one-leg-timed"]);
 }
 
 /// An empty list of flags says that they were thought of, so it stands in the file as well.

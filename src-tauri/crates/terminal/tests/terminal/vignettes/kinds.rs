@@ -1,7 +1,7 @@
 //! People who do exercises of the rarer kinds.
 
 use super::person::Person;
-use super::prescribed::{Dose, about, chin_back, turn_head};
+use super::prescribed::{Dose, about, chair_rise, chin_back, turn_head};
 use serde_json::{Value, json};
 
 #[test]
@@ -44,4 +44,36 @@ fn after_a_fall_a_timed_stand_is_suspended_and_sitting_goes_on() {
     assert_eq!(bea.review(0).alarms(), [(0, "fell".to_owned(), vec![1])]);
     bea.stands(1, 1, "18:10", &about(15));
     bea.is_refused("this exercise is paused");
+}
+
+#[test]
+fn a_count_changes_only_beyond_the_error_of_testing_oneself() {
+    let after = |last: u8| {
+        let mut cora = Person::with(&[chair_rise().on(&["mon"])]);
+        for (week, count) in [12, 14, last].into_iter().enumerate() {
+            cora.counts(1, 7 * week as u64, "18:05", count);
+        }
+        cora.review(16)
+    };
+    let review = after(14);
+    let counts = review.of("counts", 1);
+    assert_eq!((&counts["verdict"], &counts["best"], &counts["last"]), (&json!("no-clear-change"), &json!(14), &json!(14)));
+    assert_eq!((&counts["unit"], &counts["seconds"], &counts["error"]), (&json!("repetitions"), &json!(30), &json!(2.5)));
+    assert_eq!(counts["days"], json!([{"day": 0, "count": 12}, {"day": 7, "count": 14}, {"day": 14, "count": 14}]));
+    review.proposes(1, "keep");
+    review.because(1, &["test"]);
+    let review = after(15);
+    assert_eq!(review.of("counts", 1)["verdict"], "rising");
+    assert_eq!(review.done(1), (3, 3));
+}
+
+#[test]
+fn a_test_is_talked_about_or_kept_and_never_asked_less_of() {
+    let mut dora = Person::with(&[chair_rise()]);
+    (0..14).for_each(|day| if day % 5 == 0 { dora.counts(1, day, "18:05", 12) } else { dora.morning(day, 1) });
+    let review = dora.review(13);
+    assert_eq!(review.done(1), (3, 14));
+    review.proposes(1, "keep");
+    let words = dora.review_in_words(13);
+    assert!(words.contains("Within measurement error") && words.contains("First 12, last 12, best 12."), "{words}");
 }

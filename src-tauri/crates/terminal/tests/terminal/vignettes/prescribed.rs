@@ -16,6 +16,8 @@ pub enum Dose {
     Balance(usize, u32),
     /// Trials on both feet, and the cap of each in seconds.
     Limit(usize, u32),
+    /// Seconds in which repetitions are counted.
+    Count(u32),
 }
 
 /// One item of a plan.
@@ -102,6 +104,11 @@ pub fn turn_head() -> Prescribed {
     item("stand-turn-head", None, Dose::Limit(3, 20))
 }
 
+/// The test of rising from a chair.
+pub fn chair_rise() -> Prescribed {
+    item("chair-rise-30s", None, Dose::Count(30))
+}
+
 /// The test of standing on the left leg, three trials of 45 seconds.
 pub fn one_leg_test() -> Prescribed {
     item("one-leg-timed", Some("left"), Dose::Balance(3, 45))
@@ -160,6 +167,7 @@ impl Prescribed {
             Dose::Hold(times, seconds) => format!("\"held\":{:?}", vec![seconds; times]),
             Dose::Reps(sets, each) => format!("\"done\":{:?}", vec![each; sets]),
             Dose::Balance(trials, target) | Dose::Limit(trials, target) => self.trials(&vec![f64::from(target); trials]),
+            Dose::Count(_) => panic!("a count has a number of its own"),
         }
     }
 
@@ -187,7 +195,7 @@ impl Prescribed {
                 (done[sets - 1], failed[sets - 1]) = (each - 1, 1);
                 format!("\"done\":{done:?},\"failed\":{failed:?}")
             }
-            Dose::Balance(..) | Dose::Limit(..) => panic!("trials have seconds of their own"),
+            Dose::Balance(..) | Dose::Limit(..) | Dose::Count(_) => panic!("a result of its own"),
         }
     }
 
@@ -197,6 +205,7 @@ impl Prescribed {
             Dose::Hold(_, seconds) => format!("\"held\":[{seconds}]"),
             Dose::Reps(_, each) => format!("\"done\":[{each}]"),
             Dose::Balance(_, target) | Dose::Limit(_, target) => self.trials(&[f64::from(target)]),
+            Dose::Count(_) => panic!("a count has one part"),
         }
     }
 
@@ -207,6 +216,7 @@ impl Prescribed {
                 format!("reps = {{ sets = {sets}, repetitions = {each}, rest = 45, tempo = [2, 1, 3] }}")
             }
             Dose::Balance(trials, target) => format!("balance = {{ trials = {trials}, target = {target}, rest = 30 }}"),
+            Dose::Count(seconds) => format!("count = {{ seconds = {seconds} }}"),
             Dose::Limit(trials, cap) => format!("limit = {{ trials = {trials}, cap = {cap}, rest = 20 }}"),
         };
         let maybe = |name: &str, value: Option<String>| value.map(|value| format!("{name} = {value}\n")).unwrap_or_default();
