@@ -80,6 +80,14 @@ impl Guide {
                 }
                 cues.push(at(end, over));
             }
+            StepKind::OnBeat(each_ms) => {
+                cues.push(at(since, Sound::Start));
+                // The first beats would run into the starting sound, the last one into the end's.
+                let beats = (1..).map(|beat| beat * each_ms).take_while(|ms| *ms < this.ms);
+                let heard = beats.skip_while(|ms| *ms < u64::from(Sound::Start.duration_ms()));
+                cues.extend(heard.map(|ms| at(since.saturating_add(ms), Sound::Beat)));
+                cues.push(at(end, over));
+            }
             StepKind::Beat(_, Beat::Up) => cues.push(at(since, Sound::Up)),
             StepKind::Beat(_, Beat::Keep) => {}
             StepKind::Beat(_, Beat::Down) => {

@@ -51,6 +51,8 @@ pub enum Phase {
     Timing,
     /// Waits until the person has said how long it was.
     Confirming,
+    /// Movements on a beat.
+    OnBeat,
     /// The time of a test in which the person counts movements.
     Tallying,
     /// Waits until the person has said how many there were.

@@ -116,7 +116,7 @@ impl Guide {
             StepKind::CountIn | StepKind::EaseIn => (step, 0),
             StepKind::Beat(repetition, _) => (first_beat(step, repetition), 0),
             StepKind::Breath(breath, _) => (self.first_of_breath(step, breath), 0),
-            StepKind::Hold | StepKind::Stretch | StepKind::Timer | StepKind::Rest => {
+            StepKind::Hold | StepKind::Stretch | StepKind::OnBeat(_) | StepKind::Timer | StepKind::Rest => {
                 (step, done.min(self.steps[step].ms.saturating_add(extra)))
             }
         };

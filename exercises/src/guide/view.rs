@@ -55,6 +55,8 @@ pub struct GuideView {
     /// For repetitions: the current or last one, from 1, and the number of repetitions in a set. For movements at one's own pace: how
     /// many were counted on all sides, and how many there are.
     pub repetition: Option<(u8, u8)>,
+    /// During movements on a beat: the beats since they began.
+    pub beats: Option<f64>,
     /// In a test: the number of movements that were counted; `None` if none was.
     pub tally: Option<u8>,
     /// Whether that repetition is marked as failed.
@@ -91,7 +93,15 @@ impl Guide {
             seconds,
             progress,
             half: progress >= 0.5,
-            pose: self.pose(phase, in_step, of_step.saturating_sub(in_step), step.ms),
+            pose: match step.kind {
+                // The body is in its last position on one beat, and in its first on the next.
+                StepKind::OnBeat(each_ms) if phase == Phase::OnBeat => there_and_back(in_step, 2 * each_ms),
+                _ => self.pose(phase, in_step, of_step.saturating_sub(in_step), step.ms),
+            },
+            beats: match step.kind {
+                StepKind::OnBeat(each_ms) if phase == Phase::OnBeat => Some(in_step as f64 / each_ms as f64),
+                _ => None,
+            },
             repetition: self.repetition(step),
             tally: self.record.tally(),
             marked: self.markable().is_some_and(|(part, repetition)| self.record.is_marked(part, repetition)),
@@ -145,6 +155,7 @@ impl Guide {
                 StepKind::Breath(_, part) => Phase::Breathing(part),
                 StepKind::Beat(_, beat) => Phase::Beat(beat),
                 StepKind::Trial => Phase::Trial,
+                StepKind::OnBeat(_) => Phase::OnBeat,
                 StepKind::Tally => Phase::Tallying,
                 StepKind::Say => Phase::Saying,
                 StepKind::Settle => Phase::Settling,
@@ -176,6 +187,7 @@ impl Guide {
             | PartWork::Stretch { .. }
             | PartWork::Trial { .. }
             | PartWork::Tally { .. }
+            | PartWork::OnBeat { .. }
             | PartWork::Timer { .. }
             | PartWork::Breaths { .. } => None,
         }
@@ -211,6 +223,7 @@ impl Guide {
             Phase::Resting | Phase::Settling => 1.0 - share(gone.min(MOVE_MS), MOVE_MS),
             // A moving figure would set a pace.
             Phase::Tallying
+            | Phase::OnBeat
             | Phase::Saying
             | Phase::Breathing(Breathing::Empty)
             | Phase::Confirming

@@ -1,4 +1,4 @@
-//! The courses of stretches, movements at one's own pace, activities, breathing, care, prompts, timed stands and counts.
+//! The courses of stretches, movements at one's own pace, activities, breathing, care, prompts, timed stands, counts and movements on a beat.
 
 use crate::{STEADY_MS, WALL_MS, Watched, at, run};
 use exercises::catalogue::kind::BreathPace;
@@ -14,6 +14,7 @@ const WALK: Dose = Dose::Go { minutes: 10, effort: 3 };
 const PACE: BreathPace = BreathPace { in_s: 4, full_s: 0, out_s: 6, empty_s: 0 };
 const BREATH: Dose = Dose::Breath { minutes: 1, pace: PACE };
 const CARE: Dose = Dose::Care { minutes: 10 };
+const BEAT: Dose = Dose::Beat { repetitions: 2, seconds: 10, per_minute: 60, rest_s: 8 };
 const COUNT: Dose = Dose::Count { seconds: 30 };
 const LIMIT: Dose = Dose::Limit { trials: 2, cap_s: 20, rest_s: 10 };
 const MINUTE: u64 = 60_000;
@@ -322,4 +323,44 @@ fn a_test_that_is_stopped_or_slept_through_keeps_its_count_and_is_no_result() {
     slept.press(Press::Next).until(10_000).press(Press::CountOne);
     slept.guide.advance(after_sleep(10_100, MINUTE));
     assert_eq!((slept.guide.snapshot().result(), end(&slept)), (Some((1, false)), RunEnd::Stopped));
+}
+
+#[test]
+fn a_beat_is_heard_each_second_and_the_head_is_at_the_other_end_on_each() {
+    let mut watched = Watched::new(BEAT, Side::Neither);
+    watched.until(5_000);
+    let cues: Vec<_> = watched.guide.cues().into_iter().map(|cue| (cue.at_ms - STEADY_MS, cue.sound)).collect();
+    let beats: Vec<u64> = cues.iter().filter(|(_, sound)| *sound == Sound::Beat).map(|(at, _)| *at).collect();
+    assert_eq!(&beats[..9], (6..15).map(|s| s * 1000).collect::<Vec<_>>());
+    assert!(beats[9] > 23_000, "not in the rest: {beats:?}");
+    let (first, last) = ((5_000, Sound::Start), (15_000, Sound::Rest));
+    assert!(cues[0] == first && cues.contains(&last), "{cues:?}");
+    let poses: Vec<(f64, f64)> = [5_000, 6_000, 7_000, 7_500]
+        .map(|at| watched.until(at).guide.view())
+        .map(|view| (view.pose, view.beats.expect("on the beat")))
+        .to_vec();
+    assert_eq!(poses, [(0.0, 0.0), (1.0, 1.0), (0.0, 2.0), (0.5, 2.5)]);
+    watched.until(60_000);
+    assert_eq!((held(&watched), end(&watched)), (vec![10_000, 10_000], RunEnd::Completed));
+}
+
+#[test]
+fn after_a_pause_the_beat_goes_on_where_it_was() {
+    let mut watched = Watched::new(BEAT, Side::Neither);
+    watched.until(8_250).press(Press::Pause);
+    assert_eq!(watched.guide.cues(), []);
+    assert_eq!(watched.guide.view().beats, None, "nothing swings in a pause");
+    watched.until(20_000).press(Press::Resume);
+    let beats = watched.guide.cues().into_iter().filter(|cue| cue.sound == Sound::Beat);
+    assert_eq!(beats.map(|cue| cue.at_ms - STEADY_MS).next(), Some(20_000 + 3_000 + 750));
+}
+
+#[test]
+fn the_quickest_beat_does_not_run_into_the_starting_sound() {
+    let mut watched = Watched::new(Dose::Beat { repetitions: 1, seconds: 5, per_minute: 180, rest_s: 0 }, Side::Neither);
+    watched.until(5_000);
+    let beats: Vec<u64> =
+        watched.guide.cues().into_iter().filter(|cue| cue.sound == Sound::Beat).map(|cue| cue.at_ms).collect();
+    assert!(beats[0] - STEADY_MS - 5_000 >= u64::from(Sound::Start.duration_ms()), "{beats:?}");
+    assert!(beats.windows(2).all(|pair| pair[1] - pair[0] == 333), "{beats:?}");
 }

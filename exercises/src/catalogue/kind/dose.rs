@@ -97,6 +97,7 @@ impl PartWork {
             | PartWork::Stretch { s }
             | PartWork::Trial { s }
             | PartWork::Tally { s }
+            | PartWork::OnBeat { s, .. }
             | PartWork::Timer { s, .. }
             | PartWork::Breaths { s, .. } => s.into(),
             PartWork::Movements { count, tempo } => u32::from(count) * u32::from(tempo.seconds()),
@@ -112,6 +113,7 @@ impl PartWork {
             | PartWork::Stretch { .. }
             | PartWork::Trial { .. }
             | PartWork::Tally { .. }
+            | PartWork::OnBeat { .. }
             | PartWork::Timer { .. }
             | PartWork::Breaths { .. } => 1,
         }

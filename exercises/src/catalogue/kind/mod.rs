@@ -6,6 +6,7 @@
 //! a kind to its screen.
 
 mod balance;
+mod beat;
 mod breath;
 mod care;
 mod count;
@@ -73,6 +74,8 @@ kinds! {
     Limit => limit::LimitRules,
     /// A test: movements are counted in a set time, and their number is the result.
     Count => count::CountRules,
+    /// Movements on a beat for some seconds, several times.
+    Beat => beat::BeatRules,
 }
 
 /// The dose of one run, for one side if the exercise is done for each side.
@@ -159,6 +162,17 @@ pub enum Dose {
         /// Seconds in which movements are counted, 10 to 120.
         seconds: u16,
     },
+    /// For [`Kind::Beat`].
+    Beat {
+        /// Number of repetitions, 1 to 50.
+        repetitions: u8,
+        /// Seconds of each repetition, 5 to 120.
+        seconds: u16,
+        /// Beats a minute, 30 to 180.
+        per_minute: u8,
+        /// Seconds of rest between two repetitions, 0 to 300.
+        rest_s: u16,
+    },
 }
 
 impl Dose {
@@ -176,6 +190,7 @@ impl Dose {
             Dose::Prompt => Kind::Prompt,
             Dose::Limit { .. } => Kind::Limit,
             Dose::Count { .. } => Kind::Count,
+            Dose::Beat { .. } => Kind::Beat,
         }
     }
 }

@@ -64,6 +64,11 @@ pub trait KindRules: Sync {
         true
     }
 
+    /// Whether the run asks at its end for dizziness.
+    fn asks_dizziness(&self) -> bool {
+        false
+    }
+
     /// Whether the review may propose to make it harder, or easier for pain or a missed target. Otherwise it proposes only to
     /// keep it, to ask less, or to talk.
     fn is_stepped(&self) -> bool {
@@ -197,6 +202,13 @@ pub enum PartWork {
         /// The time in seconds.
         s: u16,
     },
+    /// Movements on a beat for a fixed time.
+    OnBeat {
+        /// The time in seconds.
+        s: u16,
+        /// Beats a minute.
+        per_minute: u8,
+    },
     /// Something goes on for a fixed time, which needs no guidance.
     Timer {
         /// Its length in seconds.
@@ -254,6 +266,8 @@ pub enum DoseUnit {
     HoldSeconds,
     /// Seconds of stretching.
     StretchSeconds,
+    /// Seconds of movements on a beat.
+    BeatSeconds,
     /// Minutes.
     Minutes,
     /// Repetitions that went well.
@@ -268,7 +282,7 @@ impl DoseUnit {
     /// Number of units of a [`crate::run::Share`] in one of these units; a share counts time in milliseconds.
     pub(crate) fn divisor(self) -> u64 {
         match self {
-            DoseUnit::HoldSeconds | DoseUnit::StretchSeconds => 1000,
+            DoseUnit::HoldSeconds | DoseUnit::StretchSeconds | DoseUnit::BeatSeconds => 1000,
             DoseUnit::Minutes => 60_000,
             DoseUnit::Repetitions | DoseUnit::Trials | DoseUnit::Times => 1,
         }

@@ -63,6 +63,7 @@ fn title(view: &GuideView, name: &str, moves_up: bool, words: Words) -> String {
         Phase::OwnPace if view.is_prompt() => return name.to_owned(),
         Phase::OwnPace => Key::OwnPace,
         Phase::Timing | Phase::Tallying => Key::TimeRuns,
+        Phase::OnBeat => Key::MoveOnBeat,
         Phase::Saying => Key::HowManyComplete,
         Phase::Confirming => Key::MinutesDone,
         Phase::Breathing(part) => return words.breathing(part).to_owned(),

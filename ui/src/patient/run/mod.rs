@@ -1,10 +1,12 @@
 //! An exercise in progress.
 
 mod balance;
+mod beat;
 mod breath;
 mod clock_left;
 mod controls;
 mod count;
+mod dizzier;
 mod done;
 mod driver;
 mod guided;

@@ -7,6 +7,7 @@ use wire::patient::RunScript;
 use words::Key;
 
 use super::balance::{AskTouched, BalanceRun};
+use super::beat::BeatRun;
 use super::breath::BreathRun;
 use super::done::Done;
 use super::driver::Driver;
@@ -60,6 +61,7 @@ fn going(kind: Kind, script: Box<RunScript>, something_wrong: impl Fn() + Copy +
         Kind::Hold | Kind::Stretch => screen(move || view! { <HoldRun script something_wrong/> }),
         Kind::Balance | Kind::Limit => screen(move || view! { <BalanceRun script something_wrong/> }),
         Kind::Reps => screen(move || view! { <RepsRun script something_wrong/> }),
+        Kind::Beat => screen(move || view! { <BeatRun script something_wrong/> }),
         Kind::Count => screen(move || view! { <TallyRun script something_wrong/> }),
         Kind::Move | Kind::Prompt => screen(move || view! { <OwnPaceRun script something_wrong/> }),
         Kind::Go | Kind::Care => screen(move || view! { <TimerRun script something_wrong/> }),

@@ -45,12 +45,13 @@ fn said(view: &GuideView, trial: Key, words: Words) -> String {
     };
     match view.phase {
         Phase::CountIn => with(Key::GetReady),
-        Phase::Holding | Phase::Stretching | Phase::Timing | Phase::Tallying | Phase::Trial if view.half => {
+        Phase::Holding | Phase::Stretching | Phase::Timing | Phase::OnBeat | Phase::Tallying | Phase::Trial if view.half => {
             words.text(Key::Halfway).to_owned()
         }
         Phase::Holding => with(Key::Hold),
         Phase::EasingIn => with(Key::EaseIn),
         Phase::Stretching => with(Key::KeepStretch),
+        Phase::OnBeat => with(Key::MoveOnBeat),
         Phase::OwnPace if view.is_prompt() => String::new(),
         Phase::OwnPace => with(Key::OwnPace),
         Phase::Timing | Phase::Tallying => words.text(Key::TimeRuns).to_owned(),
@@ -74,7 +75,9 @@ fn said(view: &GuideView, trial: Key, words: Words) -> String {
 fn pattern(view: &GuideView) -> &'static [u16] {
     match view.phase {
         Phase::Holding | Phase::Stretching | Phase::Timing | Phase::Tallying | Phase::Trial if view.half => &[60, 80, 60],
-        Phase::Holding | Phase::Stretching | Phase::Timing | Phase::Tallying | Phase::Trial => &[80, 60, 220],
+        Phase::Holding | Phase::Stretching | Phase::Timing | Phase::OnBeat | Phase::Tallying | Phase::Trial => {
+            &[80, 60, 220]
+        }
         Phase::Resting | Phase::Settling | Phase::Saying => &[220, 60, 80],
         Phase::Beat(Beat::Up) | Phase::EasingIn | Phase::Breathing(Breathing::In) => &[60],
         Phase::Beat(Beat::Down) | Phase::Breathing(Breathing::Out) => &[120],

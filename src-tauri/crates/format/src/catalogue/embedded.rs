@@ -81,6 +81,7 @@ files! {
     "knees-roll",
     "neck-side-stretch",
     "neck-turn",
+    "gaze-on-spot",
     "opposite-arm-leg",
     "pelvis-tilt",
     "round-and-hollow",

@@ -25,6 +25,7 @@ kind-care = warmth, cold, rest
 kind-prompt = reminder without a dose
 kind-limit = timed stand on both feet
 kind-count = test by counting
+kind-beat = movement on a beat
 posture-standing = standing
 posture-sitting = sitting
 posture-lying = lying

@@ -191,6 +191,18 @@ count-one = Count one
 how-many-complete = How many were complete?
 how-many-what = Count only whole movements. None is an answer too.
 save-number = Save this number
+# Title while somebody moves on a beat that is heard.
+move-on-beat = On the beat
+# $n (Number), $of (Number)
+round-of = Round { $n } of { $of }
+# $n (Number), $of (Number)
+next-round-of = Next: round { $n } of { $of }
+# Asked once after movements of the head, with three answers. The last one opens the advice for dizziness.
+dizzier-than-before = Are you dizzier than before you began?
+stay-until-settled = Stay where you are until it has settled.
+dizzy-not = No, not more than before
+dizzy-settles = A little, and it is settling
+dizzy-stays = Yes, and it stays
 # A button: all movements asked for are done.
 all-movements-done = All done
 # A button for something done at once, such as a change of position.
@@ -250,6 +262,11 @@ not-done = Not done.
 # A test in which repetitions are counted in a set time.
 done-test = The whole test is done.
 stopped-test = Stopped before the end: kept, but not as a result.
+# $done (Number)
+done-rounds = { $of ->
+        [one] { $done } of { $of } round completed.
+       *[other] { $done } of { $of } rounds completed.
+    }
 # The device slept during a walk or a rest; its minutes were counted by the clock.
 done-unseen = { $n ->
         [one] The screen was off for { $n } minute of it, counted by the clock. If you stopped earlier, say so here.

@@ -208,6 +208,11 @@ review-dose-stretch = { $of ->
        *[other] Stretched { $done } of { $of } seconds, { $percent }%.
     }
 # $done (Number), $percent (Number)
+review-dose-on-beat = { $of ->
+        [one] On the beat { $done } of { $of } second, { $percent }%.
+       *[other] On the beat { $done } of { $of } seconds, { $percent }%.
+    }
+# $done (Number), $percent (Number)
 review-dose-minutes = { $of ->
         [one] { $done } of { $of } minute, { $percent }%.
        *[other] { $done } of { $of } minutes, { $percent }%.
@@ -498,6 +503,10 @@ review-to-minutes = { $n ->
 review-to-target = to a target of { $n } seconds
 # $n (Number)
 review-to-cap = to { $n } seconds each
+# $n (Number)
+review-to-beats = to { $n } beats a minute
+# $n (Number)
+review-to-beat-seconds = to { $n } seconds each time
 review-to-trials = { $n ->
         [one] to { $n } attempt
        *[other] to { $n } attempts

@@ -25,6 +25,7 @@ kind-care = calor, frío, descanso
 kind-prompt = recordatorio sin dosis
 kind-limit = tiempo de pie sobre los dos pies
 kind-count = prueba por conteo
+kind-beat = movimiento con compás
 posture-standing = de pie
 posture-sitting = sentado
 posture-lying = tumbado

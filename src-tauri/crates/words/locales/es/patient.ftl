@@ -179,6 +179,14 @@ count-one = Contar uno
 how-many-complete = ¿Cuántos completó?
 how-many-what = Cuente solo los movimientos enteros. Ninguno también es una respuesta.
 save-number = Guardar este número
+move-on-beat = Al compás
+round-of = Ronda { $n } de { $of }
+next-round-of = Siguiente: ronda { $n } de { $of }
+dizzier-than-before = ¿Tiene más mareo que antes de empezar?
+stay-until-settled = Quédese donde está hasta que se le pase.
+dizzy-not = No, no más que antes
+dizzy-settles = Un poco, y se está pasando
+dizzy-stays = Sí, y no se pasa
 all-movements-done = Todos hechos
 done-now = Ya lo hice
 stretch-of = Estiramiento { $n } de { $of }
@@ -220,6 +228,10 @@ done-once = Hecho una vez.
 not-done = Sin hacer.
 done-test = Prueba hecha entera.
 stopped-test = Terminó antes de tiempo: se guarda, pero no cuenta como resultado.
+done-rounds = { $of ->
+        [one] { $done } de { $of } ronda completa.
+       *[other] { $done } de { $of } rondas completas.
+    }
 done-unseen = { $n ->
        [one] La pantalla estuvo apagada { $n } minuto de ese tiempo, que se contó por el reloj. Si paró antes, dígalo aquí.
       *[other] La pantalla estuvo apagada { $n } minutos de ese tiempo, que se contaron por el reloj. Si paró antes, dígalo aquí.

@@ -187,6 +187,10 @@ review-sessions-paused = { $n ->
     }
 review-dose-seconds = Mantuvo { $done } de { $of } segundos, { $percent } %.
 review-dose-stretch = Estiró { $done } de { $of } segundos, { $percent } %.
+review-dose-on-beat = { $of ->
+        [one] Al compás { $done } de { $of } segundo, { $percent } %.
+       *[other] Al compás { $done } de { $of } segundos, { $percent } %.
+    }
 review-dose-minutes = { $done } de { $of } minutos, { $percent } %.
 review-dose-times = { $done } de { $of } veces, { $percent } %.
 review-dose-repetitions = { $done } de { $of } repeticiones, { $percent } %.
@@ -420,6 +424,8 @@ review-to-target = { $n ->
       *[other] a un objetivo de { $n } segundos
     }
 review-to-cap = a { $n } segundos cada uno
+review-to-beats = a { $n } golpes por minuto
+review-to-beat-seconds = a { $n } segundos cada vez
 review-to-trials = { $n ->
        [one] a { $n } intento
       *[other] a { $n } intentos

@@ -69,6 +69,7 @@ fn default_doses_keep_to_the_usual_range() {
             }
             Dose::Care { minutes } => assert!(minutes <= 15, "{}", exercise.id),
             Dose::Prompt => {}
+            Dose::Beat { seconds, per_minute, .. } => assert!(seconds <= 30 && per_minute <= 60, "{}", exercise.id),
             Dose::Count { seconds } => assert_eq!(seconds, 30, "{}", exercise.id),
             Dose::Limit { trials, cap_s, .. } => assert!(trials <= 3 && cap_s <= 30, "{}", exercise.id),
         }

@@ -1,7 +1,7 @@
 //! People who do exercises of the rarer kinds.
 
 use super::person::Person;
-use super::prescribed::{Dose, about, chair_rise, chin_back, turn_head};
+use super::prescribed::{Dose, about, chair_rise, chin_back, gaze, turn_head};
 use serde_json::{Value, json};
 
 #[test]
@@ -76,4 +76,30 @@ fn a_test_is_talked_about_or_kept_and_never_asked_less_of() {
     review.proposes(1, "keep");
     let words = dora.review_in_words(13);
     assert!(words.contains("Within measurement error") && words.contains("First 12, last 12, best 12."), "{words}");
+}
+
+#[test]
+fn the_beat_grows_first_and_then_the_seconds() {
+    let after = |seconds: u32, beats: u32| {
+        let mut elin = Person::with(&[gaze().dose(Dose::Beat(3, seconds, beats))]);
+        for day in 0..9 {
+            elin.does(1, day, "18:05");
+            elin.hurts(1, day, "18:15", 1);
+        }
+        let review = elin.review(8);
+        review.proposes(1, "progress");
+        review.of("items", 1)["step"].clone()
+    };
+    assert_eq!([after(30, 60), after(30, 120)], [json!("beats +10"), json!("seconds +5")]);
+}
+
+#[test]
+fn a_beat_that_was_too_much_is_made_slower() {
+    let mut finn = Person::with(&[gaze()]);
+    for day in 0..9 {
+        if day % 2 == 0 { finn.falls_short(1, day, "18:05") } else { finn.does(1, day, "18:05") }
+    }
+    let review = finn.review(8);
+    review.proposes(1, "ease");
+    assert_eq!(review.of("items", 1)["step"], "beats -10");
 }

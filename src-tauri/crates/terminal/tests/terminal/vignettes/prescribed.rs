@@ -18,6 +18,8 @@ pub enum Dose {
     Limit(usize, u32),
     /// Seconds in which repetitions are counted.
     Count(u32),
+    /// Rounds, seconds of each, and beats a minute.
+    Beat(usize, u32, u32),
 }
 
 /// One item of a plan.
@@ -104,6 +106,11 @@ pub fn turn_head() -> Prescribed {
     item("stand-turn-head", None, Dose::Limit(3, 20))
 }
 
+/// Sitting, three rounds of thirty seconds on the beat.
+pub fn gaze() -> Prescribed {
+    item("gaze-on-spot", None, Dose::Beat(3, 30, 60))
+}
+
 /// The test of rising from a chair.
 pub fn chair_rise() -> Prescribed {
     item("chair-rise-30s", None, Dose::Count(30))
@@ -164,7 +171,7 @@ impl Prescribed {
     /// Everything that one run asks for, as a line of a runs file gives it.
     pub fn full(&self) -> String {
         match self.dose {
-            Dose::Hold(times, seconds) => format!("\"held\":{:?}", vec![seconds; times]),
+            Dose::Hold(times, seconds) | Dose::Beat(times, seconds, _) => format!("\"held\":{:?}", vec![seconds; times]),
             Dose::Reps(sets, each) => format!("\"done\":{:?}", vec![each; sets]),
             Dose::Balance(trials, target) | Dose::Limit(trials, target) => self.trials(&vec![f64::from(target); trials]),
             Dose::Count(_) => panic!("a count has a number of its own"),
@@ -185,7 +192,7 @@ impl Prescribed {
     /// Everything but a little of the last part: one repetition failed, or the last hold let go half-way.
     pub fn just_short(&self) -> String {
         match self.dose {
-            Dose::Hold(times, seconds) => {
+            Dose::Hold(times, seconds) | Dose::Beat(times, seconds, _) => {
                 let mut held = vec![seconds; times];
                 held[times - 1] = seconds / 2;
                 format!("\"held\":{held:?}")
@@ -202,7 +209,7 @@ impl Prescribed {
     /// Only the first hold or set.
     pub fn first_part(&self) -> String {
         match self.dose {
-            Dose::Hold(_, seconds) => format!("\"held\":[{seconds}]"),
+            Dose::Hold(_, seconds) | Dose::Beat(_, seconds, _) => format!("\"held\":[{seconds}]"),
             Dose::Reps(_, each) => format!("\"done\":[{each}]"),
             Dose::Balance(_, target) | Dose::Limit(_, target) => self.trials(&[f64::from(target)]),
             Dose::Count(_) => panic!("a count has one part"),
@@ -216,6 +223,9 @@ impl Prescribed {
                 format!("reps = {{ sets = {sets}, repetitions = {each}, rest = 45, tempo = [2, 1, 3] }}")
             }
             Dose::Balance(trials, target) => format!("balance = {{ trials = {trials}, target = {target}, rest = 30 }}"),
+            Dose::Beat(times, seconds, beats) => {
+                format!("beat = {{ repetitions = {times}, seconds = {seconds}, per_minute = {beats}, rest = 20 }}")
+            }
             Dose::Count(seconds) => format!("count = {{ seconds = {seconds} }}"),
             Dose::Limit(trials, cap) => format!("limit = {{ trials = {trials}, cap = {cap}, rest = 20 }}"),
         };
