@@ -202,6 +202,10 @@ pub enum ExerciseFault {
     BalanceNeeds,
     /// A level that is done on other sides than the ones before it on its ladder.
     SidesOfLadder,
+    /// A side that the kind of the exercise cannot have: trials on one leg need sides, those on both feet have none.
+    SidesOfKind,
+    /// The error of a count, of an exercise whose result is no count.
+    ErrorOfCount,
     /// Step rules of a test.
     StepOfTest,
     /// An exercise whose id is that of another file in the folder.

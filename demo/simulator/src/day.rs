@@ -87,16 +87,18 @@ impl Day<'_> {
                 };
                 Parts::Counted((0..asked).map(set).collect())
             }
+            // Twelve risings from a chair in half a minute are usual.
+            WorkForm::Tallied => Parts::Number(chance.gen_range(10..15)),
             WorkForm::Trials => {
-                let legs = legs.iter().flatten().flat_map(|leg| std::iter::repeat_n(*leg, dose.parts().into()));
+                let legs = legs.iter().flat_map(|leg| std::iter::repeat_n(*leg, dose.parts().into()));
                 Parts::Trials { phone: None, each: legs.map(|leg| self.trial(leg, dose.part_ms(), chance)).collect() }
             }
         }
     }
 
     /// The right leg is the steadier one in this scenario. Times vary widely from trial to trial, as in real life.
-    fn trial(&self, leg: BodySide, target_ms: u32, chance: &mut StdRng) -> (BodySide, u32, TrialEnd) {
-        let able = (self.person.stance)(self.number) * if leg == BodySide::Right { 1.9 } else { 1.0 };
+    fn trial(&self, leg: Option<BodySide>, target_ms: u32, chance: &mut StdRng) -> (Option<BodySide>, u32, TrialEnd) {
+        let able = (self.person.stance)(self.number) * if leg == Some(BodySide::Left) { 1.0 } else { 1.9 };
         let seconds = able * chance.gen_range(0.75..1.25);
         let ms = (seconds * 1000.0) as u32;
         if ms >= target_ms { (leg, target_ms, TrialEnd::Target) } else { (leg, ms, TrialEnd::Touch) }

@@ -67,5 +67,6 @@ pub fn run(end: RunEnd, whole_parts: u32) -> RunOn {
         dose: Share { done: whole_parts * 10_000 + 500, of: 30_000 },
         parts: Share { done: whole_parts, of: 3 },
         stance: None,
+        tally: None,
     }
 }

@@ -73,6 +73,14 @@ pub enum Quantity {
     BreathEmptySeconds,
     /// Length of warmth, cold or rest, in minutes.
     CareMinutes,
+    /// Length of a test in which repetitions are counted, in seconds.
+    CountSeconds,
+    /// Measurement error of a count, in tenths of a repetition.
+    CountErrorTenths,
+    /// Length of one repetition of a movement on a beat, in seconds.
+    BeatSeconds,
+    /// Beats a minute.
+    BeatsPerMinute,
 }
 
 /// The unit of a [`Quantity`].
@@ -140,7 +148,7 @@ const fn row(quantity: Quantity, unit: Unit, range: (i64, i64), why: &'static st
 
 /// All quantities with their ranges, in the order of [`Quantity`], which a test checks.
 #[rustfmt::skip]
-pub const BOUNDS: [Bound; 33] = {
+pub const BOUNDS: [Bound; 37] = {
     use Quantity::*;
     use Unit::*;
     [
@@ -177,6 +185,10 @@ pub const BOUNDS: [Bound; 33] = {
         row(BreathOutSeconds, Seconds, (2, 12), "as above"),
         row(BreathEmptySeconds, Seconds, (0, 10), "as above"),
         row(CareMinutes, Minutes, (1, 60), "10 to 15 min of warmth or cold are usual; longer can harm the skin, a position of rest may last longer"),
+        row(CountSeconds, Seconds, (10, 120), "30 s are usual in tests of rising from a chair; over two minutes endurance is tested"),
+        row(CountErrorTenths, Count, (1, 500), "an error of fifty repetitions is none that helps"),
+        row(BeatSeconds, Seconds, (5, 120), "20 to 60 s are usual; over two minutes it makes most people dizzy"),
+        row(BeatsPerMinute, Count, (30, 180), "slower is no beat, quicker cannot be followed with the head"),
     ]
 };
 

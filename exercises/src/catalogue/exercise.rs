@@ -75,6 +75,8 @@ pub struct Exercise {
     pub one_leg: bool,
     /// Whether it is a test, which is always done in the same way: no step makes it harder or easier.
     pub test: bool,
+    /// Of a test by repetitions: the error with which people who test themselves measure, in tenths of a movement.
+    pub count_error_tenths: Option<u16>,
     /// How it is made harder, in order; empty if the rules of its kind hold.
     pub step_rules: Vec<StepRule>,
     /// The dose that a clinician starts from, unless a rung has its own; for one side if it is done for each side.

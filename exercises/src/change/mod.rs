@@ -4,6 +4,7 @@
 //! tested at once, no conclusion is drawn from a single one of them.
 
 mod activity;
+mod count;
 mod pain;
 mod stance;
 mod sway;
@@ -13,6 +14,7 @@ pub use crate::statistics::PainVerdict;
 pub use activity::{
     ActivitiesTogether, ActivityChange, ActivityVerdict, MEAN_POINTS, SINGLE_POINTS, activity_change, together,
 };
+pub use count::{CountDay, count_change};
 pub use pain::{
     DuringSeries, FLARE_DAYS, FLARE_POINTS, Flare, LATELY_DAYS, PainChange, PainSeries, UNSETTLED_POINTS, base, flares,
     pain_over_days, unsettled,

@@ -8,4 +8,4 @@ mod run_string;
 
 pub use day::{DayRow, HalfTied, KnotShape, Segment, day, half_tied};
 pub use parts::{PartDone, PartRow, parts};
-pub use run_string::{HEIGHT, MIDDLE, RunString, WIDTH, easing_in, hold, reps, stance, stretch};
+pub use run_string::{HEIGHT, MIDDLE, RunString, WIDTH, beat, easing_in, hold, reps, stance, stretch};

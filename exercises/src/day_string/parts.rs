@@ -35,6 +35,8 @@ pub enum PartDone {
     Stood(u32, bool),
     /// A balance trial that was cut off and is not a measurement.
     CutOff,
+    /// A test by repetitions: their number if it is known, milliseconds done, and milliseconds asked for.
+    Tallied(Option<u8>, u32, u32),
     /// Not started.
     Not,
 }
@@ -80,13 +82,15 @@ fn done(run: &Run, leg: Option<BodySide>) -> Vec<PartDone> {
             own.map(|set| PartDone::Counted(set.done, u8::try_from(amount).unwrap_or(u8::MAX))).collect()
         }
         Work::Balance(balance) => {
-            let own = balance.trials.iter().filter(|trial| Some(trial.leg) == leg);
+            let own = balance.trials.iter().filter(|trial| trial.leg == leg);
             let done = |trial: &crate::run::Trial| match trial.end {
                 TrialEnd::CutOff => PartDone::CutOff,
                 end => PartDone::Stood(trial.held_ms, end == TrialEnd::Target),
             };
             own.map(done).collect()
         }
+        Work::Tally(tally) if tally.held_ms > 0 => vec![PartDone::Tallied(tally.count, tally.held_ms, run.dose.part_ms())],
+        Work::Tally(_) => Vec::new(),
     }
 }
 
@@ -99,6 +103,8 @@ fn shape(done: PartDone) -> KnotShape {
         PartDone::Counted(n, of) => part(n.into(), of.into()),
         // A trial's time is a result and not a dose, so each trial that was measured is a full knot.
         PartDone::Stood(..) => KnotShape::Knot,
+        PartDone::Tallied(count, ms, of) if ms >= of && count.is_none() => KnotShape::Loop,
+        PartDone::Tallied(_, ms, of) => part(ms, of),
         PartDone::CutOff => KnotShape::Loop,
         PartDone::Not => KnotShape::Peg,
     }
@@ -146,7 +152,7 @@ mod tests {
     #[test]
     fn each_side_has_its_own_parts() {
         let dose = Dose::Balance { trials: 2, target_s: 30, rest_s: 0 };
-        let trial = |leg, held_ms, end| Trial { leg, held_ms, end };
+        let trial = |leg, held_ms, end| Trial { leg: Some(leg), held_ms, end };
         let trials = vec![
             trial(BodySide::Left, 12_000, TrialEnd::Touch),
             trial(BodySide::Left, 3_000, TrialEnd::CutOff),

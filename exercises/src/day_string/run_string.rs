@@ -29,6 +29,8 @@ const WAVE: f64 = 104.0;
 const SWING_PER_MS2: f64 = 90.0;
 /// Largest sideways movement of the bob, which keeps it in the box.
 const MAX_SWING: f64 = MIDDLE - 18.0;
+/// Sideways movement of the bob on a beat.
+const BEAT_SWING: f64 = 30.0;
 /// Number of points along the slack string.
 const POINTS: u32 = 48;
 
@@ -102,6 +104,15 @@ pub fn stretch(progress: f64) -> RunString {
 pub fn reps(pose: f64) -> RunString {
     let bob = fall(1.0 - clamp(pose));
     RunString { straight_to: bob - TIP, bob, swing: 0.0, below: Vec::new(), own: None, aim: None }
+}
+
+/// Movements on a beat: the bob falls as the time passes and swings from one side to the other, where it is on each beat. `beats` is the
+/// number of beats that are over; with `None` it hangs still.
+pub fn beat(progress: f64, beats: Option<f64>) -> RunString {
+    let bob = fall(clamp(progress));
+    let beats = beats.filter(|beats| beats.is_finite());
+    let swing = beats.map_or(0.0, |beats| -BEAT_SWING * libm::cos(core::f64::consts::PI * beats));
+    RunString { straight_to: bob - TIP, bob, swing, below: Vec::new(), own: None, aim: None }
 }
 
 /// A balance trial without a sensor: a calm string on which the bob falls toward the target. Pegs mark the target and the person's
@@ -197,6 +208,14 @@ mod tests {
     #[test]
     fn a_repetition_draws_the_bob_up_and_lets_it_down() {
         assert!(reps(1.0).bob < reps(0.5).bob && reps(0.5).bob < reps(0.0).bob);
+    }
+
+    #[test]
+    fn on_each_beat_the_bob_is_at_the_other_side_and_without_beats_it_hangs_still() {
+        let swings = [0.0, 0.5, 1.0, 2.0].map(|beats| beat(0.3, Some(beats)).swing);
+        assert!(swings[0] < -20.0 && swings[1].abs() < 1e-9 && swings[2] > 20.0 && swings[3] < -20.0, "{swings:?}");
+        assert_eq!([beat(0.3, None).swing, beat(0.3, Some(f64::NAN)).swing], [0.0; 2]);
+        assert!(beat(0.9, None).bob > beat(0.1, None).bob);
     }
 
     #[test]

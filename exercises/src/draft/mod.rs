@@ -16,7 +16,7 @@ mod times;
 mod typed;
 
 use crate::catalogue::kind::UsualTimes;
-use crate::catalogue::{Exercise, Level, RungId, Sidedness};
+use crate::catalogue::{Exercise, Kind, Level, RungId, Sidedness};
 use crate::id::ItemId;
 use crate::plan::{Item, MAX_ITEMS, MAX_NOTE, Pattern, Prescription, Schedule, Side, Weekdays};
 use chrono::NaiveDate;
@@ -95,10 +95,19 @@ impl Draft {
         }
     }
 
-    /// Whether any item is practised standing on one leg; the plan then needs further answers.
+    /// Whether any item trains balance; the plan then needs further answers.
     pub fn balances<'a>(&self, exercises: impl IntoIterator<Item = &'a Exercise>) -> bool {
-        let balance: Vec<&Exercise> = exercises.into_iter().filter(|exercise| exercise.kind.is_balance()).collect();
-        self.prescription.items.iter().any(|item| balance.iter().any(|exercise| exercise.id == item.exercise))
+        self.any_of(exercises, Kind::is_balance)
+    }
+
+    /// Whether any item needs stance times of each leg.
+    pub fn needs_stance_times<'a>(&self, exercises: impl IntoIterator<Item = &'a Exercise>) -> bool {
+        self.any_of(exercises, Kind::is_by_leg)
+    }
+
+    fn any_of<'a>(&self, exercises: impl IntoIterator<Item = &'a Exercise>, is: impl Fn(Kind) -> bool) -> bool {
+        let those: Vec<&Exercise> = exercises.into_iter().filter(|exercise| is(exercise.kind)).collect();
+        self.prescription.items.iter().any(|item| those.iter().any(|exercise| exercise.id == item.exercise))
     }
 }
 
@@ -133,15 +142,17 @@ fn usual_side(level: Level<'_>) -> Side {
 }
 
 /// The default schedule of an exercise, as its kind states: spread over the day (hourly on working days if the exercise is short,
-/// otherwise three times a day), or once in the evening.
+/// otherwise three times a day), once in the evening, or once a week.
 pub fn default_schedule(exercise: &Exercise) -> Schedule {
     let first = exercise.level(exercise.first_rung().map(|rung| &rung.id));
+    let evening = Pattern::At { times: vec![18 * 60] };
     match exercise.kind.rules().usual_times() {
         UsualTimes::ThroughTheDay if first.dose().total_s(first.side()) <= HOURLY_AT_MOST_S => hourly(),
         UsualTimes::ThroughTheDay => {
             Schedule { days: Weekdays::ALL, pattern: Pattern::At { times: vec![8 * 60, 13 * 60, 18 * 60] } }
         }
-        UsualTimes::Evening => Schedule { days: Weekdays::ALL, pattern: Pattern::At { times: vec![18 * 60] } },
+        UsualTimes::Evening => Schedule { days: Weekdays::ALL, pattern: evening },
+        UsualTimes::Weekly => Schedule { days: Weekdays::MONDAY, pattern: evening },
     }
 }
 

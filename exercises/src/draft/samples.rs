@@ -40,6 +40,7 @@ fn exercise(id: &str, dose: Dose, side: Sidedness, rungs: Vec<Rung>) -> Exercise
         posture: None,
         equipment: Vec::new(),
         one_leg: id == "one-leg",
+        count_error_tenths: None,
         test: false,
         step_rules: Vec::new(),
         dose_basis: None,

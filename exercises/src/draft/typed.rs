@@ -50,14 +50,14 @@ impl Unread {
     }
 
     /// Those whose field is on the page. An item that was removed, or that is due at an interval again, has no list of times;
-    /// seconds on one leg are asked only while the plan has balance.
+    /// seconds on one leg are asked only while an item needs them.
     pub fn on_page<'a>(&'a self, draft: &Draft, exercises: &[Exercise]) -> Vec<&'a (TypedField, String)> {
-        let balances = draft.balances(exercises);
+        let one_leg = draft.needs_stance_times(exercises);
         let is_there = |field: TypedField| match field {
             TypedField::Times(id) => {
                 draft.prescription.item(id).is_some_and(|item| matches!(item.schedule.pattern, Pattern::At { .. }))
             }
-            TypedField::Stance(_) => balances,
+            TypedField::Stance(_) => one_leg,
             TypedField::Visit => true,
         };
         self.0.iter().filter(|(field, _)| is_there(*field)).collect()

@@ -39,7 +39,8 @@ impl Guide {
     /// Starts `run` now, on the item's side. `None` if the work does not fit the dose, if the dose asks for nothing, or if it is a
     /// stance without a leg.
     pub fn new(run: Run, side: Side, now: Moment) -> Option<Guide> {
-        let fits = run.fits() && (run.work.form() != WorkForm::Trials || side != Side::Neither);
+        let fits =
+            run.fits() && (run.dose.kind().is_by_leg() != (side == Side::Neither) || run.work.form() != WorkForm::Trials);
         let steps = course(run.dose, side, set_up(&run));
         if !fits || steps.is_empty() {
             return None;
@@ -105,7 +106,10 @@ impl Guide {
     /// Sets where the phone is during this run's trials. Only possible before the first count-in, because set-ups are never mixed in
     /// one run.
     pub fn choose_set_up(&mut self, chosen: SetUp) {
-        if let (Stage::Going { step: 0, .. }, Work::Balance(balance)) = (self.stage, &mut self.run.work) {
+        if !self.may_choose_set_up() {
+            return;
+        }
+        if let Work::Balance(balance) = &mut self.run.work {
             balance.set_up = chosen;
             self.steps = course(self.run.dose, self.side, chosen);
         }
@@ -118,7 +122,8 @@ impl Guide {
 
     /// Whether the set-up can still be chosen.
     pub fn may_choose_set_up(&self) -> bool {
-        matches!((self.stage, &self.run.work), (Stage::Going { step: 0, .. }, Work::Balance(_)))
+        self.run.dose.kind().is_by_leg()
+            && matches!((self.stage, &self.run.work), (Stage::Going { step: 0, .. }, Work::Balance(_)))
     }
 
     /// When the current trial's start tone sounded, on the steady clock in milliseconds; `None` if no trial is running.
@@ -345,6 +350,8 @@ impl Guide {
         match self.steps[step].kind {
             StepKind::Trial => self.end_step(at, TrialEnd::CutOff, events),
             StepKind::CountIn => self.go_to(step.saturating_sub(1), at, events),
+            // A test in which nobody looked at the clock is no result.
+            StepKind::Tally => self.stop(RunEnd::Stopped, at, events),
             _ => {}
         }
     }

@@ -73,11 +73,19 @@ impl Guide {
                     cues.push(at(end, over));
                 }
             }
-            StepKind::Hold | StepKind::Stretch | StepKind::Timer | StepKind::Trial => {
+            StepKind::Hold | StepKind::Stretch | StepKind::Timer | StepKind::Tally | StepKind::Trial => {
                 cues.push(at(since, Sound::Start));
                 if this.ms >= HALF_FROM_MS {
                     cues.push(at(since.saturating_add(this.ms / 2), Sound::Half));
                 }
+                cues.push(at(end, over));
+            }
+            StepKind::OnBeat(each_ms) => {
+                cues.push(at(since, Sound::Start));
+                // The first beats would run into the starting sound, the last one into the end's.
+                let beats = (1..).map(|beat| beat * each_ms).take_while(|ms| *ms < this.ms);
+                let heard = beats.skip_while(|ms| *ms < u64::from(Sound::Start.duration_ms()));
+                cues.extend(heard.map(|ms| at(since.saturating_add(ms), Sound::Beat)));
                 cues.push(at(end, over));
             }
             StepKind::Beat(_, Beat::Up) => cues.push(at(since, Sound::Up)),
@@ -92,13 +100,13 @@ impl Guide {
             StepKind::Rest if self.steps.get(step + 1).is_some_and(|next| next.kind == StepKind::Wait) => {
                 cues.push(at(end, Sound::Ready))
             }
-            StepKind::Rest | StepKind::Settle | StepKind::Wait | StepKind::OwnPace | StepKind::Confirm => {}
+            StepKind::Rest | StepKind::Settle | StepKind::Wait | StepKind::OwnPace | StepKind::Confirm | StepKind::Say => {}
         }
         cues
     }
 
     fn over_after(&self, step: usize) -> bool {
-        self.steps[step + 1..].iter().all(|next| matches!(next.kind, StepKind::Settle | StepKind::Confirm))
+        self.steps[step + 1..].iter().all(|next| matches!(next.kind, StepKind::Settle | StepKind::Confirm | StepKind::Say))
     }
 }
 

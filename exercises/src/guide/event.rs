@@ -16,6 +16,8 @@ pub enum Press {
     CountOne,
     /// All movements at one's own pace are done.
     AllDone,
+    /// So many movements were completed in the time of a test.
+    Number(u8),
     /// So many minutes were done in the time that nobody saw.
     Minutes(u8),
     /// Starts the next part now: begins a trial's count-in, or ends a rest.
@@ -49,6 +51,12 @@ pub enum Phase {
     Timing,
     /// Waits until the person has said how long it was.
     Confirming,
+    /// Movements on a beat.
+    OnBeat,
+    /// The time of a test in which the person counts movements.
+    Tallying,
+    /// Waits until the person has said how many there were.
+    Saying,
     /// One part of a breath.
     Breathing(Breathing),
     /// One beat of a repetition.

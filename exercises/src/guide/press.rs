@@ -27,6 +27,7 @@ impl Guide {
             Press::Resume => self.resume(at, events),
             Press::CountOne => self.count_one(kind, at, events),
             Press::AllDone => self.all_done(kind, at, events),
+            Press::Number(number) => self.say(kind, number, events),
             Press::Minutes(minutes) => self.confirm(kind, minutes, events),
             Press::Next => self.next(kind, at, events),
             Press::MoreRest => {
@@ -48,6 +49,10 @@ impl Guide {
 
     /// Counts one movement at the person's own pace. The last one ends the part.
     fn count_one(&mut self, kind: StepKind, at: u64, events: &mut Vec<GuideEvent>) {
+        if kind == StepKind::Tally {
+            self.record.tap();
+            events.push(GuideEvent::Checkpoint);
+        }
         let Some(parts) = self.own_pace_parts().filter(|_| kind == StepKind::OwnPace) else { return };
         let of = self.own_pace_count();
         // With sides that take turns, the side that has fewer comes next.
@@ -73,6 +78,14 @@ impl Guide {
         self.end_step(at, TrialEnd::Target, events);
     }
 
+    /// Takes the person's word for the number of movements, and ends the run.
+    fn say(&mut self, kind: StepKind, number: u8, events: &mut Vec<GuideEvent>) {
+        if kind == StepKind::Say {
+            self.record.say(number);
+            self.over(RunEnd::Completed, events);
+        }
+    }
+
     /// Takes the person's word for how long it was, at most what the clock says, and ends the run.
     fn confirm(&mut self, kind: StepKind, minutes: u8, events: &mut Vec<GuideEvent>) {
         if kind == StepKind::Confirm {
@@ -93,11 +106,17 @@ impl Guide {
             step + 1 - beats.take_while(|s| matches!(s.kind, StepKind::Beat(r, _) if r == repetition)).count()
         };
         let (step, done) = match self.steps[step].kind {
-            StepKind::Wait | StepKind::OwnPace | StepKind::Confirm | StepKind::Settle | StepKind::Trial => return,
+            StepKind::Wait
+            | StepKind::OwnPace
+            | StepKind::Confirm
+            | StepKind::Say
+            | StepKind::Tally
+            | StepKind::Settle
+            | StepKind::Trial => return,
             StepKind::CountIn | StepKind::EaseIn => (step, 0),
             StepKind::Beat(repetition, _) => (first_beat(step, repetition), 0),
             StepKind::Breath(breath, _) => (self.first_of_breath(step, breath), 0),
-            StepKind::Hold | StepKind::Stretch | StepKind::Timer | StepKind::Rest => {
+            StepKind::Hold | StepKind::Stretch | StepKind::OnBeat(_) | StepKind::Timer | StepKind::Rest => {
                 (step, done.min(self.steps[step].ms.saturating_add(extra)))
             }
         };

@@ -3,7 +3,7 @@
 use super::step::{Beat, Part, StepKind};
 use crate::catalogue::kind::WorkForm;
 use crate::plan::BodySide;
-use crate::run::{Balance, HoldRecord, SetRecord, Trial, TrialEnd, Work};
+use crate::run::{Balance, HoldRecord, SetRecord, Tally, Trial, TrialEnd, Work};
 use crate::statistics::median;
 
 /// What was done so far, without the part in progress.
@@ -12,6 +12,7 @@ pub(super) enum Record {
     Timed(Vec<Piece>),
     Counted(Vec<Set>),
     Trials(Vec<Trial>),
+    Tallied(Tally),
 }
 
 /// The time done in one step of a timed part, in milliseconds.
@@ -39,6 +40,7 @@ impl Record {
             WorkForm::Timed => Record::Timed(Vec::new()),
             WorkForm::Counted => Record::Counted(Vec::new()),
             WorkForm::Trials => Record::Trials(Vec::new()),
+            WorkForm::Tallied => Record::Tallied(Tally::default()),
         }
     }
 
@@ -48,6 +50,7 @@ impl Record {
             Record::Timed(_) => kind.is_work(),
             Record::Counted(_) => false,
             Record::Trials(_) => kind == StepKind::Trial,
+            Record::Tallied(_) => kind == StepKind::Tally,
         }
     }
 
@@ -64,12 +67,30 @@ impl Record {
                 set(sets, part).finished = repetition.saturating_add(1);
             }
             (Record::Trials(trials), StepKind::Trial) => {
-                if let Some(leg) = part.side {
-                    trials.push(Trial { leg, held_ms, end: trial_end });
-                }
+                trials.push(Trial { leg: part.side, held_ms, end: trial_end });
             }
+            (Record::Tallied(tally), StepKind::Tally) => tally.held_ms = held_ms,
             _ => {}
         }
+    }
+
+    /// Counts one movement of a test, while its time runs.
+    pub fn tap(&mut self) {
+        if let Record::Tallied(tally) = self {
+            tally.count = Some(tally.count.unwrap_or_default().saturating_add(1));
+        }
+    }
+
+    /// The number of movements of a test, as the person says it.
+    pub fn say(&mut self, number: u8) {
+        if let Record::Tallied(tally) = self {
+            tally.count = Some(number);
+        }
+    }
+
+    /// The number of movements of a test so far; `None` if it is no test, or nothing was counted.
+    pub fn tally(&self) -> Option<u8> {
+        if let Record::Tallied(tally) = self { tally.count } else { None }
     }
 
     /// Counts one movement of `part` at the person's own pace, up to `most`.
@@ -126,6 +147,7 @@ impl Record {
             (Record::Counted(sets), _) => Work::Counted(sets.iter().map(Set::counted).collect()),
             (Record::Trials(trials), Work::Balance(balance)) => Work::Balance(Balance { trials, ..balance.clone() }),
             (Record::Trials(_), other) => other.clone(),
+            (Record::Tallied(tally), _) => Work::Tally(tally),
         }
     }
 }
@@ -161,8 +183,8 @@ fn set(sets: &mut Vec<Set>, part: Part) -> &mut Set {
 /// One leg's results in this run, over the trials that were measured.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct BalanceResult {
-    /// The leg stood on.
-    pub leg: BodySide,
+    /// The leg stood on; `None` on both feet.
+    pub leg: Option<BodySide>,
     /// Number of trials that were measured.
     pub trials: u8,
     /// Longest time, in milliseconds.
@@ -173,12 +195,12 @@ pub struct BalanceResult {
     pub capped: bool,
 }
 
-/// The results of each leg, the left one first. A leg without a measured trial is left out.
+/// The results on both feet and of each leg, the left one first. What has no measured trial is left out.
 pub fn balance_results(trials: &[Trial]) -> Vec<BalanceResult> {
-    [BodySide::Left, BodySide::Right].into_iter().filter_map(|leg| leg_stood(trials, leg)).collect()
+    [None, Some(BodySide::Left), Some(BodySide::Right)].into_iter().filter_map(|leg| leg_stood(trials, leg)).collect()
 }
 
-fn leg_stood(trials: &[Trial], leg: BodySide) -> Option<BalanceResult> {
+fn leg_stood(trials: &[Trial], leg: Option<BodySide>) -> Option<BalanceResult> {
     let measured: Vec<&Trial> = trials.iter().filter(|t| t.leg == leg && t.end != TrialEnd::CutOff).collect();
     let times: Vec<f64> = measured.iter().map(|trial| trial.held_ms.into()).collect();
     let best = measured.iter().max_by_key(|trial| trial.held_ms)?;
@@ -196,7 +218,7 @@ mod tests {
     use super::*;
 
     fn trial(leg: BodySide, held_ms: u32, end: TrialEnd) -> Trial {
-        Trial { leg, held_ms, end }
+        Trial { leg: Some(leg), held_ms, end }
     }
 
     #[test]
@@ -209,8 +231,8 @@ mod tests {
             trial(BodySide::Left, 14_000, TrialEnd::Touch),
         ];
         let found = balance_results(&trials);
-        let left = BalanceResult { leg: BodySide::Left, trials: 3, best_ms: 30_000, median_ms: 14_000, capped: true };
-        let right = BalanceResult { leg: BodySide::Right, trials: 1, best_ms: 9_000, median_ms: 9_000, capped: false };
+        let left = BalanceResult { leg: Some(BodySide::Left), trials: 3, best_ms: 30_000, median_ms: 14_000, capped: true };
+        let right = BalanceResult { leg: Some(BodySide::Right), trials: 1, best_ms: 9_000, median_ms: 9_000, capped: false };
         assert_eq!(found, [left, right]);
     }
 

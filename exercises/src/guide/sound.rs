@@ -30,6 +30,8 @@ pub enum Sound {
     BreathIn,
     /// Breathe out.
     BreathOut,
+    /// One beat of a movement on a beat.
+    Beat,
 }
 
 impl Sound {
@@ -48,6 +50,7 @@ impl Sound {
             Sound::Up => const { &[Note::glide(0, 320, 349, 587)] },
             Sound::Down => const { &[Note::glide(0, 320, 587, 349)] },
             Sound::BreathIn => const { &[Note::glide(0, 520, 220, 294), Note::level(530, 340, 294)] },
+            Sound::Beat => const { &[Note::glide(0, 40, 440, 659), Note::glide(45, 50, 659, 440)] },
             Sound::BreathOut => const { &[Note::glide(0, 520, 294, 220), Note::level(530, 340, 220)] },
         }
     }
@@ -123,6 +126,7 @@ mod tests {
 
     #[test]
     fn the_sounds_of_the_shortest_repetition_do_not_run_into_each_other() {
+        assert!(Sound::Beat.duration_ms() < 60_000 / 180, "the quickest beat");
         assert!(Sound::Up.duration_ms() < 1000 && Sound::Down.duration_ms() < 1000, "the shortest beat is a second");
     }
 }

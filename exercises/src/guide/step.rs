@@ -23,6 +23,9 @@ pub const EASE_IN_MS: u64 = 5_000;
 /// Time after a trial in which presses have no effect, in milliseconds, so that the touch that ends the trial triggers nothing else.
 pub const SETTLE_MS: u64 = 1_000;
 
+/// Milliseconds in a minute.
+const MINUTE_MS: u64 = 60_000;
+
 /// One part of a run: a hold, a set or a trial.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Part {
@@ -92,6 +95,12 @@ pub(super) enum StepKind {
     /// One beat of a repetition; repetitions are counted from 0.
     Beat(u8, Beat),
     Trial,
+    /// Movements on a beat, which comes each so many milliseconds.
+    OnBeat(u64),
+    /// The time of a test in which the person counts movements.
+    Tally,
+    /// Waits until the person has said how many there were.
+    Say,
     /// The moment after a trial, in which presses have no effect.
     Settle,
     Rest,
@@ -107,11 +116,14 @@ impl StepKind {
             | StepKind::Timer
             | StepKind::Breath(..)
             | StepKind::Beat(..)
+            | StepKind::Tally
+            | StepKind::OnBeat(_)
             | StepKind::Trial => true,
             StepKind::Wait
             | StepKind::CountIn
             | StepKind::EaseIn
             | StepKind::Confirm
+            | StepKind::Say
             | StepKind::Settle
             | StepKind::Rest => false,
         }
@@ -124,7 +136,7 @@ impl StepKind {
 
     /// Whether it lasts until a press.
     pub fn is_open(self) -> bool {
-        matches!(self, StepKind::Wait | StepKind::OwnPace | StepKind::Confirm)
+        matches!(self, StepKind::Wait | StepKind::OwnPace | StepKind::Confirm | StepKind::Say)
     }
 }
 
@@ -162,6 +174,14 @@ fn add_work(steps: &mut Vec<Step>, work: PartWork, turns: &[Part]) {
             steps.push(Step { kind: StepKind::Confirm, part, ms: 0 });
         }
         PartWork::Breaths { s, pace } => breaths(steps, part, s, pace),
+        PartWork::OnBeat { s, per_minute } => {
+            let each_ms = MINUTE_MS / u64::from(per_minute.max(1));
+            steps.push(Step { kind: StepKind::OnBeat(each_ms), part, ms: seconds(s) });
+        }
+        PartWork::Tally { s } => {
+            steps.push(Step { kind: StepKind::Tally, part, ms: seconds(s) });
+            steps.push(Step { kind: StepKind::Say, part, ms: 0 });
+        }
         PartWork::Trial { s } => {
             steps.push(Step { kind: StepKind::Trial, part, ms: seconds(s) });
             steps.push(Step { kind: StepKind::Settle, part, ms: SETTLE_MS });

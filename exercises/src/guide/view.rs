@@ -55,6 +55,10 @@ pub struct GuideView {
     /// For repetitions: the current or last one, from 1, and the number of repetitions in a set. For movements at one's own pace: how
     /// many were counted on all sides, and how many there are.
     pub repetition: Option<(u8, u8)>,
+    /// During movements on a beat: the beats since they began.
+    pub beats: Option<f64>,
+    /// In a test: the number of movements that were counted; `None` if none was.
+    pub tally: Option<u8>,
     /// Whether that repetition is marked as failed.
     pub marked: bool,
     /// What can be pressed.
@@ -77,7 +81,7 @@ impl Guide {
         let left = length.saturating_sub(gone);
         let progress = if length == 0 { 0.0 } else { (gone as f64 / length as f64).clamp(0.0, 1.0) };
         let seconds = match phase {
-            Phase::Waiting | Phase::OwnPace | Phase::Confirming | Phase::Ended(_) | Phase::Settling => None,
+            Phase::Waiting | Phase::OwnPace | Phase::Confirming | Phase::Saying | Phase::Ended(_) | Phase::Settling => None,
             Phase::Trial => Some(whole(gone / 1000)),
             _ => Some(whole(left.div_ceil(1000))),
         };
@@ -89,8 +93,17 @@ impl Guide {
             seconds,
             progress,
             half: progress >= 0.5,
-            pose: self.pose(phase, in_step, of_step.saturating_sub(in_step), step.ms),
+            pose: match step.kind {
+                // The body is in its last position on one beat, and in its first on the next.
+                StepKind::OnBeat(each_ms) if phase == Phase::OnBeat => there_and_back(in_step, 2 * each_ms),
+                _ => self.pose(phase, in_step, of_step.saturating_sub(in_step), step.ms),
+            },
+            beats: match step.kind {
+                StepKind::OnBeat(each_ms) if phase == Phase::OnBeat => Some(in_step as f64 / each_ms as f64),
+                _ => None,
+            },
             repetition: self.repetition(step),
+            tally: self.record.tally(),
             marked: self.markable().is_some_and(|(part, repetition)| self.record.is_marked(part, repetition)),
             controls: self.controls(phase),
         }
@@ -142,6 +155,9 @@ impl Guide {
                 StepKind::Breath(_, part) => Phase::Breathing(part),
                 StepKind::Beat(_, beat) => Phase::Beat(beat),
                 StepKind::Trial => Phase::Trial,
+                StepKind::OnBeat(_) => Phase::OnBeat,
+                StepKind::Tally => Phase::Tallying,
+                StepKind::Say => Phase::Saying,
                 StepKind::Settle => Phase::Settling,
                 StepKind::Rest => Phase::Resting,
             },
@@ -170,6 +186,8 @@ impl Guide {
             PartWork::Hold { .. }
             | PartWork::Stretch { .. }
             | PartWork::Trial { .. }
+            | PartWork::Tally { .. }
+            | PartWork::OnBeat { .. }
             | PartWork::Timer { .. }
             | PartWork::Breaths { .. } => None,
         }
@@ -203,7 +221,11 @@ impl Guide {
             Phase::CountIn => 1.0 - share(left.min(MOVE_MS), MOVE_MS),
             Phase::Resting if self.movements().is_some() => 0.0,
             Phase::Resting | Phase::Settling => 1.0 - share(gone.min(MOVE_MS), MOVE_MS),
-            Phase::Breathing(Breathing::Empty)
+            // A moving figure would set a pace.
+            Phase::Tallying
+            | Phase::OnBeat
+            | Phase::Saying
+            | Phase::Breathing(Breathing::Empty)
             | Phase::Confirming
             | Phase::Waiting
             | Phase::Paused { .. }
@@ -213,11 +235,11 @@ impl Guide {
 
     fn controls(&self, phase: Phase) -> Controls {
         let flags = self.flags();
-        let over = matches!(phase, Phase::Ended(_) | Phase::Settling | Phase::Confirming | Phase::Trial);
+        let over = matches!(phase, Phase::Ended(_) | Phase::Settling | Phase::Confirming | Phase::Saying | Phase::Trial);
         Controls {
             touch: phase == Phase::Trial || flags.whole_screen && phase == Phase::CountIn,
             pause: flags.pausable && !over && !matches!(phase, Phase::Paused { .. } | Phase::Waiting),
-            count: phase == Phase::OwnPace,
+            count: matches!(phase, Phase::OwnPace | Phase::Tallying),
             resume: matches!(phase, Phase::Paused { .. }),
             next: matches!(phase, Phase::Waiting | Phase::Resting),
             more_rest: phase == Phase::Resting,

@@ -16,14 +16,14 @@ pub const OWN_DAYS: i64 = 7;
 pub struct OwnMedian {
     /// Where the phone was.
     pub set_up: SetUp,
-    /// The leg that the person stood on.
-    pub leg: BodySide,
+    /// The leg that the person stood on; `None` on both feet.
+    pub leg: Option<BodySide>,
     /// The median of the measured trials, in milliseconds.
     pub median_ms: u32,
 }
 
 /// The median for that leg and that place of the phone, in milliseconds; `None` if there is none.
-pub fn own_median_ms(all: &[OwnMedian], set_up: SetUp, leg: BodySide) -> Option<u32> {
+pub fn own_median_ms(all: &[OwnMedian], set_up: SetUp, leg: Option<BodySide>) -> Option<u32> {
     all.iter().find(|one| (one.set_up, one.leg) == (set_up, leg)).map(|one| one.median_ms)
 }
 
@@ -68,7 +68,7 @@ mod tests {
         let item = plan().prescription.items[1].clone();
         let noon = (today() - Duration::days(days_ago)).and_hms_opt(12, 0, 0).expect("a time").and_utc();
         let (surface, eyes) = item.conditions(&catalogue());
-        let trials = trials.iter().map(|(leg, held_ms)| Trial { leg: *leg, held_ms: *held_ms, end: TrialEnd::Touch });
+        let trials = trials.iter().map(|(leg, held_ms)| Trial { leg: Some(*leg), held_ms: *held_ms, end: TrialEnd::Touch });
         Run {
             id: RunId(n),
             item: item.id,
@@ -92,7 +92,7 @@ mod tests {
     fn medians(runs: &[Run]) -> Vec<(SetUp, BodySide, u32)> {
         let history = History { runs: runs.iter().map(|run| (run.id, run.clone())).collect(), ..History::default() };
         let own = history.own_medians(&plan().prescription.items[1], &catalogue(), today());
-        own.iter().map(|one| (one.set_up, one.leg, one.median_ms)).collect()
+        own.iter().map(|one| (one.set_up, one.leg.expect("a leg"), one.median_ms)).collect()
     }
 
     #[test]
@@ -105,8 +105,8 @@ mod tests {
         assert_eq!(medians(&runs), [(OnSupport, Left, 12_000), (OnSupport, Right, 20_000), (InPocket, Left, 30_000)]);
         let history = History { runs: runs.into_iter().map(|run| (run.id, run)).collect(), ..History::default() };
         let own = history.own_medians(&plan().prescription.items[1], &catalogue(), today());
-        assert_eq!(own_median_ms(&own, InPocket, Left), Some(30_000));
-        assert_eq!(own_median_ms(&own, AtBreastbone, Left), None);
+        assert_eq!(own_median_ms(&own, InPocket, Some(Left)), Some(30_000));
+        assert_eq!(own_median_ms(&own, AtBreastbone, Some(Left)), None);
     }
 
     #[test]

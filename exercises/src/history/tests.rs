@@ -262,7 +262,7 @@ fn repetitions_that_all_failed_were_tried() {
 
 /// A balance run with one trial on the left leg, and what the sensor measured in it.
 fn stood(end: TrialEnd, sensed: Option<(u32, bool)>) -> Vec<LogEvent> {
-    let trials = vec![Trial { leg: crate::plan::BodySide::Left, held_ms: 15_600, end }];
+    let trials = vec![Trial { leg: Some(crate::plan::BodySide::Left), held_ms: 15_600, end }];
     let balance = crate::run::Balance {
         set_up: crate::run::SetUp::InPocket,
         surface: crate::catalogue::Surface::Firm,

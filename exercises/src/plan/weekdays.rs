@@ -14,6 +14,8 @@ pub struct Weekdays(u8);
 impl Weekdays {
     /// No day.
     pub const NONE: Weekdays = Weekdays(0);
+    /// Monday alone.
+    pub const MONDAY: Weekdays = Weekdays(0b000_0001);
     /// Monday to Friday.
     pub const WORKDAYS: Weekdays = Weekdays(0b001_1111);
     /// Every day.

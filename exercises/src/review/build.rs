@@ -4,7 +4,9 @@
 //! summaries, and covered days on which no entry was made, are shown as days without a record.
 
 use super::alarms::{clears, suspensions};
-use super::{LaggingDevice, Review, ReviewAlarm, StanceSeries, WrongClockEntry, WrongClockNotes, ratings, stance, strings};
+use super::{
+    LaggingDevice, Review, ReviewAlarm, StanceSeries, WrongClockEntry, WrongClockNotes, counts, ratings, stance, strings,
+};
 use crate::adherence::{
     ItemAdherence, SlotOn, broke_off, count, day_counts, dose_kept, extra, last_done, lately, longest_gap, rhythm, stops,
     unite_delays,
@@ -85,6 +87,7 @@ pub fn build_against(
             falling: &falling,
         }),
         balance,
+        counts: counts::series(&united, revisions, catalogue),
         pain,
         during,
         notes: united.notes.clone(),

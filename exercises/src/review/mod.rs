@@ -5,6 +5,7 @@
 
 mod alarms;
 mod build;
+mod counts;
 mod norms;
 mod ratings;
 #[cfg(test)]
@@ -31,7 +32,8 @@ use crate::time::DayNumber;
 use chrono::NaiveDate;
 use std::collections::BTreeSet;
 
-pub use crate::change::{DuringSeries, PainSeries, StanceDay};
+pub use crate::change::{CountDay, DuringSeries, PainSeries, StanceDay};
+use crate::statistics::Verdict;
 pub use build::{build, build_against};
 pub use norms::AgainstNorms;
 #[cfg(test)]
@@ -72,6 +74,8 @@ pub struct Review {
     pub sides: Vec<Sides>,
     /// Stance times measured at visits, with the number of the day, oldest first.
     pub baselines: Vec<(DayNumber, StanceBaseline)>,
+    /// Is it working? Results of tests by repetitions, by exercise, rung and time.
+    pub counts: Vec<CountSeries>,
     /// The named activities and their ratings.
     pub activities: Vec<ActivitySeries>,
     /// All named activities taken together; `None` unless two or more were rated both at the beginning and at the end.
@@ -225,6 +229,26 @@ pub struct StanceSeries {
     pub sway: Option<SwaySeries>,
     /// The last day's result compared with the norms.
     pub norms: AgainstNorms,
+}
+
+/// Results of a test by repetitions under the same conditions.
+#[derive(Debug, Clone, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct CountSeries {
+    /// The exercise that was done.
+    pub exercise: ExerciseId,
+    /// The rung of the exercise.
+    pub rung: Option<RungId>,
+    /// The time in which movements were counted, in seconds.
+    pub seconds: u16,
+    /// The result of each day, oldest first; never empty.
+    pub days: Vec<CountDay>,
+    /// The highest result.
+    pub best: u8,
+    /// The error with which people who test themselves measure, in tenths of a movement; `None` if none is known.
+    pub error_tenths: Option<u16>,
+    /// Whether the result has changed; `None` if no error is known.
+    pub change: Option<Verdict>,
 }
 
 /// The involved leg compared with the other under the same conditions.

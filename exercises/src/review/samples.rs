@@ -66,6 +66,7 @@ pub fn exercise(id: &str, dose: Dose, side: Sidedness, ladders: Vec<Ladder>) -> 
         posture: None,
         equipment: Vec::new(),
         one_leg: id == "one-leg",
+        count_error_tenths: None,
         test: false,
         step_rules: Vec::new(),
         dose_basis: None,
@@ -230,6 +231,7 @@ pub fn run(n: u32, day: u16, item: ItemId, slot: Option<u8>) -> RunOn {
         dose: whole(dose),
         parts: whole(parts),
         stance: (item == BALANCE).then(|| stance(&[30_000; 3], &[30_000; 3])),
+        tally: None,
     }
 }
 
@@ -242,7 +244,7 @@ pub fn stance(left_ms: &[u32], right_ms: &[u32]) -> StanceOn {
             end: if *held_ms >= 30_000 { TrialEnd::Target } else { TrialEnd::Touch },
         }
     };
-    let trials = left_ms.iter().map(trial(BodySide::Left)).chain(right_ms.iter().map(trial(BodySide::Right)));
+    let trials = left_ms.iter().map(trial(Some(BodySide::Left))).chain(right_ms.iter().map(trial(Some(BodySide::Right))));
     StanceOn {
         set_up: SetUp::OnSupport,
         surface: Surface::Firm,

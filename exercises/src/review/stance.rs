@@ -46,7 +46,7 @@ fn trials<'a>(
     let mut all: BTreeMap<Conditions, BTreeMap<DayNumber, Day>> = BTreeMap::new();
     for ((log, _), run) in &united.runs {
         let Some(stance) = &run.stance else { continue };
-        let Some(exercise) = exercise(united, revisions, *log, run) else { continue };
+        let Some(exercise) = exercise_of(united, revisions, *log, run) else { continue };
         // On both feet the leg says which foot is in front: there is no side to compare.
         let has_sides = catalogue.get(&exercise).is_none_or(|exercise| exercise.one_leg);
         for (place, trial) in stance.trials.iter().enumerate() {
@@ -61,7 +61,7 @@ fn trials<'a>(
                 surface: stance.surface,
                 eyes: stance.eyes,
                 set_up: stance.set_up,
-                leg: Some(trial.leg).filter(|_| has_sides),
+                leg: trial.leg.filter(|_| has_sides),
             };
             let day = all.entry(conditions).or_default().entry(run.day).or_default();
             day.target_s = day.target_s.max(stance.target_s);
@@ -73,7 +73,12 @@ fn trials<'a>(
 }
 
 /// The exercise of a run. A summary gives only the item; the card in force on that device says which exercise it is.
-fn exercise(united: &United<'_>, revisions: &BTreeMap<u16, Plan>, log: LogId, run: &RunOn) -> Option<ExerciseId> {
+pub(super) fn exercise_of(
+    united: &United<'_>,
+    revisions: &BTreeMap<u16, Plan>,
+    log: LogId,
+    run: &RunOn,
+) -> Option<ExerciseId> {
     let of = |plan: &Plan, item: ItemId| plan.item(item).map(|item| item.exercise.clone());
     let in_force = united.logs.get(&log).and_then(|of_log| revisions.get(&of_log.in_force(run.day)?.revision));
     let newest = || revisions.values().rev().find_map(|plan| of(plan, run.item));

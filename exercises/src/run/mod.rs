@@ -65,6 +65,18 @@ pub enum Work {
     Counted(Vec<SetRecord>),
     /// Balance trials, in order, with their conditions.
     Balance(Balance),
+    /// The number of movements in a set time.
+    Tally(Tally),
+}
+
+/// The result of a test by repetitions in a set time.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct Tally {
+    /// Time done in milliseconds, at most the time set.
+    pub held_ms: u32,
+    /// The number of movements; `None` if the person has not said it.
+    pub count: Option<u8>,
 }
 
 /// One timed part.
@@ -119,8 +131,8 @@ pub enum SetUp {
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Trial {
-    /// The leg that the person stood on.
-    pub leg: BodySide,
+    /// The leg that the person stood on; `None` on both feet.
+    pub leg: Option<BodySide>,
     /// Time from the start tone to the end, in milliseconds.
     pub held_ms: u32,
     /// What ended it.
@@ -158,7 +170,7 @@ impl Share {
 
 impl Run {
     /// The share of the dose that was done. A timed part counts up to its target, a failed repetition does not count, and a balance
-    /// trial counts whatever its time, because its time is a result and not a dose. More on one side does not make up for less on
+    /// trial counts whatever its time, because its time is a result and not a dose; a test counts if it was done to its end. More on one side does not make up for less on
     /// the other.
     pub fn share(&self, sides: u32) -> Share {
         let part = self.dose.part_amount();
@@ -169,9 +181,21 @@ impl Run {
             Work::Counted(sets) => by_side(sets.iter().map(|set| (set.side, u32::from(set.done).min(part))), sides, each),
             Work::Balance(balance) => {
                 let real = balance.trials.iter().filter(|trial| trial.end != TrialEnd::CutOff);
-                by_side(real.map(|trial| (Some(trial.leg), 1)), sides, each)
+                by_side(real.map(|trial| (trial.leg, 1)), sides, each)
             }
+            Work::Tally(tally) => by_side(std::iter::once((None, u32::from(self.is_whole(tally)))), sides, each),
         }
+    }
+
+    /// Whether the test was done to its end and its result is known. What was stopped early is no result.
+    fn is_whole(&self, tally: &Tally) -> bool {
+        tally.held_ms >= self.dose.part_ms() && tally.count.is_some()
+    }
+
+    /// The result of a test and whether it was done to its end; `None` for any other run, or if nobody said the number.
+    pub fn result(&self) -> Option<(u8, bool)> {
+        let Work::Tally(tally) = &self.work else { return None };
+        Some((tally.count?, self.is_whole(tally)))
     }
 
     /// Complete parts done of parts asked for: timed parts held to the end, repetitions, trials.
@@ -191,6 +215,7 @@ impl Run {
             Work::Timed(parts) => parts.iter().any(|held| held.held_ms > 0),
             Work::Counted(sets) => sets.iter().any(|set| set.done > 0 || set.failed > 0),
             Work::Balance(balance) => balance.trials.iter().any(|trial| trial.end != TrialEnd::CutOff),
+            Work::Tally(tally) => tally.held_ms > 0,
         }
     }
 
@@ -206,6 +231,7 @@ impl Work {
         match kind.form() {
             WorkForm::Timed => Work::Timed(Vec::new()),
             WorkForm::Counted => Work::Counted(Vec::new()),
+            WorkForm::Tallied => Work::Tally(Tally::default()),
             WorkForm::Trials => {
                 let (surface, eyes) = conditions;
                 Work::Balance(Balance { set_up: SetUp::OnSupport, surface, eyes, trials: Vec::new() })
@@ -213,7 +239,7 @@ impl Work {
         }
     }
 
-    /// All of `dose` on each of `sides`, for somebody who reports that it was done; `None` for trials, whose time is the result.
+    /// All of `dose` on each of `sides`, for somebody who reports that it was done; `None` for trials and tests, which have a result.
     pub fn in_full(dose: Dose, sides: &[Option<BodySide>]) -> Option<Work> {
         let all = sides.iter().flat_map(|side| std::iter::repeat_n(*side, dose.parts().into()));
         let amount = dose.part_amount();
@@ -223,7 +249,7 @@ impl Work {
                 let done = u8::try_from(amount).unwrap_or(u8::MAX);
                 Some(Work::Counted(all.map(|side| SetRecord { side, done, failed: 0 }).collect()))
             }
-            WorkForm::Trials => None,
+            WorkForm::Trials | WorkForm::Tallied => None,
         }
     }
 
@@ -233,6 +259,7 @@ impl Work {
             Work::Timed(_) => WorkForm::Timed,
             Work::Counted(_) => WorkForm::Counted,
             Work::Balance(_) => WorkForm::Trials,
+            Work::Tally(_) => WorkForm::Tallied,
         }
     }
 
@@ -242,6 +269,7 @@ impl Work {
             Work::Timed(parts) => parts.len(),
             Work::Counted(sets) => sets.len(),
             Work::Balance(balance) => balance.trials.len(),
+            Work::Tally(tally) => usize::from(tally.held_ms > 0),
         }
     }
 

@@ -35,7 +35,7 @@ fn sets(of: &[(Option<BodySide>, u8, u8)]) -> Run {
 }
 
 fn trials(of: &[(BodySide, TrialEnd)]) -> Run {
-    let trial = |(leg, end): &(BodySide, TrialEnd)| Trial { leg: *leg, held_ms: 4000, end: *end };
+    let trial = |(leg, end): &(BodySide, TrialEnd)| Trial { leg: Some(*leg), held_ms: 4000, end: *end };
     let balance = Balance {
         set_up: SetUp::OnSupport,
         surface: Surface::Firm,

@@ -217,7 +217,7 @@ fn firm_open(known: &PlanFacts<'_>, item: &Item) -> Vec<(NaiveDate, BodySide, u3
     let found = runs.filter_map(|run| Some((run.day, run.stance.as_ref()?))).flat_map(|(day, stance)| {
         let counts = stance.surface == Surface::Firm && stance.eyes == Eyes::Open;
         let real = stance.trials.iter().filter(move |_| counts);
-        real.filter_map(move |trial| Some((date(day), trial.leg, (seconds(trial, stance.target_s)? * 10.0) as u32)))
+        real.filter_map(move |trial| Some((date(day), trial.leg?, (seconds(trial, stance.target_s)? * 10.0) as u32)))
     });
     found.collect()
 }

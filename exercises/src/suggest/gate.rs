@@ -31,13 +31,15 @@ pub enum Hindrance {
     Unknown,
 }
 
-/// Whether each leg of `side` has reached the required time on enough days. `at_home` holds the days, legs and tenths of a
+/// Whether each leg of `side` has reached the required time on enough days; never where no leg is meant. `at_home` holds the days, legs and tenths of a
 /// second of trials at home with eyes open on the firm floor; `at_visits` the plan's dated stance times.
 pub fn gate_open(side: Side, at_home: &[(NaiveDate, BodySide, u32)], at_visits: &[StanceBaseline]) -> bool {
-    side.in_turn().iter().flatten().all(|leg| {
-        let long = at_home.iter().filter(|(_, of, tenths)| of == leg && *tenths >= u32::from(GATE_TENTHS));
-        days_reached(at_visits, *leg, GATE_TENTHS, long.map(|(day, ..)| *day)) >= GATE_DAYS
-    })
+    let legs: Vec<&BodySide> = side.in_turn().iter().flatten().collect();
+    !legs.is_empty()
+        && legs.into_iter().all(|leg| {
+            let long = at_home.iter().filter(|(_, of, tenths)| of == leg && *tenths >= u32::from(GATE_TENTHS));
+            days_reached(at_visits, *leg, GATE_TENTHS, long.map(|(day, ..)| *day)) >= GATE_DAYS
+        })
 }
 
 /// Whether a step from `now` to `harder` may be proposed; otherwise the reason why not.

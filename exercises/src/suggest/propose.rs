@@ -10,7 +10,7 @@
 //!    flare and no alarm that suspended it for a week (also if a card has cleared it), and every known rating while doing it of the last six days with a session at most [`EASY_PAIN`];
 //! 5. **keep**: otherwise.
 //!
-//! What is no training (breathing, care, prompts) is neither eased nor progressed.
+//! What is no training (breathing, care, prompts) is neither eased nor progressed; a test is only kept or talked about.
 
 use super::gate::Hindrance;
 use super::reduction::reduction;
@@ -66,6 +66,11 @@ fn any_done(facts: &ItemFacts<'_>) -> bool {
     facts.slots.iter().any(|slot| matches!(slot.mark, Mark::Done | Mark::Partly(_)))
 }
 
+/// Whether it is a test, which is kept or talked about: a test that is made easier or is asked for less is another test.
+fn is_test(facts: &ItemFacts<'_>) -> bool {
+    facts.item.dose.kind().rules().is_test() || facts.exercise.is_some_and(|exercise| exercise.test)
+}
+
 fn ease(facts: &ItemFacts<'_>) -> Option<Outcome> {
     if !facts.item.dose.kind().rules().is_stepped() {
         return None;
@@ -111,6 +116,9 @@ fn target_missed(sessions: &[Session]) -> Option<Reason> {
 
 fn reduce(facts: &ItemFacts<'_>) -> Option<Outcome> {
     let little = |shares: &Shares| shares.n >= MANY_OWED && shares.is_at_most(50);
+    if is_test(facts) {
+        return None;
+    }
     let shares = count(&facts.slots).shares().filter(little)?;
     let done = Reason::LittleDone { thousandths: shares.thousandths, owed: shares.n };
     let commonest = commonest(facts);
@@ -134,7 +142,8 @@ fn commonest(facts: &ItemFacts<'_>) -> Option<(Barrier, u32)> {
 
 fn progress_or_keep(facts: &ItemFacts<'_>) -> Outcome {
     if !facts.item.dose.kind().rules().is_stepped() {
-        return (Proposal::Keep, vec![Reason::Hindered(Hindrance::NotStepped)], Vec::new());
+        let hindrance = if is_test(facts) { Hindrance::Test } else { Hindrance::NotStepped };
+        return (Proposal::Keep, vec![Reason::Hindered(hindrance)], Vec::new());
     }
     let against = against_progress(facts);
     if !against.is_empty() {

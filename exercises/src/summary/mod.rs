@@ -190,6 +190,20 @@ pub struct RunOn {
     pub parts: Share,
     /// The trials, if it was a run of a balance exercise.
     pub stance: Option<StanceOn>,
+    /// The result, if it was a test by repetitions.
+    pub tally: Option<TallyOn>,
+}
+
+/// The result of a test by repetitions in a set time.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct TallyOn {
+    /// The time set, in seconds.
+    pub seconds: u16,
+    /// The number of movements.
+    pub count: u8,
+    /// Whether it was done to its end; otherwise it is no result.
+    pub whole: bool,
 }
 
 /// When a run was done, compared with the slot that it counts for.

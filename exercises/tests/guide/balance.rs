@@ -127,7 +127,7 @@ fn both_legs_in_turn_with_their_results() {
     }
     let Work::Balance(balance) = watched.guide.snapshot().work else { panic!("trials") };
     let found: Vec<_> = balance_results(&balance.trials).iter().map(|s| (s.leg, s.best_ms, s.median_ms, s.capped)).collect();
-    assert_eq!(found, [(BodySide::Left, 14_000, 12_000, false), (BodySide::Right, 30_000, 6_000, true)]);
+    assert_eq!(found, [(Some(BodySide::Left), 14_000, 12_000, false), (Some(BodySide::Right), 30_000, 6_000, true)]);
 }
 
 #[test]

@@ -1,11 +1,12 @@
-//! The courses of stretches, movements at one's own pace, activities, breathing, care and prompts.
+//! The courses of stretches, movements at one's own pace, activities, breathing, care, prompts, timed stands, counts and movements on a beat.
 
-use crate::{STEADY_MS, WALL_MS, Watched, at};
+use crate::{STEADY_MS, WALL_MS, Watched, at, run};
 use exercises::catalogue::kind::BreathPace;
 use exercises::catalogue::{Dose, Tempo};
 use exercises::guide::{Beat, Breathing, EASE_IN_MS, GuideEvent, Moment, Phase, Press, Sound};
+use exercises::guide::{Guide, balance_results};
 use exercises::plan::{BodySide, Side};
-use exercises::run::{RunEnd, Work};
+use exercises::run::{RunEnd, SetUp, Share, Tally, TrialEnd, Work};
 
 const STRETCH: Dose = Dose::Stretch { repetitions: 2, stretch_s: 20, rest_s: 10 };
 const MOVE: Dose = Dose::Move { repetitions: 3 };
@@ -13,6 +14,9 @@ const WALK: Dose = Dose::Go { minutes: 10, effort: 3 };
 const PACE: BreathPace = BreathPace { in_s: 4, full_s: 0, out_s: 6, empty_s: 0 };
 const BREATH: Dose = Dose::Breath { minutes: 1, pace: PACE };
 const CARE: Dose = Dose::Care { minutes: 10 };
+const BEAT: Dose = Dose::Beat { repetitions: 2, seconds: 10, per_minute: 60, rest_s: 8 };
+const COUNT: Dose = Dose::Count { seconds: 30 };
+const LIMIT: Dose = Dose::Limit { trials: 2, cap_s: 20, rest_s: 10 };
 const MINUTE: u64 = 60_000;
 
 fn held(watched: &Watched) -> Vec<u32> {
@@ -255,4 +259,108 @@ fn a_press_that_does_not_belong_to_the_step_does_nothing() {
             assert_eq!(watched.guide, before, "{dose:?} {press:?}");
         }
     }
+}
+
+#[test]
+fn a_timed_stand_on_both_feet_ends_at_a_touch_or_at_the_cap_and_has_no_leg() {
+    assert!(Guide::new(run(LIMIT), Side::Both, at(0)).is_none(), "it has no sides");
+    let mut watched = Watched::new(LIMIT, Side::Neither);
+    watched.guide.choose_set_up(SetUp::InPocket);
+    assert_eq!(
+        (watched.guide.set_up(), watched.guide.may_choose_set_up()),
+        (SetUp::OnSupport, false),
+        "sway is not measured"
+    );
+    watched.press(Press::Next).until(5_000 + 12_300).press(Press::Touch).until(40_000);
+    assert_eq!(watched.phase(), Phase::Waiting, "the second attempt waits for the person");
+    watched.press(Press::Next).until(40_000 + 5_000 + 25_000);
+    let Work::Balance(done) = watched.guide.snapshot().work else { panic!("trials") };
+    let trials: Vec<_> = done.trials.iter().map(|trial| (trial.leg, trial.held_ms, trial.end)).collect();
+    assert_eq!(trials, [(None, 12_300, TrialEnd::Touch), (None, 20_000, TrialEnd::Target)]);
+    assert_eq!(balance_results(&done.trials).len(), 1);
+    assert_eq!(end(&watched), RunEnd::Completed);
+}
+
+fn tally(watched: &Watched) -> (u32, Option<u8>) {
+    let Work::Tally(Tally { held_ms, count }) = watched.guide.snapshot().work else { panic!("a count") };
+    (held_ms, count)
+}
+
+#[test]
+fn a_test_waits_for_the_person_and_asks_for_the_number_at_its_end() {
+    let mut watched = Watched::new(COUNT, Side::Neither);
+    assert_eq!((watched.until(60_000).phase(), watched.guide.view().controls.next), (Phase::Waiting, true));
+    watched.press(Press::Next).until(65_000);
+    let cues: Vec<_> = watched.guide.cues().into_iter().map(|cue| (cue.at_ms - STEADY_MS, cue.sound)).collect();
+    assert_eq!(cues, [(65_000, Sound::Start), (80_000, Sound::Half), (95_000, Sound::End)]);
+    watched.until(70_000).press(Press::CountOne).press(Press::CountOne).press(Press::Pause);
+    let view = watched.guide.view();
+    assert_eq!((view.phase, view.tally, view.seconds, view.controls.pause), (Phase::Tallying, Some(2), Some(25), false));
+    watched.until(300_000);
+    assert_eq!((watched.phase(), tally(&watched), end(&watched)), (Phase::Saying, (30_000, Some(2)), RunEnd::Going));
+    watched.press(Press::CountOne).press(Press::Number(11));
+    assert_eq!((tally(&watched), end(&watched)), ((30_000, Some(11)), RunEnd::Completed), "the person corrects the number");
+    assert_eq!(watched.guide.snapshot().share(1), Share { done: 1, of: 1 });
+}
+
+#[test]
+fn none_is_a_result_and_a_number_that_nobody_said_is_not() {
+    let mut watched = Watched::new(COUNT, Side::Neither);
+    watched.press(Press::Next).until(60_000);
+    assert_eq!((tally(&watched), watched.guide.snapshot().result()), ((30_000, None), None));
+    assert_eq!(watched.guide.snapshot().share(1), Share { done: 0, of: 1 });
+    watched.press(Press::Number(0));
+    assert_eq!(watched.guide.snapshot().result(), Some((0, true)));
+}
+
+#[test]
+fn a_test_that_is_stopped_or_slept_through_keeps_its_count_and_is_no_result() {
+    let mut stopped = Watched::new(COUNT, Side::Neither);
+    stopped.press(Press::Next).until(10_000).press(Press::CountOne).until(17_000).press(Press::Stop);
+    assert_eq!((stopped.guide.snapshot().result(), end(&stopped)), (Some((1, false)), RunEnd::Stopped));
+    assert_eq!((tally(&stopped), stopped.guide.snapshot().share(1)), ((12_000, Some(1)), Share { done: 0, of: 1 }));
+    let mut slept = Watched::new(COUNT, Side::Neither);
+    slept.press(Press::Next).until(10_000).press(Press::CountOne);
+    slept.guide.advance(after_sleep(10_100, MINUTE));
+    assert_eq!((slept.guide.snapshot().result(), end(&slept)), (Some((1, false)), RunEnd::Stopped));
+}
+
+#[test]
+fn a_beat_is_heard_each_second_and_the_head_is_at_the_other_end_on_each() {
+    let mut watched = Watched::new(BEAT, Side::Neither);
+    watched.until(5_000);
+    let cues: Vec<_> = watched.guide.cues().into_iter().map(|cue| (cue.at_ms - STEADY_MS, cue.sound)).collect();
+    let beats: Vec<u64> = cues.iter().filter(|(_, sound)| *sound == Sound::Beat).map(|(at, _)| *at).collect();
+    assert_eq!(&beats[..9], (6..15).map(|s| s * 1000).collect::<Vec<_>>());
+    assert!(beats[9] > 23_000, "not in the rest: {beats:?}");
+    let (first, last) = ((5_000, Sound::Start), (15_000, Sound::Rest));
+    assert!(cues[0] == first && cues.contains(&last), "{cues:?}");
+    let poses: Vec<(f64, f64)> = [5_000, 6_000, 7_000, 7_500]
+        .map(|at| watched.until(at).guide.view())
+        .map(|view| (view.pose, view.beats.expect("on the beat")))
+        .to_vec();
+    assert_eq!(poses, [(0.0, 0.0), (1.0, 1.0), (0.0, 2.0), (0.5, 2.5)]);
+    watched.until(60_000);
+    assert_eq!((held(&watched), end(&watched)), (vec![10_000, 10_000], RunEnd::Completed));
+}
+
+#[test]
+fn after_a_pause_the_beat_goes_on_where_it_was() {
+    let mut watched = Watched::new(BEAT, Side::Neither);
+    watched.until(8_250).press(Press::Pause);
+    assert_eq!(watched.guide.cues(), []);
+    assert_eq!(watched.guide.view().beats, None, "nothing swings in a pause");
+    watched.until(20_000).press(Press::Resume);
+    let beats = watched.guide.cues().into_iter().filter(|cue| cue.sound == Sound::Beat);
+    assert_eq!(beats.map(|cue| cue.at_ms - STEADY_MS).next(), Some(20_000 + 3_000 + 750));
+}
+
+#[test]
+fn the_quickest_beat_does_not_run_into_the_starting_sound() {
+    let mut watched = Watched::new(Dose::Beat { repetitions: 1, seconds: 5, per_minute: 180, rest_s: 0 }, Side::Neither);
+    watched.until(5_000);
+    let beats: Vec<u64> =
+        watched.guide.cues().into_iter().filter(|cue| cue.sound == Sound::Beat).map(|cue| cue.at_ms).collect();
+    assert!(beats[0] - STEADY_MS - 5_000 >= u64::from(Sound::Start.duration_ms()), "{beats:?}");
+    assert!(beats.windows(2).all(|pair| pair[1] - pair[0] == 333), "{beats:?}");
 }

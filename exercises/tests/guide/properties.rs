@@ -79,6 +79,7 @@ fn done(run: &Run) -> u64 {
         Work::Timed(holds) => holds.iter().map(|held| u64::from(held.held_ms)).sum(),
         Work::Counted(sets) => sets.iter().map(|set| u64::from(set.done)).sum(),
         Work::Balance(balance) => balance.trials.iter().map(|trial| u64::from(trial.held_ms)).sum(),
+        Work::Tally(tally) => tally.held_ms.into(),
     }
 }
 

@@ -301,8 +301,8 @@ fn work(number: i64, item: ItemId) -> Work {
                 let end = if held_ms == 30_000 { TrialEnd::Target } else { TrialEnd::Touch };
                 Trial { leg, held_ms, end }
             };
-            let left = (0..3).map(|place| trial(BodySide::Left, 21_000, place));
-            let trials = left.chain((0..3).map(|place| trial(BodySide::Right, 12_000, place))).collect();
+            let left = (0..3).map(|place| trial(Some(BodySide::Left), 21_000, place));
+            let trials = left.chain((0..3).map(|place| trial(Some(BodySide::Right), 12_000, place))).collect();
             Work::Balance(Balance { set_up: SetUp::OnSupport, surface: Surface::Firm, eyes: Eyes::Open, trials })
         }
     }

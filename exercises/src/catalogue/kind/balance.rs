@@ -5,6 +5,7 @@ use super::rules::{
     DoseField, DoseUnit, KindRules, Lead, PartCourse, PartWork, RunFlags, StepForward, Totals, UsualTimes, WorkForm, fit,
 };
 use crate::catalogue::bounds::Quantity;
+use crate::catalogue::sidedness::Sidedness;
 
 /// Seconds by which a step lengthens or shortens the target.
 const STEP_S: i16 = 5;
@@ -70,7 +71,15 @@ impl KindRules for BalanceRules {
         DoseUnit::Trials
     }
 
+    fn sides(&self) -> &'static [Sidedness] {
+        &[Sidedness::EachSide, Sidedness::Alternating]
+    }
+
     fn is_balance(&self) -> bool {
+        true
+    }
+
+    fn is_by_leg(&self) -> bool {
         true
     }
 

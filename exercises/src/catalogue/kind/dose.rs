@@ -58,13 +58,13 @@ impl Dose {
     }
 
     /// The amount of work in one whole part, in the units of [`crate::run::Share`]: milliseconds of a timed part, repetitions
-    /// of a counted one. A balance trial counts as one, however long it is.
+    /// of a counted one. A balance trial counts as one, however long it is, and so does a whole test.
     pub fn part_amount(&self) -> u32 {
         let work = self.kind().rules().course(self).work;
         match self.kind().form() {
             WorkForm::Timed => work.seconds() * 1000,
             WorkForm::Counted => work.count(),
-            WorkForm::Trials => 1,
+            WorkForm::Trials | WorkForm::Tallied => 1,
         }
     }
 
@@ -96,6 +96,8 @@ impl PartWork {
             PartWork::Hold { s }
             | PartWork::Stretch { s }
             | PartWork::Trial { s }
+            | PartWork::Tally { s }
+            | PartWork::OnBeat { s, .. }
             | PartWork::Timer { s, .. }
             | PartWork::Breaths { s, .. } => s.into(),
             PartWork::Movements { count, tempo } => u32::from(count) * u32::from(tempo.seconds()),
@@ -110,6 +112,8 @@ impl PartWork {
             PartWork::Hold { .. }
             | PartWork::Stretch { .. }
             | PartWork::Trial { .. }
+            | PartWork::Tally { .. }
+            | PartWork::OnBeat { .. }
             | PartWork::Timer { .. }
             | PartWork::Breaths { .. } => 1,
         }

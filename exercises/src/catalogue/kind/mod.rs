@@ -6,11 +6,14 @@
 //! a kind to its screen.
 
 mod balance;
+mod beat;
 mod breath;
 mod care;
+mod count;
 mod dose;
 mod go;
 mod hold;
+mod limit;
 mod movement;
 mod pace;
 mod prompt;
@@ -67,6 +70,12 @@ kinds! {
     Care => care::CareRules,
     /// Something to do at once and without a dose.
     Prompt => prompt::PromptRules,
+    /// Timed trials on both feet, each until the person steps, holds on or reaches the cap.
+    Limit => limit::LimitRules,
+    /// A test: movements are counted in a set time, and their number is the result.
+    Count => count::CountRules,
+    /// Movements on a beat for some seconds, several times.
+    Beat => beat::BeatRules,
 }
 
 /// The dose of one run, for one side if the exercise is done for each side.
@@ -139,6 +148,31 @@ pub enum Dose {
     },
     /// For [`Kind::Prompt`], which has no dose.
     Prompt,
+    /// For [`Kind::Limit`].
+    Limit {
+        /// Number of trials, 1 to 10.
+        trials: u8,
+        /// Seconds at which a trial is complete and ends, 5 to 60.
+        cap_s: u16,
+        /// Seconds of rest between two trials, 0 to 300.
+        rest_s: u16,
+    },
+    /// For [`Kind::Count`].
+    Count {
+        /// Seconds in which movements are counted, 10 to 120.
+        seconds: u16,
+    },
+    /// For [`Kind::Beat`].
+    Beat {
+        /// Number of repetitions, 1 to 50.
+        repetitions: u8,
+        /// Seconds of each repetition, 5 to 120.
+        seconds: u16,
+        /// Beats a minute, 30 to 180.
+        per_minute: u8,
+        /// Seconds of rest between two repetitions, 0 to 300.
+        rest_s: u16,
+    },
 }
 
 impl Dose {
@@ -154,6 +188,9 @@ impl Dose {
             Dose::Breath { .. } => Kind::Breath,
             Dose::Care { .. } => Kind::Care,
             Dose::Prompt => Kind::Prompt,
+            Dose::Limit { .. } => Kind::Limit,
+            Dose::Count { .. } => Kind::Count,
+            Dose::Beat { .. } => Kind::Beat,
         }
     }
 }
@@ -169,9 +206,14 @@ impl Kind {
         self.rules().form()
     }
 
-    /// Whether the person stands on one leg, so that a fall is possible.
+    /// Whether it trains balance, so that a fall is possible.
     pub fn is_balance(self) -> bool {
         self.rules().is_balance()
+    }
+
+    /// Whether each trial belongs to one leg.
+    pub fn is_by_leg(self) -> bool {
+        self.rules().is_by_leg()
     }
 }
 

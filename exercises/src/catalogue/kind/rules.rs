@@ -2,6 +2,7 @@
 
 use super::{BreathPace, Dose, Tempo};
 use crate::catalogue::bounds::Quantity;
+use crate::catalogue::sidedness::Sidedness;
 
 /// Everything that depends on the kind of an exercise.
 pub trait KindRules: Sync {
@@ -41,9 +42,20 @@ pub trait KindRules: Sync {
     /// The unit in which its dose is counted.
     fn unit(&self) -> DoseUnit;
 
-    /// Whether the person stands on one leg, so that a fall is possible. A plan then requires a screening and stance times,
-    /// and a reported fall pauses all such exercises.
+    /// Whether it trains balance, so that a fall is possible. A plan then requires a screening, and a reported fall pauses all
+    /// such exercises.
     fn is_balance(&self) -> bool {
+        false
+    }
+
+    /// The sides on which an exercise of this kind can be done.
+    fn sides(&self) -> &'static [Sidedness] {
+        &[Sidedness::None, Sidedness::EachSide, Sidedness::Alternating]
+    }
+
+    /// Whether each trial belongs to one leg. A plan then also requires a stance time of each leg, and the phone may measure
+    /// the sway.
+    fn is_by_leg(&self) -> bool {
         false
     }
 
@@ -52,10 +64,20 @@ pub trait KindRules: Sync {
         true
     }
 
+    /// Whether the run asks at its end for dizziness.
+    fn asks_dizziness(&self) -> bool {
+        false
+    }
+
     /// Whether the review may propose to make it harder, or easier for pain or a missed target. Otherwise it proposes only to
     /// keep it, to ask less, or to talk.
     fn is_stepped(&self) -> bool {
         true
+    }
+
+    /// Whether it is always a test, which no step changes, and of which no less is asked.
+    fn is_test(&self) -> bool {
+        false
     }
 
     /// Whether it is done at once, so that one press says that it was done.
@@ -175,6 +197,18 @@ pub enum PartWork {
         /// The longest that the trial lasts, in seconds.
         s: u16,
     },
+    /// Movements as many as possible in a fixed time; the person counts them and says how many there were.
+    Tally {
+        /// The time in seconds.
+        s: u16,
+    },
+    /// Movements on a beat for a fixed time.
+    OnBeat {
+        /// The time in seconds.
+        s: u16,
+        /// Beats a minute.
+        per_minute: u8,
+    },
     /// Something goes on for a fixed time, which needs no guidance.
     Timer {
         /// Its length in seconds.
@@ -220,6 +254,8 @@ pub enum WorkForm {
     Counted,
     /// Balance trials by leg, with the surface, the eyes and where the phone was.
     Trials,
+    /// The number of movements in a set time, and how much of the time was done.
+    Tallied,
 }
 
 /// The unit in which a dose is counted.
@@ -230,6 +266,8 @@ pub enum DoseUnit {
     HoldSeconds,
     /// Seconds of stretching.
     StretchSeconds,
+    /// Seconds of movements on a beat.
+    BeatSeconds,
     /// Minutes.
     Minutes,
     /// Repetitions that went well.
@@ -244,7 +282,7 @@ impl DoseUnit {
     /// Number of units of a [`crate::run::Share`] in one of these units; a share counts time in milliseconds.
     pub(crate) fn divisor(self) -> u64 {
         match self {
-            DoseUnit::HoldSeconds | DoseUnit::StretchSeconds => 1000,
+            DoseUnit::HoldSeconds | DoseUnit::StretchSeconds | DoseUnit::BeatSeconds => 1000,
             DoseUnit::Minutes => 60_000,
             DoseUnit::Repetitions | DoseUnit::Trials | DoseUnit::Times => 1,
         }
@@ -258,6 +296,8 @@ pub enum UsualTimes {
     ThroughTheDay,
     /// Once in the evening, when the person is at home.
     Evening,
+    /// Once a week, in the evening.
+    Weekly,
 }
 
 /// One way in which steps forward make the dose larger.

@@ -84,7 +84,8 @@ fn steps_change_what_the_dose_has_and_stay_within_its_range() {
 
 #[test]
 fn a_kind_done_on_one_leg_is_recorded_as_trials() {
-    for kind in Kind::ALL.iter().filter(|kind| kind.is_balance()) {
+    for kind in Kind::ALL.iter().filter(|kind| kind.is_by_leg()) {
+        assert!(kind.is_balance() && !kind.rules().sides().contains(&Sidedness::None), "{kind:?}");
         assert_eq!(kind.form(), WorkForm::Trials, "{kind:?}: what is stood on has to be recorded");
     }
 }

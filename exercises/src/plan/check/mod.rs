@@ -65,7 +65,7 @@ pub enum Problem {
     /// Balance is prescribed, but the list of absent risks was carried over from an earlier visit, the day of which is given, and not
     /// confirmed on the day of issue.
     NotConfirmed(NaiveDate),
-    /// Balance is prescribed without a stance time with eyes open on the firm floor for each side prescribed.
+    /// Balance on one leg is prescribed without a stance time with eyes open on the firm floor for each side prescribed.
     NoStanceBaseline(ItemId),
     /// That stance time is under 5 s ([`MIN_STANCE_TENTHS`]).
     StanceTooShort(ItemId),
@@ -221,7 +221,7 @@ fn stance(plan: &Plan, item: &Item, surface: Surface, eyes: Eyes) -> Vec<Problem
     let mut found = Vec::new();
     let harder = surface != Surface::Firm || eyes == Eyes::Closed;
     let dated = plan.dated_baselines();
-    for leg in item.side.in_turn().iter().flatten() {
+    for leg in item.side.in_turn().iter().flatten().filter(|_| item.dose.kind().is_by_leg()) {
         match newest(&dated, StanceField::firm_open(*leg)) {
             None => found.push(Problem::NoStanceBaseline(item.id)),
             Some(newest) if newest.tenths < MIN_STANCE_TENTHS => found.push(Problem::StanceTooShort(item.id)),

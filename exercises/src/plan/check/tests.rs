@@ -254,3 +254,24 @@ fn several_problems_are_all_named() {
         [Problem::ReviewDate, Problem::OtherContent(HOLD, "sit-tall".into()), Problem::Side(REPS), Problem::AgeMissing];
     check(spoil, &expected);
 }
+
+#[test]
+fn a_timed_stand_on_both_feet_needs_the_screening_but_no_stance_time() {
+    let mut catalogue = catalogue();
+    let exercise =
+        catalogue.exercises.iter_mut().find(|exercise| exercise.id == balance(&mut plan()).exercise).expect("there");
+    (exercise.kind, exercise.side) = (crate::catalogue::Kind::Limit, Sidedness::None);
+    let with = |change: &dyn Fn(&mut Plan)| {
+        let mut plan = plan();
+        (balance(&mut plan).dose, balance(&mut plan).side) =
+            (Dose::Limit { trials: 3, cap_s: 20, rest_s: 20 }, Side::Neither);
+        plan.prescription.baselines.clear();
+        change(&mut plan);
+        problems(&plan, &catalogue)
+    };
+    assert_eq!(with(&|_| {}), []);
+    assert_eq!(with(&|plan| plan.prescription.age = None), [Problem::AgeMissing]);
+    let risks = |plan: &mut Plan| plan.prescription.absent.clear();
+    assert!(matches!(&with(&risks)[..], [Problem::NotTicked(_)]));
+    assert_eq!(with(&|plan| balance(plan).side = Side::Both), [Problem::Side(BALANCE)]);
+}

@@ -248,7 +248,7 @@ fn another_surface_eyes_or_set_up_is_another_series_and_another_target_is_not() 
 fn a_trial_that_was_cut_off_is_no_measurement() {
     let mut told = balance(&[(20_000, 10_000)]);
     for trial in told.runs[0].stance.iter_mut().flat_map(|stance| &mut stance.trials) {
-        if trial.leg == BodySide::Left {
+        if trial.leg == Some(BodySide::Left) {
             trial.end = TrialEnd::CutOff;
         }
     }

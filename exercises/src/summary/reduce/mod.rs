@@ -4,7 +4,7 @@ mod wrong_clock;
 
 use super::{
     AlarmOn, Corrections, DuringOn, FormerPart, ItemDay, MAX_DAYS, MorningOn, RatedOn, RunOn, RunTiming, SettledOn,
-    StanceOn, Summary, SwayOn, TakenOn, WeekDelay, WellAgainOn,
+    StanceOn, Summary, SwayOn, TakenOn, TallyOn, WeekDelay, WellAgainOn,
 };
 use crate::catalogue::{Catalogue, Quantity};
 use crate::correct::Corrected;
@@ -328,7 +328,14 @@ fn extra(history: &History, revisions: &BTreeMap<u16, Plan>, run: &Run, day: Day
         dose: run.share(sides),
         parts: run.parts(sides),
         stance: stance(history, run),
+        tally: tally(run),
     }
+}
+
+fn tally(run: &Run) -> Option<TallyOn> {
+    let seconds = u16::try_from(run.dose.value(Quantity::CountSeconds)?).ok()?;
+    let (count, whole) = run.result()?;
+    Some(TallyOn { seconds, count, whole })
 }
 
 fn stance(history: &History, run: &Run) -> Option<StanceOn> {

@@ -64,7 +64,7 @@ fn happened() -> Vec<LogEvent> {
         surface: exercises::catalogue::Surface::Firm,
         eyes: exercises::catalogue::Eyes::Open,
         trials: [(30_000, TrialEnd::Target), (12_340, TrialEnd::Touch), (5_000, TrialEnd::CutOff)]
-            .map(|(held_ms, end)| Trial { leg: BodySide::Left, held_ms, end })
+            .map(|(held_ms, end)| Trial { leg: Some(BodySide::Left), held_ms, end })
             .into(),
     };
     let tempo = exercises::catalogue::Tempo { up_s: 2, hold_s: 1, down_s: 3 };

@@ -3,9 +3,9 @@
 use crate::{Key, Words};
 use exercises::adherence::DoseUnit;
 use exercises::catalogue::Quantity::{
-    ActivityMinutes, BreathEmptySeconds, BreathFullSeconds, BreathInSeconds, BreathMinutes, BreathOutSeconds, CareMinutes,
-    Effort, HoldSeconds, Repetitions, RestSeconds, Sets, StretchSeconds, TargetSeconds, TempoDownSeconds, TempoHoldSeconds,
-    TempoUpSeconds, Trials,
+    ActivityMinutes, BeatSeconds, BeatsPerMinute, BreathEmptySeconds, BreathFullSeconds, BreathInSeconds, BreathMinutes,
+    BreathOutSeconds, CareMinutes, CountSeconds, Effort, HoldSeconds, Repetitions, RestSeconds, Sets, StretchSeconds,
+    TargetSeconds, TempoDownSeconds, TempoHoldSeconds, TempoUpSeconds, Trials,
 };
 use exercises::catalogue::{Dose, Kind, Quantity};
 use exercises::guide::{Beat, Breathing};
@@ -79,6 +79,52 @@ const BALANCE: KindTexts = KindTexts {
     done: |words, done, of| words.done_attempts(of, done),
     sentence: |words, n, shown| match (n, shown) {
         ([n, s, rest], [attempts, seconds, pause]) => words.dose_sentence_balance(*n, attempts, *s, seconds, *rest, pause),
+        _ => String::new(),
+    },
+    seldom_sentence: None,
+};
+
+const LIMIT: KindTexts = KindTexts {
+    name: Key::KindLimit,
+    fields: &[(Trials, Key::DoseTrials), (TargetSeconds, Key::DoseCap), (RestSeconds, Key::DoseRest)],
+    steps: &[(TargetSeconds, |words, to| words.review_to_cap(to)), (Trials, |words, to| words.review_to_trials(to))],
+    ..BALANCE
+};
+
+const COUNT: KindTexts = KindTexts {
+    name: Key::KindCount,
+    fields: &[(CountSeconds, Key::DoseCountSeconds)],
+    steps: &[],
+    part: no_part,
+    next_part: no_part,
+    done: |words, done, of| words.text(if done >= of { Key::DoneTest } else { Key::StoppedTest }).to_owned(),
+    sentence: |words, _, shown| match shown {
+        [seconds] => words.dose_sentence_count(seconds),
+        _ => String::new(),
+    },
+    seldom_sentence: None,
+};
+
+const BEAT: KindTexts = KindTexts {
+    name: Key::KindBeat,
+    fields: &[
+        (Repetitions, Key::DoseRepetitions),
+        (BeatSeconds, Key::DoseSecondsEach),
+        (BeatsPerMinute, Key::DoseBeats),
+        (RestSeconds, Key::DoseRest),
+    ],
+    steps: &[
+        (BeatsPerMinute, |words, to| words.review_to_beats(to)),
+        (BeatSeconds, |words, to| words.review_to_beat_seconds(to)),
+        (Repetitions, |words, to| words.review_to_repetitions(to)),
+    ],
+    part: |words, n, of| words.round_of(n, of),
+    next_part: |words, n, of| words.next_round_of(n, of),
+    done: |words, done, of| words.done_rounds(of, done),
+    sentence: |words, n, shown| match (n, shown) {
+        ([n, s, _, rest], [rounds, seconds, beats, pause]) => {
+            words.dose_sentence_beat(*n, rounds, *s, seconds, beats, *rest, pause)
+        }
         _ => String::new(),
     },
     seldom_sentence: None,
@@ -224,6 +270,9 @@ const fn texts(kind: Kind) -> &'static KindTexts {
         Kind::Breath => &BREATH,
         Kind::Care => &CARE,
         Kind::Prompt => &PROMPT,
+        Kind::Limit => &LIMIT,
+        Kind::Count => &COUNT,
+        Kind::Beat => &BEAT,
     }
 }
 
@@ -238,6 +287,9 @@ impl Words {
         match dose {
             Dose::Hold { repetitions, hold_s, .. } => self.dose_hold(repetitions, hold_s),
             Dose::Balance { trials, target_s, .. } => self.dose_balance(trials, target_s),
+            Dose::Beat { repetitions, seconds, per_minute, .. } => self.dose_beat(repetitions, seconds, per_minute),
+            Dose::Count { seconds } => self.dose_count(seconds),
+            Dose::Limit { trials, cap_s, .. } => self.dose_balance(trials, cap_s),
             Dose::Reps { sets: 1, repetitions, .. } => self.dose_reps(repetitions),
             Dose::Reps { sets, repetitions, .. } => self.dose_reps_sets(repetitions, sets),
             Dose::Stretch { repetitions, stretch_s, .. } => self.dose_stretch(repetitions, stretch_s),
@@ -277,6 +329,7 @@ impl Words {
             DoseUnit::HoldSeconds => self.review_dose_seconds(of, done, percent),
             DoseUnit::Repetitions => self.review_dose_repetitions(of, done, percent),
             DoseUnit::Trials => self.review_dose_trials(of, done, percent),
+            DoseUnit::BeatSeconds => self.review_dose_on_beat(of, done, percent),
             DoseUnit::StretchSeconds => self.review_dose_stretch(of, done, percent),
             DoseUnit::Minutes => self.review_dose_minutes(of, done, percent),
             DoseUnit::Times => self.review_dose_times(of, done, percent),
@@ -354,6 +407,9 @@ mod tests {
             Dose::Breath { minutes: 5, pace: BreathPace { in_s: 4, full_s: 0, out_s: 6, empty_s: 0 } },
             Dose::Care { minutes: 15 },
             Dose::Prompt,
+            Dose::Limit { trials: 3, cap_s: 20, rest_s: 20 },
+            Dose::Count { seconds: 30 },
+            Dose::Beat { repetitions: 3, seconds: 30, per_minute: 60, rest_s: 20 },
         ];
         for locale in Locale::ALL {
             for dose in doses {

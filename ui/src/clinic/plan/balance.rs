@@ -9,12 +9,14 @@ use super::editor::PlanEditor;
 use super::stance::StanceTimes;
 use crate::clinic::fields::{Choice, Tick};
 
-/// Age, the list of risks, and today's seconds on one leg.
+/// Age, the list of risks, and today's seconds on one leg where an item needs them.
 #[component]
 pub fn BalanceAtHome() -> impl IntoView {
     let editor = PlanEditor::current();
     let words = editor.words();
     let asked = Memo::new(move |_| editor.draft.with(|draft| editor.exercises.with_value(|all| draft.balances(all))));
+    let one_leg =
+        Memo::new(move |_| editor.draft.with(|draft| editor.exercises.with_value(|all| draft.needs_stance_times(all))));
     let problems = move || {
         editor
             .problems_at(PlanSection::Balance)
@@ -27,7 +29,7 @@ pub fn BalanceAtHome() -> impl IntoView {
             <section class="sheet stack gate">
                 <h2>{words.text(Key::BalanceAtHome)}</h2>
                 <p class="small soft">{words.text(Key::BalanceAtHomeWhat)}</p>
-                <div class="when"><Age/><StanceTimes/></div>
+                <div class="when"><Age/><Show when=move || one_leg.get()><StanceTimes/></Show></div>
                 <Absent/>
                 <div role="status"><ul>{problems}</ul></div>
             </section>

@@ -5,6 +5,7 @@ mod alarms;
 mod balance;
 mod barriers;
 mod context;
+mod counts;
 mod devices;
 mod done;
 mod finding;

@@ -9,6 +9,7 @@ use super::alarms::Alarms;
 use super::balance::Balance;
 use super::barriers::Barriers;
 use super::context::ReviewContext;
+use super::counts::Counts;
 use super::devices::Devices;
 use super::done::Done;
 use super::next::Next;
@@ -89,11 +90,11 @@ fn Changes() -> impl IntoView {
 fn Answers(width: Signal<f64>) -> impl IntoView {
     let is_wide = Memo::new(move |_| width.get() >= TWO_COLUMNS);
     move || match is_wide.get() {
-        false => view! { <div class="answers"><Done/><Pain/><Balance/><Activities/><Barriers/></div> }.into_any(),
+        false => view! { <div class="answers"><Done/><Pain/><Balance/><Counts/><Activities/><Barriers/></div> }.into_any(),
         true => view! {
             <div class="answers two">
                 <div><Done/><Barriers/></div>
-                <div><Pain/><Balance/><Activities/></div>
+                <div><Pain/><Balance/><Counts/><Activities/></div>
             </div>
         }
         .into_any(),

@@ -2,6 +2,7 @@
 
 mod balance;
 mod correct;
+mod counts;
 mod frames;
 mod handed_over;
 mod one_record;

@@ -7,6 +7,7 @@ use words::review::Names;
 use words::{Key, Words};
 
 use super::balance::Balance;
+use super::counts::Counts;
 use super::scores::Scores;
 use super::strings::Strings;
 use crate::patient::context::PatientContext;
@@ -40,6 +41,7 @@ pub fn OneRecord(page: RecordPage) -> impl IntoView {
                 <Strings page=page.clone() review=review.clone()/>
                 {few}
                 <Balance page=page.clone() review=review.clone()/>
+                <Counts page=page.clone() review=review.clone()/>
                 <Scores page=page.clone() review/>
             }
             .into_any()
@@ -73,5 +75,9 @@ fn lacks_data(review: &Review, words: Words) -> bool {
 fn has_begun(review: &Review) -> bool {
     let knots = review.days.iter().any(|day| !day.knots.is_empty());
     let extra = review.adherence.iter().any(|item| item.extra.runs > 0);
-    knots || extra || !review.balance.is_empty() || review.pain.iter().any(|pain| !pain.points.is_empty())
+    knots
+        || extra
+        || !review.balance.is_empty()
+        || !review.counts.is_empty()
+        || review.pain.iter().any(|pain| !pain.points.is_empty())
 }

@@ -1,10 +1,12 @@
 //! An exercise in progress.
 
 mod balance;
+mod beat;
 mod breath;
 mod clock_left;
 mod controls;
 mod count;
+mod dizzier;
 mod done;
 mod driver;
 mod guided;
@@ -20,6 +22,7 @@ mod run_string;
 mod seconds;
 mod status;
 mod sway_notes;
+mod tally;
 mod timer;
 
 pub use run_page::Run;

@@ -25,7 +25,7 @@ pub fn Results(balance: Balance, sensed: Vec<(u16, Sensed)>, own: Vec<OwnMedian>
             .map_or_else(|| words.text(Key::UsualNotKnown).to_owned(), |ms| words.seconds_short(words.seconds(ms)));
         view! {
             <section class="sheet stack-2">
-                <h2>{words.stand_on(leg)}</h2>
+                <h2>{words.stood_on(leg)}</h2>
                 <dl class="figures">
                     <div><dt>{words.text(longest)}</dt><dd class="number">{best}</dd></div>
                     <div><dt>{words.text(Key::UsualToday)}</dt><dd class="number">{middle}</dd></div>

@@ -7,6 +7,7 @@ use wire::patient::RunScript;
 use words::Key;
 
 use super::balance::{AskTouched, BalanceRun};
+use super::beat::BeatRun;
 use super::breath::BreathRun;
 use super::done::Done;
 use super::driver::Driver;
@@ -14,6 +15,7 @@ use super::hold::HoldRun;
 use super::own_pace::OwnPaceRun;
 use super::reps::RepsRun;
 use super::status::RunStatus;
+use super::tally::TallyRun;
 use super::timer::TimerRun;
 use crate::patient::context::PatientContext;
 use crate::patient::trouble::AskTrouble;
@@ -57,8 +59,10 @@ pub fn Run(script: Box<RunScript>) -> impl IntoView {
 fn going(kind: Kind, script: Box<RunScript>, something_wrong: impl Fn() + Copy + Send + 'static) -> AnyView {
     match kind {
         Kind::Hold | Kind::Stretch => screen(move || view! { <HoldRun script something_wrong/> }),
-        Kind::Balance => screen(move || view! { <BalanceRun script something_wrong/> }),
+        Kind::Balance | Kind::Limit => screen(move || view! { <BalanceRun script something_wrong/> }),
         Kind::Reps => screen(move || view! { <RepsRun script something_wrong/> }),
+        Kind::Beat => screen(move || view! { <BeatRun script something_wrong/> }),
+        Kind::Count => screen(move || view! { <TallyRun script something_wrong/> }),
         Kind::Move | Kind::Prompt => screen(move || view! { <OwnPaceRun script something_wrong/> }),
         Kind::Go | Kind::Care => screen(move || view! { <TimerRun script something_wrong/> }),
         Kind::Breath => screen(move || view! { <BreathRun script something_wrong/> }),

@@ -16,7 +16,8 @@ use crate::shared::AppContext;
 pub fn RunStatus() -> impl IntoView {
     let words = AppContext::current().words();
     let driver = Driver::current();
-    let trial = move || during_trial(driver.set_up.get().touch_ends(), driver.motion.has_sensor());
+    let kind = driver.view.with_untracked(|view| view.kind);
+    let trial = move || during_trial(kind, driver.set_up.get().touch_ends(), driver.motion.has_sensor());
     let said = Memo::new(move |_| said(&driver.view.get(), trial(), words));
     let shaken = Memo::new(move |_| pattern(&driver.view.get()));
     Effect::new(move || {
@@ -44,15 +45,17 @@ fn said(view: &GuideView, trial: Key, words: Words) -> String {
     };
     match view.phase {
         Phase::CountIn => with(Key::GetReady),
-        Phase::Holding | Phase::Stretching | Phase::Timing | Phase::Trial if view.half => {
+        Phase::Holding | Phase::Stretching | Phase::Timing | Phase::OnBeat | Phase::Tallying | Phase::Trial if view.half => {
             words.text(Key::Halfway).to_owned()
         }
         Phase::Holding => with(Key::Hold),
         Phase::EasingIn => with(Key::EaseIn),
         Phase::Stretching => with(Key::KeepStretch),
+        Phase::OnBeat => with(Key::MoveOnBeat),
         Phase::OwnPace if view.is_prompt() => String::new(),
         Phase::OwnPace => with(Key::OwnPace),
-        Phase::Timing => words.text(Key::TimeRuns).to_owned(),
+        Phase::Timing | Phase::Tallying => words.text(Key::TimeRuns).to_owned(),
+        Phase::Saying => words.text(Key::HowManyComplete).to_owned(),
         Phase::Confirming => words.text(Key::MinutesDone).to_owned(),
         Phase::Breathing(part) => words.breathing(part).to_owned(),
         Phase::Trial => words.text(trial).to_owned(),
@@ -71,9 +74,11 @@ fn said(view: &GuideView, trial: Key, words: Words) -> String {
 /// The vibration that accompanies the sound of a phase.
 fn pattern(view: &GuideView) -> &'static [u16] {
     match view.phase {
-        Phase::Holding | Phase::Stretching | Phase::Timing | Phase::Trial if view.half => &[60, 80, 60],
-        Phase::Holding | Phase::Stretching | Phase::Timing | Phase::Trial => &[80, 60, 220],
-        Phase::Resting | Phase::Settling => &[220, 60, 80],
+        Phase::Holding | Phase::Stretching | Phase::Timing | Phase::Tallying | Phase::Trial if view.half => &[60, 80, 60],
+        Phase::Holding | Phase::Stretching | Phase::Timing | Phase::OnBeat | Phase::Tallying | Phase::Trial => {
+            &[80, 60, 220]
+        }
+        Phase::Resting | Phase::Settling | Phase::Saying => &[220, 60, 80],
         Phase::Beat(Beat::Up) | Phase::EasingIn | Phase::Breathing(Breathing::In) => &[60],
         Phase::Beat(Beat::Down) | Phase::Breathing(Breathing::Out) => &[120],
         Phase::Ended(RunEnd::Completed) => &[220, 60, 220, 60, 220],

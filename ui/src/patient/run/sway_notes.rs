@@ -40,7 +40,7 @@ fn head(trial: &Trial, words: Words) -> String {
     let seconds = words.seconds(trial.held_ms);
     let seconds =
         if trial.end == TrialEnd::Target { words.seconds_target_reached(seconds) } else { words.seconds_short(seconds) };
-    words.leg_and_seconds(words.stand_on(trial.leg), &seconds)
+    words.leg_and_seconds(words.stood_on(trial.leg), &seconds)
 }
 
 /// The notes on the trial's time.

@@ -22,12 +22,14 @@ enum Step {
 
 /// Asks what is wrong, and during which exercise if that decides what is paused. Only what is urgent is recorded at once; of
 /// everything else it is said first what it pauses. `during` is the exercise from which the person came, if any; `nothing` leads
-/// back, and `stop` ends a run before anything is recorded.
+/// back, and `stop` ends a run before anything is recorded. `at_once` is
+/// what is wrong, where that was said already.
 #[component]
 pub fn AskTrouble(
     during: Option<(PlanId, ItemId)>,
     nothing: impl Fn() + Copy + Send + 'static,
     stop: impl Fn() + Copy + Send + 'static,
+    #[prop(optional)] at_once: Option<Trouble>,
 ) -> impl IntoView {
     let context = PatientContext::current();
     let step = RwSignal::new(Step::What);
@@ -61,12 +63,16 @@ pub fn AskTrouble(
             proceed(trouble, during.or_else(|| asks_which(trouble).then(|| context.only_item()).flatten()));
         }
     };
+    if let Some(trouble) = at_once {
+        proceed(trouble, during);
+    }
+    let back = move || if at_once.is_some() { nothing() } else { step.set(Step::What) };
     move || match step.get() {
         Step::What => screen(move || view! { <TroubleList chose nothing/> }),
         Step::Which(trouble) => {
             screen(move || view! { <Which chose=move |item| proceed(trouble, item) back=move || step.set(Step::What)/> })
         }
-        Step::Confirm(raised) => screen(move || view! { <Confirm raised record back=move || step.set(Step::What)/> }),
+        Step::Confirm(raised) => screen(move || view! { <Confirm raised record back/> }),
     }
 }
 

@@ -154,7 +154,7 @@ impl Person {
         };
         let end = if seconds >= u32::from(target_s) { TrialEnd::Target } else { TrialEnd::Touch };
         let trial = |leg| Trial { leg, held_ms: seconds * 1000, end };
-        let trials = [vec![trial(BodySide::Left); 3], vec![trial(BodySide::Right); 3]].concat();
+        let trials = [vec![trial(Some(BodySide::Left)); 3], vec![trial(Some(BodySide::Right)); 3]].concat();
         let (surface, eyes) = self.plan().item(BALANCE).expect("a balance item").conditions(&self.catalogue);
         self.run(BALANCE, at, RunEnd::Completed, Work::Balance(Balance { set_up: SetUp::OnSupport, surface, eyes, trials }));
     }

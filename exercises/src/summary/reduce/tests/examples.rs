@@ -217,7 +217,8 @@ fn runs_are_in_time_late_or_moved() {
 fn a_run_is_reported_with_its_dose_its_hour_and_its_trials() {
     let balance = plan().prescription.items[1].clone();
     let trial = |leg, held_ms, end| Trial { leg, held_ms, end };
-    let trials = vec![trial(BodySide::Left, 12_400, TrialEnd::Touch), trial(BodySide::Right, 3_000, TrialEnd::CutOff)];
+    let trials =
+        vec![trial(Some(BodySide::Left), 12_400, TrialEnd::Touch), trial(Some(BodySide::Right), 3_000, TrialEnd::CutOff)];
     let (surface, eyes) = (crate::catalogue::Surface::Firm, crate::catalogue::Eyes::Open);
     let work = Work::Balance(Balance { set_up: SetUp::OnSupport, surface, eyes, trials: trials.clone() });
     let extra = Run {

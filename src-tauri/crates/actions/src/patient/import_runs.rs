@@ -8,7 +8,7 @@ use exercises::file_fault::{FaultKind, FileFault, RunsFault};
 use exercises::id::PlanId;
 use exercises::log::LogEvent;
 use exercises::plan::{BodySide, Side};
-use exercises::run::{HoldRecord, Run, RunEnd, SetRecord, Trial, Work};
+use exercises::run::{HoldRecord, Run, RunEnd, SetRecord, Tally, Trial, Work};
 use exercises::slots;
 use exercises::time::Offsets;
 use format::runs_file::{Parts, RunsFileEntry, RunsFileEvent};
@@ -96,16 +96,18 @@ fn work(run: &Run, side: Side, parts: &Parts) -> ActionResult<Work> {
             Ok(Work::Counted(sets.collect::<ActionResult<_>>()?))
         }
         (Parts::Trials { phone, each: trials }, Work::Balance(balance)) => {
-            let prescribed = |wanted: &BodySide| sides.contains(&Some(*wanted));
+            let prescribed = |wanted: &Option<BodySide>| sides.contains(wanted);
             if !trials.iter().all(|(leg, _, _)| prescribed(leg)) {
                 return Err(Failure::NoSuchItem);
             }
-            let trial = |(leg, ms, end): &(BodySide, u32, _)| Trial { leg: *leg, held_ms: (*ms).min(most), end: *end };
+            let trial =
+                |(leg, ms, end): &(Option<BodySide>, u32, _)| Trial { leg: *leg, held_ms: (*ms).min(most), end: *end };
             let mut balance = balance.clone();
             balance.set_up = phone.unwrap_or(balance.set_up);
             balance.trials = trials.iter().map(trial).collect();
             Ok(Work::Balance(balance))
         }
+        (Parts::Number(count), Work::Tally(_)) => Ok(Work::Tally(Tally { held_ms: most, count: Some(*count) })),
         _ => Err(Failure::NoSuchItem),
     }
 }

@@ -142,6 +142,7 @@ fn stopped(run: u32, day: u16) -> RunOn {
         dose: most,
         parts: most,
         stance: None,
+        tally: None,
     }
 }
 

@@ -111,7 +111,7 @@ fn an_endless_run_does_not_spoil_the_log() {
     let mut patient = Patient::new();
     let script = begin(&mut patient, "11-25T19:31", 2);
     let Work::Balance(mut balance) = script.run.work.clone() else { panic!("a balance item") };
-    balance.trials = vec![Trial { leg: BodySide::Left, held_ms: 900, end: TrialEnd::Touch }; 2000];
+    balance.trials = vec![Trial { leg: Some(BodySide::Left), held_ms: 900, end: TrialEnd::Touch }; 2000];
     checkpoint(&mut patient, "11-25T19:50", &script, Work::Balance(balance), RunEnd::Completed);
     let mut patient = patient.restarted();
     today::page(&patient.folder, &at("11-25T20:00")).expect("the log is readable");
@@ -125,7 +125,7 @@ fn the_detail_of_a_measured_trial_has_a_limit() {
     let mut patient = Patient::new();
     let script = begin(&mut patient, "11-25T19:31", 2);
     let Work::Balance(mut balance) = script.run.work.clone() else { panic!("a balance item") };
-    balance.trials = vec![Trial { leg: BodySide::Left, held_ms: 900, end: TrialEnd::Touch }];
+    balance.trials = vec![Trial { leg: Some(BodySide::Left), held_ms: 900, end: TrialEnd::Touch }];
     checkpoint(&mut patient, "11-25T19:50", &script, Work::Balance(balance), RunEnd::Completed);
     let sensed = Sensed {
         kind: SourceKind::File,

@@ -5,7 +5,7 @@ use super::page::{Item, Table, whole};
 use super::step_rule;
 use super::texts::Source;
 use crate::fields::{owned, quoted};
-use exercises::catalogue::kind::DoseField;
+use exercises::catalogue::kind::{DoseField, WorkForm};
 use exercises::catalogue::{
     Dose, Exercise, ExerciseId, Figure, IdFault, Kind, Ladder, LadderId, Quantity, Rung, RungId, Sidedness,
 };
@@ -24,6 +24,7 @@ const FIELDS: &[&str] = &[
     "equipment",
     "one_leg",
     "test",
+    "count_error_tenths",
     "dose",
     "dose_basis",
     "step",
@@ -41,10 +42,13 @@ pub(super) fn exercise(top: &Table, source: &Source) -> Option<Exercise> {
     let (purposes, flags) = (top.words("purpose"), top.words("flags"));
     let kind = top.required("kind").and_then(|item| kind(&item));
     let side = top.word("side");
+    side_fits(top, kind, side);
     let posture = optional(top, "posture", Item::word);
     let equipment = top.words("equipment");
     let truth = |field| top.optional(field).map_or(Some(false), |item| item.truth());
-    let (one_leg, test) = (truth("one_leg"), truth("test"));
+    let always = kind.is_some_and(|kind| kind.rules().is_test());
+    let (one_leg, test) = (truth("one_leg"), truth("test").map(|test| test || always));
+    let count_error = count_error(top, kind);
     let dose = top.table("dose").zip(kind).and_then(|(table, kind)| dose(&table, kind));
     let dose_basis = optional(top, "dose_basis", Item::word);
     let step_rules = step_rule::rules(top, kind, test);
@@ -64,6 +68,7 @@ pub(super) fn exercise(top: &Table, source: &Source) -> Option<Exercise> {
         posture: posture?,
         equipment: equipment?,
         one_leg: one_leg?,
+        count_error_tenths: count_error?,
         test: test?,
         step_rules: step_rules?,
         dose: dose?,
@@ -72,6 +77,17 @@ pub(super) fn exercise(top: &Table, source: &Source) -> Option<Exercise> {
         poses: poses?,
         texts: texts?,
     })
+}
+
+/// The error of a test by repetitions; no other exercise has one.
+fn count_error(top: &Table, kind: Option<Kind>) -> Option<Option<u16>> {
+    const FIELD: &str = "count_error_tenths";
+    let Some(item) = top.optional(FIELD) else { return Some(None) };
+    if kind.is_some_and(|kind| kind.form() != WorkForm::Tallied) {
+        item.fault(FaultKind::Exercise(ExerciseFault::ErrorOfCount));
+        return None;
+    }
+    item.number(Quantity::CountErrorTenths).and_then(|tenths| u16::try_from(tenths).ok()).map(Some)
 }
 
 /// Each kind states its own name.
@@ -155,6 +171,13 @@ fn ladder(table: &Table, around: &Around, seen: &mut Seen) -> Option<Ladder> {
     Some(Ladder { id: ladder_id?, factor: factor?, rungs: rungs? })
 }
 
+/// Notes a fault if an exercise of this kind is never done on these sides.
+fn side_fits(table: &Table, kind: Option<Kind>, side: Option<Sidedness>) {
+    if kind.zip(side).is_some_and(|(kind, side)| !kind.rules().sides().contains(&side)) {
+        table.fault("side", FaultKind::Exercise(ExerciseFault::SidesOfKind));
+    }
+}
+
 /// Whether all rungs are done on the same sides, so that a step never changes them; notes a fault at the first that is not.
 fn same_sides(tables: &[Table], rungs: &[Rung], of_exercise: Sidedness) -> bool {
     let side = |rung: &Rung| rung.side.unwrap_or(of_exercise);
@@ -184,6 +207,7 @@ fn rung(table: &Table, around: &Around, seen: &mut BTreeSet<RungId>) -> Option<R
         table.fault("", FaultKind::Exercise(ExerciseFault::BalanceNeeds));
     }
     let (posture, side) = (optional(table, "posture", Item::word), optional(table, "side", Item::word));
+    side_fits(table, around.kind, side.flatten());
     let own_dose = optional(table, "dose", |item| dose(&item.table()?, around.kind?));
     let equipment = optional(table, "equipment", |_| table.words("equipment"));
     let texts = around.texts.rung(table, rung_id.as_ref());

@@ -26,7 +26,20 @@ pub fn write(exercise: &Exercise) -> String {
 /// The fields of the file that are in no table.
 fn head(exercise: &Exercise) -> String {
     let Exercise {
-        id, revision, region, purposes, flags, kind, side, posture, equipment, one_leg, test, dose_basis, ..
+        id,
+        revision,
+        region,
+        purposes,
+        flags,
+        kind,
+        side,
+        posture,
+        equipment,
+        one_leg,
+        test,
+        dose_basis,
+        count_error_tenths,
+        ..
     } = exercise;
     // What is in tables of its own.
     let Exercise { step_rules: _, dose: _, ladders: _, poses: _, texts: _, .. } = exercise;
@@ -45,6 +58,7 @@ fn head(exercise: &Exercise) -> String {
             out.put(field, "true");
         }
     }
+    count_error_tenths.iter().for_each(|tenths| out.put("count_error_tenths", tenths));
     out.word("dose_basis", dose_basis.as_ref());
     out.0
 }

@@ -224,7 +224,7 @@ mod tests {
 
     #[test]
     fn what_is_written_can_be_read_however_long_it_is() {
-        let trial = Trial { leg: BodySide::Left, held_ms: 1000, end: TrialEnd::CutOff };
+        let trial = Trial { leg: Some(BodySide::Left), held_ms: 1000, end: TrialEnd::CutOff };
         let balance =
             Balance { set_up: SetUp::OnSupport, surface: Surface::Firm, eyes: Eyes::Open, trials: vec![trial; 1000] };
         let dose = Dose::Balance { trials: 3, target_s: 30, rest_s: 30 };
@@ -262,7 +262,7 @@ mod tests {
             ]),
             Dose::Hold { repetitions: 3, hold_s: 10, rest_s: 10 },
         );
-        let trials = vec![Trial { leg: BodySide::Left, held_ms: 14_250, end: TrialEnd::Touch }];
+        let trials = vec![Trial { leg: Some(BodySide::Left), held_ms: 14_250, end: TrialEnd::Touch }];
         let balance = Balance { set_up: SetUp::OnSupport, surface: Surface::Cushion, eyes: Eyes::Open, trials };
         let schedule = Schedule { days: Weekdays::ALL, pattern: Pattern::At { times: vec![480, 1200] } };
         vec![

@@ -7,7 +7,7 @@ use crate::parts::DoseOut;
 use exercises::catalogue::{ExerciseId, Eyes, RungId, Surface};
 use exercises::id::{ItemId, RunId};
 use exercises::plan::BodySide;
-use exercises::run::{Balance, HoldRecord, Run, RunEnd, SetRecord, SetUp, Trial, TrialEnd, Work};
+use exercises::run::{Balance, HoldRecord, Run, RunEnd, SetRecord, SetUp, Tally, Trial, TrialEnd, Work};
 use exercises::time::Stamp;
 use minicbor::{Decode, Encode};
 
@@ -54,6 +54,8 @@ enum WorkOut {
     Counted(#[n(0)] AtMost<CountedOut, MAX_PARTS>),
     #[n(2)]
     Balance(#[n(0)] Code<SetUp>, #[n(1)] Code<Surface>, #[n(2)] Code<Eyes>, #[n(3)] AtMost<TrialOut, MAX_PARTS>),
+    #[n(3)]
+    Tally(#[n(0)] u32, #[n(1)] Option<u8>),
 }
 
 #[derive(Encode, Decode)]
@@ -63,7 +65,7 @@ struct HeldOut(#[n(0)] Option<Code<BodySide>>, #[n(1)] u32);
 struct CountedOut(#[n(0)] Option<Code<BodySide>>, #[n(1)] u8, #[n(2)] u8);
 
 #[derive(Encode, Decode)]
-struct TrialOut(#[n(0)] Code<BodySide>, #[n(1)] u32, #[n(2)] Code<TrialEnd>);
+struct TrialOut(#[n(0)] Option<Code<BodySide>>, #[n(1)] u32, #[n(2)] Code<TrialEnd>);
 
 impl From<&Run> for RunOut {
     fn from(run: &Run) -> RunOut {
@@ -102,10 +104,11 @@ impl From<&Work> for WorkOut {
                 WorkOut::Counted(AtMost(sets.collect()))
             }
             Work::Balance(Balance { set_up, surface, eyes, trials }) => {
-                let trial = |Trial { leg, held_ms, end }: &Trial| TrialOut(Code(*leg), *held_ms, Code(*end));
+                let trial = |Trial { leg, held_ms, end }: &Trial| TrialOut(leg.map(Code), *held_ms, Code(*end));
                 let trials = trials.iter().take(MAX_PARTS).map(trial).collect();
                 WorkOut::Balance(Code(*set_up), Code(*surface), Code(*eyes), AtMost(trials))
             }
+            Work::Tally(Tally { held_ms, count }) => WorkOut::Tally(*held_ms, *count),
         }
     }
 }
@@ -143,8 +146,10 @@ impl From<WorkOut> for Work {
                     |CountedOut(leg, done, failed)| SetRecord { side: leg.map(|leg: Code<BodySide>| leg.0), done, failed };
                 Work::Counted(sets.into_iter().map(set).collect())
             }
+            WorkOut::Tally(held_ms, count) => Work::Tally(Tally { held_ms, count }),
             WorkOut::Balance(Code(set_up), Code(surface), Code(eyes), AtMost(trials)) => {
-                let trial = |TrialOut(leg, held_ms, end)| Trial { leg: leg.0, held_ms, end: end.0 };
+                let trial =
+                    |TrialOut(leg, held_ms, end)| Trial { leg: leg.map(|leg: Code<BodySide>| leg.0), held_ms, end: end.0 };
                 Work::Balance(Balance { set_up, surface, eyes, trials: trials.into_iter().map(trial).collect() })
             }
         }

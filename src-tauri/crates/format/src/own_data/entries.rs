@@ -119,10 +119,15 @@ fn done(run: &Run) -> Value {
             // A trial that was cut off has no time.
             let trial = |one: &exercises::run::Trial| {
                 let held = (one.end != TrialEnd::CutOff).then(|| seconds(one.held_ms));
-                json!({ "leg": name(&one.leg), "held_s": held, "end": name(&one.end) })
+                json!({ "leg": one.leg.as_ref().map(name), "held_s": held, "end": name(&one.end) })
             };
             balance.trials.iter().map(trial).collect()
         }
+        // Nothing was done yet in a test that was only begun.
+        Work::Tally(tally) if tally.held_ms == 0 => Vec::new(),
+        Work::Tally(tally) => vec![
+            json!({ "held_s": seconds(tally.held_ms), "count": tally.count, "whole": run.result().is_some_and(|(_, whole)| whole) }),
+        ],
     };
     let mut all = json!({ run.dose.kind().rules().parts_name(): parts });
     if let Some(balance) = run.work.balance() {

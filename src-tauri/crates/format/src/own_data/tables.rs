@@ -152,9 +152,14 @@ fn parts(run: &Run) -> Vec<Part> {
                 let held = some((one.end != TrialEnd::CutOff).then(|| seconds(one.held_ms)));
                 let [surface, eyes, phone] = on.clone();
                 let ended = name(&one.end).to_owned();
-                [side(Some(one.leg)), held, target.clone(), none(), none(), none(), ended, surface, eyes, phone]
+                [side(one.leg), held, target.clone(), none(), none(), none(), ended, surface, eyes, phone]
             };
             balance.trials.iter().map(part).collect()
+        }
+        Work::Tally(tally) => {
+            let target = if run.fits() { seconds(run.dose.part_ms()).to_string() } else { none() };
+            let (held, count) = (seconds(tally.held_ms).to_string(), some(tally.count));
+            vec![[none(), held, target, count, none(), none(), none(), none(), none(), none()]]
         }
     }
 }

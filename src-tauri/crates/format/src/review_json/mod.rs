@@ -8,10 +8,11 @@ mod next;
 
 use crate::names::{Named, name};
 use exercises::adherence::{ItemAdherence, KofN};
+use exercises::catalogue::{ExerciseId, RungId};
 use exercises::change::{DuringSeries, Flare, PainSeries};
 use exercises::id::ItemId;
 use exercises::plan::{BodySide, Plan};
-use exercises::review::{Review, ReviewAlarm, StanceSeries, WrongClockEntry, WrongClockNotes};
+use exercises::review::{CountSeries, Review, ReviewAlarm, StanceSeries, WrongClockEntry, WrongClockNotes};
 use exercises::score::Score;
 use exercises::statistics::{PainVerdict, Verdict};
 use exercises::time::DayNumber;
@@ -22,7 +23,7 @@ const LAST_RATINGS: usize = 3;
 
 /// The keys of a review, without a review: every list is empty, and nothing is covered.
 pub fn empty() -> Map<String, Value> {
-    let lists = ["alarms", "adherence", "pain", "during", "balance", "items"];
+    let lists = ["alarms", "adherence", "pain", "during", "balance", "counts", "items"];
     let lists = lists.into_iter().map(|name| (name.to_owned(), json!([])));
     let clock = clock(&WrongClockNotes::default());
     lists.chain([("until".to_owned(), Value::Null), ("clock".to_owned(), clock)]).collect()
@@ -38,6 +39,7 @@ pub fn write(review: &Review, plan: &Plan, whole: &Value) -> Map<String, Value> 
         ("pain", ordered(&whole["pain"], &review.pain, |one| one.complaint, pain)),
         ("during", ordered(&whole["during"], &review.during, |one| one.item, during)),
         ("balance", balance(&whole["balance"], &review.balance, plan)),
+        ("counts", counts(&whole["counts"], &review.counts, plan)),
         ("items", ordered(&whole["items"], &review.items, |one| one.item, next::suggestion)),
     ];
     let others = [("until", json!(until)), ("clock", clock(&review.wrong_clock))];
@@ -154,13 +156,47 @@ fn balance(whole: &Value, all: &[StanceSeries], plan: &Plan) -> Value {
     beside(whole, series)
 }
 
+/// Results of tests by repetitions, by the item that they belong to, as counts with their unit.
+fn counts(whole: &Value, all: &[CountSeries], plan: &Plan) -> Value {
+    let item = |series: &CountSeries| item_with(plan, &series.exercise, series.rung.as_ref(), |_| true);
+    let mut ordered: Vec<(Option<ItemId>, (usize, &CountSeries))> =
+        all.iter().enumerate().map(|(place, series)| (item(series), (place, series))).collect();
+    ordered.sort_by_key(|(item, _)| (item.is_none(), *item));
+    let series = ordered.into_iter().map(|(item, (place, series))| {
+        let days = series.days.iter().map(|one| json!({ "day": one.day.0, "count": one.count }));
+        let keys = json!({
+            "item": item.map(number),
+            "unit": "repetitions",
+            "seconds": series.seconds,
+            "last": series.days.last().map(|one| one.count),
+            "last_day": series.days.last().map(|last| day(last.day)),
+            "best": series.best,
+            "verdict": series.change.as_ref().map(name),
+            "error": series.error_tenths.map(|tenths| f64::from(tenths) / 10.0),
+            "days": days.collect::<Vec<_>>(),
+            "exercise": series.exercise.to_string(),
+            "level": series.rung.as_ref().map(ToString::to_string),
+        });
+        (place, keys)
+    });
+    beside(whole, series)
+}
+
 /// The item with the series' exercise: the one at its level, else the first.
 fn item_of(series: &StanceSeries, plan: &Plan) -> Option<ItemId> {
     let fits = |leg: BodySide, item: &exercises::plan::Item| item.side.in_turn().contains(&Some(leg));
-    let of_leg = |item: &&exercises::plan::Item| series.leg.is_none_or(|leg| fits(leg, item));
-    let mut same = plan.prescription.items.iter().filter(|item| item.exercise == series.exercise).filter(of_leg);
-    let at_level = same.clone().find(|item| item.rung == series.rung);
-    at_level.or_else(|| same.next()).map(|item| item.id)
+    item_with(plan, &series.exercise, series.rung.as_ref(), |item| series.leg.is_none_or(|leg| fits(leg, item)))
+}
+
+/// The item with an exercise that `fits`: the one at the level, else the first.
+fn item_with(
+    plan: &Plan,
+    exercise: &ExerciseId,
+    rung: Option<&RungId>,
+    fits: impl Fn(&exercises::plan::Item) -> bool,
+) -> Option<ItemId> {
+    let same = || plan.prescription.items.iter().filter(|item| item.exercise == *exercise && fits(item));
+    same().find(|item| item.rung.as_ref() == rung).or_else(|| same().next()).map(|item| item.id)
 }
 
 fn number(item: ItemId) -> u8 {

@@ -48,6 +48,8 @@ fn quantity_name(quantity: Quantity) -> (&'static str, &'static str) {
         Quantity::ActivityMinutes | Quantity::BreathMinutes | Quantity::CareMinutes => ("minutes", ""),
         Quantity::RestSeconds => ("rest", " s"),
         Quantity::TargetSeconds => ("target", " s"),
+        Quantity::BeatSeconds => ("seconds", ""),
+        Quantity::BeatsPerMinute => ("beats", ""),
         Quantity::Repetitions => ("repetitions", ""),
         Quantity::Sets => ("sets", ""),
         Quantity::Trials => ("trials", ""),

@@ -62,12 +62,14 @@ pub enum Parts {
     Held(Vec<u32>),
     /// Repetitions of each set: done, failed.
     Counted(Vec<(u8, u8)>),
+    /// The number of movements in the whole time of a test.
+    Number(u8),
     /// The trials of a balance exercise.
     Trials {
         /// Where the phone was; `None` if the file does not say.
         phone: Option<SetUp>,
-        /// The leg, the milliseconds and the end of each trial.
-        each: Vec<(BodySide, u32, TrialEnd)>,
+        /// The leg, or none on both feet, the milliseconds and the end of each trial.
+        each: Vec<(Option<BodySide>, u32, TrialEnd)>,
     },
 }
 
@@ -82,7 +84,7 @@ pub fn reason(name: &str) -> Result<Barrier, Vec<String>> {
 /// The values of `do`, each with its fields other than `do` and `at`.
 const DONE: [(&str, &[&str]); 10] = [
     ("opened", &[]),
-    ("run", &["item", "live", "held", "done", "failed", "trials", "phone"]),
+    ("run", &["item", "live", "held", "done", "failed", "trials", "phone", "count"]),
     ("skip", &["item", "reason"]),
     ("days-off", &["from", "until", "why"]),
     ("pain", &["complaint", "score"]),
@@ -180,12 +182,22 @@ fn trouble(value: &Value) -> Result<Trouble, Wrong> {
     }
 }
 
+/// What was done in a run: one of these.
+const PARTS: &[&str] = &["held", "done", "trials", "count"];
+
 fn parts(fields: &Fields<'_>) -> Result<Parts, Wrong> {
     let given = ["held", "done", "trials"].map(|name| fields.optional(name));
     for list in given.into_iter().flatten() {
         if list.list()?.len() > MAX_PARTS {
             return Err(list.wrong_here(FaultKind::Runs(RunsFault::TooManyParts { most: MAX_PARTS as u32 })));
         }
+    }
+    let count = fields.maybe("count", |count| match given {
+        [None, None, None] => count.whole(u8::MAX),
+        _ => Err(fields.one_of(PARTS)),
+    })?;
+    if let Some(count) = count {
+        return Ok(Parts::Number(count));
     }
     let phone = fields.maybe("phone", |phone| match given {
         [None, None, Some(_)] => phone.named(),
@@ -195,7 +207,7 @@ fn parts(fields: &Fields<'_>) -> Result<Parts, Wrong> {
         ([None, None, Some(trials)], None) => Ok(Parts::Trials { phone, each: trials.each(trial)? }),
         ([Some(held), None, None], None) => Ok(Parts::Held(held.each(ms)?)),
         ([None, Some(done), None], failed) => counted(done, failed),
-        _ => Err(fields.one_of(&["held", "done", "trials"])),
+        _ => Err(fields.one_of(PARTS)),
     }
 }
 
@@ -211,10 +223,10 @@ fn counted(done: &Value, failed: Option<&Value>) -> Result<Parts, Wrong> {
     Ok(Parts::Counted(done.into_iter().zip(failed).collect()))
 }
 
-fn trial(value: &Value) -> Result<(BodySide, u32, TrialEnd), Wrong> {
+fn trial(value: &Value) -> Result<(Option<BodySide>, u32, TrialEnd), Wrong> {
     let trial = value.fields()?;
     trial.only(&["leg", "seconds", "end"])?;
-    Ok((trial.required("leg")?.named()?, ms(trial.required("seconds")?)?, trial.required("end")?.named()?))
+    Ok((trial.maybe("leg", Value::named)?, ms(trial.required("seconds")?)?, trial.required("end")?.named()?))
 }
 
 /// Seconds of up to an hour, as milliseconds.
@@ -284,7 +296,7 @@ mod tests {
     fn a_wrong_field_or_word_is_named_with_those_that_there_are() {
         let done = FaultKind::UnknownWord { found: "jump".into(), allowed: owned(&DONE.map(|(name, _)| name)) };
         refused_after("jump", "", "do", done);
-        let allowed = owned(&["do", "at", "item", "live", "held", "done", "failed", "trials", "phone"]);
+        let allowed = owned(&["do", "at", "item", "live", "held", "done", "failed", "trials", "phone", "count"]);
         let speed = FaultKind::UnknownField { found: "speed".into(), allowed };
         refused_after("run", r#","item":1,"held":[1],"speed":3"#, "", speed);
         refused_after("pain", r#","complaint":1"#, "", FaultKind::MissingField { field: "score".into() });
@@ -330,7 +342,7 @@ mod tests {
 
     #[test]
     fn a_run_has_parts_of_one_kind() {
-        let one_of = || FaultKind::OneOfFields { fields: owned(&["held", "done", "trials"]) };
+        let one_of = || FaultKind::OneOfFields { fields: owned(PARTS) };
         refused_after("run", r#","item":1"#, "", one_of());
         refused_after("run", r#","item":1,"held":[1],"done":[1]"#, "", one_of());
         refused_after("run", r#","item":1,"held":[1],"failed":[1]"#, "", one_of());

@@ -25,6 +25,7 @@ mod letter;
 mod runs;
 mod slots;
 mod stance;
+mod tally;
 mod wrong_clock;
 
 pub use bytes::parts;

@@ -1,11 +1,12 @@
 //! Runs in the form in which they are written, with conversions to and from the domain. The keys never change.
 
 use super::stance::StanceOut;
+use super::tally::TallyOut;
 use crate::codes::Code;
 use exercises::catalogue::RungId;
 use exercises::id::{ItemId, RunId};
 use exercises::run::{RunEnd, Share};
-use exercises::summary::{RunOn, RunTiming};
+use exercises::summary::{RunOn, RunTiming, TallyOn};
 use exercises::time::DayNumber;
 use minicbor::{Decode, Encode};
 use std::iter;
@@ -66,6 +67,9 @@ pub(super) struct RunOut {
     /// Not in version 1; left out for a run in time.
     #[n(11)]
     timing: Option<Code<RunTiming>>,
+    /// Left out if it was no test by repetitions.
+    #[n(12)]
+    tally: Option<TallyOut>,
 }
 
 impl RunOut {
@@ -76,7 +80,7 @@ impl RunOut {
     }
 
     fn after(run: &RunOn, before: (u32, u16)) -> RunOut {
-        let RunOn { run, day, item, rung, slot, hour, live, timing, end, dose, parts, stance } = run;
+        let RunOn { run, day, item, rung, slot, hour, live, timing, end, dose, parts, stance, tally } = run;
         RunOut {
             run: Some(run.0).filter(|run| Some(*run) != before.0.checked_add(1)),
             day: Some(day.0).filter(|day| *day != before.1),
@@ -90,6 +94,7 @@ impl RunOut {
             parts: ShareOut::from(*parts),
             stance: stance.as_ref().map(StanceOut::from),
             timing: Some(Code(*timing)).filter(|Code(timing)| *timing != RunTiming::InTime),
+            tally: tally.map(TallyOut::from),
         }
     }
 
@@ -106,7 +111,7 @@ impl RunOut {
     }
 
     fn run(self, before: (u32, u16)) -> Option<RunOn> {
-        let RunOut { run, day, item, rung, slot, hour, live, end: Code(end), dose, parts, stance, timing } = self;
+        let RunOut { run, day, item, rung, slot, hour, live, end: Code(end), dose, parts, stance, timing, tally } = self;
         Some(RunOn {
             run: RunId(run.or(before.0.checked_add(1))?),
             day: DayNumber(day.unwrap_or(before.1)),
@@ -120,6 +125,7 @@ impl RunOut {
             dose: dose.share()?,
             parts: parts.share()?,
             stance: stance.map(StanceOut::stance),
+            tally: tally.map(TallyOn::from),
         })
     }
 }

@@ -65,8 +65,9 @@ impl From<SwayOut> for SwayOn {
 #[derive(Encode, Decode)]
 #[cbor(map)]
 struct TrialOut {
+    /// Left out on both feet.
     #[n(0)]
-    leg: Code<BodySide>,
+    leg: Option<Code<BodySide>>,
     #[n(1)]
     held_ms: u32,
     #[n(2)]
@@ -75,7 +76,8 @@ struct TrialOut {
 
 impl From<&StanceOn> for StanceOut {
     fn from(StanceOn { set_up, surface, eyes, target_s, trials, sway }: &StanceOn) -> StanceOut {
-        let trial = |Trial { leg, held_ms, end }: &Trial| TrialOut { leg: Code(*leg), held_ms: *held_ms, end: Code(*end) };
+        let trial =
+            |Trial { leg, held_ms, end }: &Trial| TrialOut { leg: leg.map(Code), held_ms: *held_ms, end: Code(*end) };
         let trials = AtMost(trials.iter().take(MAX_TRIALS).map(trial).collect());
         let sway = (!sway.is_empty()).then(|| AtMost(sway.iter().take(MAX_TRIALS).map(SwayOut::from).collect()));
         StanceOut { set_up: Code(*set_up), surface: Code(*surface), eyes: Code(*eyes), target_s: *target_s, trials, sway }
@@ -85,7 +87,7 @@ impl From<&StanceOn> for StanceOut {
 impl StanceOut {
     pub(super) fn stance(self) -> StanceOn {
         let StanceOut { set_up: Code(set_up), surface: Code(surface), eyes: Code(eyes), target_s, trials, sway } = self;
-        let trial = |TrialOut { leg: Code(leg), held_ms, end: Code(end) }| Trial { leg, held_ms, end };
+        let trial = |TrialOut { leg, held_ms, end: Code(end) }| Trial { leg: leg.map(|Code(leg)| leg), held_ms, end };
         let trials = trials.0.into_iter().map(trial).collect();
         let sway = sway.map_or_else(Vec::new, |sway| sway.0.into_iter().map(SwayOn::from).collect());
         StanceOn { set_up, surface, eyes, target_s, trials, sway }

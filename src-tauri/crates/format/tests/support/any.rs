@@ -15,7 +15,7 @@ use exercises::run::{RunEnd, SetUp, Share, Trial, TrialEnd};
 use exercises::score::Score;
 use exercises::summary::{
     AlarmOn, ByWrongClock, Corrections, DuringOn, FormerPart, ItemDay, MorningOn, RatedOn, RunOn, RunTiming, SettledOn,
-    StanceOn, Summary, SwayOn, TakenOn, WeekDelay, WellAgainOn,
+    StanceOn, Summary, SwayOn, TakenOn, TallyOn, WeekDelay, WellAgainOn,
 };
 use exercises::sway::{ReportedFigures, SourceKind};
 use exercises::time::DayNumber;
@@ -249,19 +249,23 @@ fn sway() -> impl Strategy<Value = SwayOn> {
 
 fn stance() -> impl Strategy<Value = StanceOn> {
     let end = select(vec![TrialEnd::Touch, TrialEnd::Target, TrialEnd::CutOff]);
-    let trial = (leg(), any::<u32>(), end).prop_map(|(leg, held_ms, end)| Trial { leg, held_ms, end });
+    let trial = (prop::option::of(leg()), any::<u32>(), end).prop_map(|(leg, held_ms, end)| Trial { leg, held_ms, end });
     let set_up = select(vec![SetUp::OnSupport, SetUp::AtBreastbone, SetUp::InPocket]);
     (set_up, surface(), eyes(), any::<u16>(), vec(trial, 0..=20), vec(sway(), 0..=20)).prop_map(
         |(set_up, surface, eyes, target_s, trials, sway)| StanceOn { set_up, surface, eyes, target_s, trials, sway },
     )
 }
 
+fn tally() -> impl Strategy<Value = TallyOn> {
+    any::<(u16, u8, bool)>().prop_map(|(seconds, count, whole)| TallyOn { seconds, count, whole })
+}
+
 fn run(from: u16, until: u16) -> impl Strategy<Value = RunOn> {
     let end = select(vec![RunEnd::Going, RunEnd::Completed, RunEnd::Stopped, RunEnd::Trouble]);
     let head = (any::<u32>(), day_number(from, until), any::<u8>(), option::of(rung()), option::of(any::<u8>()), 0..24_u8);
     let timing = select(vec![RunTiming::InTime, RunTiming::Late, RunTiming::Moved]);
-    let rest = (any::<bool>(), timing, end, share(), share(), option::of(stance()));
-    (head, rest).prop_map(|((run, day, item, rung, slot, hour), (live, timing, end, dose, parts, stance))| RunOn {
+    let rest = (any::<bool>(), timing, end, share(), share(), option::of(stance()), option::of(tally()));
+    (head, rest).prop_map(|((run, day, item, rung, slot, hour), (live, timing, end, dose, parts, stance, tally))| RunOn {
         run: RunId(run),
         day,
         item: ItemId(item),
@@ -274,6 +278,7 @@ fn run(from: u16, until: u16) -> impl Strategy<Value = RunOn> {
         dose,
         parts,
         stance,
+        tally,
     })
 }
 

@@ -292,6 +292,7 @@ fn hourly_holds(summary: &mut Summary, day: u16) {
             dose: Share { done, of: 30_000 },
             parts: Share { done: done / 10_000, of: 3 },
             stance: None,
+            tally: None,
         });
     }
     summary.days.push(ItemDay { day: DayNumber(day), item: ItemId(1), revision: 1, slots });
@@ -301,7 +302,8 @@ fn stances(summary: &mut Summary, day: u16) {
     let trial = |at: u32| {
         let held_ms = 9_000 + u32::from(day) * 311 + at * 2_477;
         let end = if held_ms >= 30_000 { TrialEnd::Target } else { TrialEnd::Touch };
-        Trial { leg: if at.is_multiple_of(2) { BodySide::Left } else { BodySide::Right }, held_ms: held_ms.min(30_000), end }
+        let leg = if at.is_multiple_of(2) { BodySide::Left } else { BodySide::Right };
+        Trial { leg: Some(leg), held_ms: held_ms.min(30_000), end }
     };
     for slot in 0..2_u8 {
         let stance = StanceOn {
@@ -325,6 +327,7 @@ fn stances(summary: &mut Summary, day: u16) {
             dose: Share { done: 6, of: 6 },
             parts: Share { done: 6, of: 6 },
             stance: Some(stance),
+            tally: None,
         });
     }
     summary.days.push(ItemDay {
@@ -384,6 +387,7 @@ pub fn frozen_summary() -> Summary {
         dose: Share { done: 12_345, of: 30_000 },
         parts: Share { done: 1, of: 3 },
         stance: None,
+        tally: None,
     };
     let mut six_weeks = six_weeks();
     let stance =

@@ -123,6 +123,10 @@ dose-hold-seconds = Seconds each
 dose-rest = Rest, seconds
 dose-trials = Attempts
 dose-target = Target, seconds
+dose-cap = Up to, seconds
+dose-count-seconds = Seconds to count in
+dose-seconds-each = Seconds each
+dose-beats = Beats a minute
 dose-sets = Sets
 dose-repetitions = Repetitions
 dose-stretches = Stretches
@@ -195,6 +199,17 @@ dose-sentence-minutes = { $n ->
 # Seconds of the four parts of a breath.
 dose-sentence-pace = Each breath: { $inhale } s in, { $full } s pause, { $exhale } s out, { $empty } s pause
 dose-sentence-prompt = Once, without a dose
+dose-sentence-count = As many complete movements as possible in { $seconds } seconds
+dose-sentence-beat = { $n ->
+        [one] { $rounds } round
+       *[other] { $rounds } rounds
+    } of { $s ->
+        [one] { $seconds } second
+       *[other] { $seconds } seconds
+    } at { $beats } beats a minute, with { $rest ->
+        [one] { $pause } second
+       *[other] { $pause } seconds
+    } of rest in between
 # The tempo of a repetition: muscles shorten, hold, lengthen.
 dose-sentence-tempo = Each repetition: { $out ->
         [one] { $concentric } second concentric

@@ -93,6 +93,15 @@ dose-care = { $n ->
     }
 # What stands in the place of a dose for something that is done at once, such as a change of position.
 dose-prompt = once
+# $s is 10 or more.
+# $s (Number)
+dose-count = as many as you can in { $s } seconds
+# $s is 5 or more, $beats 30 or more.
+# $s (Number), $beats (Number)
+dose-beat = { $n ->
+        [one] { $n } round of { $s } seconds at { $beats } beats a minute
+       *[other] { $n } rounds of { $s } seconds at { $beats } beats a minute
+    }
 # $n (Number)
 every-minutes = every { $n } minutes from { $from } to { $to }
 every-hour = every hour from { $from } to { $to }

@@ -187,6 +187,22 @@ screen-may-be-off = You can switch the screen off. The time goes on.
 effort-aim = Effort aimed at: { $n } of 10.
 # A button: one movement is done.
 count-one = Count one
+# Asked after a test: the number of movements that were completed, and the button that saves it.
+how-many-complete = How many were complete?
+how-many-what = Count only whole movements. None is an answer too.
+save-number = Save this number
+# Title while somebody moves on a beat that is heard.
+move-on-beat = On the beat
+# $n (Number), $of (Number)
+round-of = Round { $n } of { $of }
+# $n (Number), $of (Number)
+next-round-of = Next: round { $n } of { $of }
+# Asked once after movements of the head, with three answers. The last one opens the advice for dizziness.
+dizzier-than-before = Are you dizzier than before you began?
+stay-until-settled = Stay where you are until it has settled.
+dizzy-not = No, not more than before
+dizzy-settles = A little, and it is settling
+dizzy-stays = Yes, and it stays
 # A button: all movements asked for are done.
 all-movements-done = All done
 # A button for something done at once, such as a change of position.
@@ -243,6 +259,14 @@ done-minutes = { $of ->
     }
 done-once = Done once.
 not-done = Not done.
+# A test in which repetitions are counted in a set time.
+done-test = The whole test is done.
+stopped-test = Stopped before the end: kept, but not as a result.
+# $done (Number)
+done-rounds = { $of ->
+        [one] { $done } of { $of } round completed.
+       *[other] { $done } of { $of } rounds completed.
+    }
 # The device slept during a walk or a rest; its minutes were counted by the clock.
 done-unseen = { $n ->
         [one] The screen was off for { $n } minute of it, counted by the clock. If you stopped earlier, say so here.
@@ -273,6 +297,10 @@ save-minutes = Save these minutes
 part-minutes = { $n } of { $of } min
 # $n (Number), $of (Number)
 part-counted = { $n } of { $of }
+# $n (Number), $s (Number)
+part-tallied = { $n } in { $s } s
+# $n (Number), $s (Number)
+part-tallied-partly = { $n } by { $s } s, stopped early
 part-interrupted = interrupted, not measured
 part-not-done = not done
 save-again = Save again
@@ -282,12 +310,17 @@ cannot-be-guided = This exercise cannot be guided because its dose does not fit 
 
 stand-on-left = Left leg
 stand-on-right = Right leg
+# Instead of a leg, for a stand on both feet.
+stand-on-both = Both feet on the floor
 support-near = A worktop or a sturdy chair is within reach. The floor is clear and dry.
 phone-on-support = Lay the phone on it.
 hand-over-phone = Keep one hand just above the screen. Touch the screen when your foot comes down.
 # The next two instead of the last two on a device without a motion sensor, such as a computer.
 device-beside-support = Have this device beside it, within reach.
 hand-over-device = Keep one hand just above the keys or the screen. Press any key or touch the screen when your foot comes down.
+# Instead of hand-over-phone and hand-over-device for a stand on both feet.
+hand-over-phone-both = Keep one hand just above the screen. Touch the screen when you take a step or hold on.
+hand-over-device-both = Keep one hand just above the keys or the screen. Press any key or touch the screen when you take a step or hold on.
 start-count = Start countdown
 when-ready-start = Nothing starts until you tap.
 # $s (Number)
@@ -296,6 +329,10 @@ lift-at-tone = Lift your foot at the rising tone
 touch-when-down = Touch anywhere when your foot comes down
 # Instead of touch-when-down on a device without a motion sensor, such as a computer.
 press-when-down = Press any key or touch the screen when your foot comes down
+# Instead of lift-at-tone, touch-when-down and press-when-down for a stand on both feet.
+begins-at-tone = Take your position. It begins at the rising tone.
+touch-when-step = Touch anywhere when you take a step or hold on
+press-when-step = Press any key or touch the screen when you take a step or hold on
 # During the countdown.
 touch-goes-back = Keep the support within reach. A touch goes back.
 any-touch-ends-attempt = Hold on to the support if you need to, then touch the screen. That ends the attempt.

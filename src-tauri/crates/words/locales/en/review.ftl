@@ -5,7 +5,8 @@
 review-question-alarms = Alarms
 review-question-done = Adherence, by time of day
 review-question-pain = Pain, 0 to 10
-review-question-balance = Balance: single-leg stance time (s)
+review-question-balance = Balance: stance time (s)
+review-question-counts = Tests by repetitions
 review-question-activities = Activities, 0 (cannot do) to 10 (as before)
 review-question-barriers = What got in the way
 review-question-next = What next
@@ -207,6 +208,11 @@ review-dose-stretch = { $of ->
        *[other] Stretched { $done } of { $of } seconds, { $percent }%.
     }
 # $done (Number), $percent (Number)
+review-dose-on-beat = { $of ->
+        [one] On the beat { $done } of { $of } second, { $percent }%.
+       *[other] On the beat { $done } of { $of } seconds, { $percent }%.
+    }
+# $done (Number), $percent (Number)
 review-dose-minutes = { $of ->
         [one] { $done } of { $of } minute, { $percent }%.
        *[other] { $done } of { $of } minutes, { $percent }%.
@@ -320,6 +326,16 @@ review-rising = Rising
 review-falling = Falling
 review-at-maximum = At maximum
 review-not-enough-data = Not enough data
+review-count-within-error = Within measurement error
+review-count-error-unknown = No measurement error known
+# $exercise: its name. $seconds (Number)
+review-count-conditions = { $exercise }: repetitions in { $seconds } s, at home
+# $first (Number), $last (Number), $best (Number)
+review-count-figures = First { $first }, last { $last }, best { $best }.
+# $error (Number)
+review-count-error = The error of testing oneself is { $error }; home and visit are not compared.
+# $n (Number)
+review-count-on = { $date }: { $n }
 # $n is 5 days or more. $basis: one of review-from-…
 # $from (Number), $to (Number), $n (Number), $least (Number)
 review-stance-moved = { $from } to { $to } s over { $n } days; exceeds the minimum change of { $least } s ({ $basis }).
@@ -485,6 +501,12 @@ review-to-minutes = { $n ->
     }
 # $n (Number)
 review-to-target = to a target of { $n } seconds
+# $n (Number)
+review-to-cap = to { $n } seconds each
+# $n (Number)
+review-to-beats = to { $n } beats a minute
+# $n (Number)
+review-to-beat-seconds = to { $n } seconds each time
 review-to-trials = { $n ->
         [one] to { $n } attempt
        *[other] to { $n } attempts

@@ -119,6 +119,10 @@ dose-hold-seconds = Segundos cada una
 dose-rest = Descanso, s
 dose-trials = Intentos
 dose-target = Objetivo, s
+dose-cap = Hasta, s
+dose-count-seconds = Segundos para contar
+dose-seconds-each = Segundos cada una
+dose-beats = Golpes por minuto
 dose-sets = Series
 dose-repetitions = Repeticiones
 dose-stretches = Estiramientos
@@ -189,6 +193,17 @@ dose-sentence-minutes = { $n ->
     }
 dose-sentence-pace = Cada respiración: { $inhale } s al inspirar, { $full } s de pausa, { $exhale } s al espirar, { $empty } s de pausa
 dose-sentence-prompt = Una vez, sin dosis
+dose-sentence-count = Tantos movimientos completos como se pueda en { $seconds } segundos
+dose-sentence-beat = { $n ->
+        [one] { $rounds } ronda
+       *[other] { $rounds } rondas
+    } de { $s ->
+        [one] { $seconds } segundo
+       *[other] { $seconds } segundos
+    } a { $beats } golpes por minuto, con { $rest ->
+        [one] { $pause } segundo
+       *[other] { $pause } segundos
+    } de descanso entre una y otra
 # El ritmo de una repetición: el músculo se acorta, aguanta, se alarga.
 dose-sentence-tempo = Cada repetición: fase concéntrica de { $out ->
         [one] { $concentric } segundo

@@ -92,6 +92,11 @@ dose-care = { $n ->
       *[other] { $n } minutos
     }
 dose-prompt = una vez
+dose-count = todos los que pueda en { $s } segundos
+dose-beat = { $n ->
+       [one] { $n } ronda de { $s } segundos a { $beats } golpes por minuto
+      *[other] { $n } rondas de { $s } segundos a { $beats } golpes por minuto
+    }
 # $from y $to son horas sin artículo.
 every-minutes = cada { $n } minutos, de { $from } a { $to }
 every-hour = cada hora, de { $from } a { $to }

@@ -176,6 +176,17 @@ screen-may-be-off = Puede apagar la pantalla. El tiempo sigue contando.
 # Cuánto debe costar, de 0 (nada) a 10 (lo máximo posible).
 effort-aim = Esfuerzo buscado: { $n } de 10.
 count-one = Contar uno
+how-many-complete = ¿Cuántos completó?
+how-many-what = Cuente solo los movimientos enteros. Ninguno también es una respuesta.
+save-number = Guardar este número
+move-on-beat = Al compás
+round-of = Ronda { $n } de { $of }
+next-round-of = Siguiente: ronda { $n } de { $of }
+dizzier-than-before = ¿Tiene más mareo que antes de empezar?
+stay-until-settled = Quédese donde está hasta que se le pase.
+dizzy-not = No, no más que antes
+dizzy-settles = Un poco, y se está pasando
+dizzy-stays = Sí, y no se pasa
 all-movements-done = Todos hechos
 done-now = Ya lo hice
 stretch-of = Estiramiento { $n } de { $of }
@@ -215,6 +226,12 @@ done-minutes = { $of ->
     }
 done-once = Hecho una vez.
 not-done = Sin hacer.
+done-test = Prueba hecha entera.
+stopped-test = Terminó antes de tiempo: se guarda, pero no cuenta como resultado.
+done-rounds = { $of ->
+        [one] { $done } de { $of } ronda completa.
+       *[other] { $done } de { $of } rondas completas.
+    }
 done-unseen = { $n ->
        [one] La pantalla estuvo apagada { $n } minuto de ese tiempo, que se contó por el reloj. Si paró antes, dígalo aquí.
       *[other] La pantalla estuvo apagada { $n } minutos de ese tiempo, que se contaron por el reloj. Si paró antes, dígalo aquí.
@@ -235,6 +252,8 @@ minutes-done = Minutos hechos
 save-minutes = Guardar estos minutos
 part-minutes = { $n } de { $of } min
 part-counted = { $n } de { $of }
+part-tallied = { $n } en { $s } s
+part-tallied-partly = { $n } en { $s } s, interrumpida
 part-interrupted = se interrumpió, sin medir
 part-not-done = sin hacer
 save-again = Guardar otra vez
@@ -244,12 +263,15 @@ cannot-be-guided = No se puede guiar este ejercicio porque la dosis prescrita no
 
 stand-on-left = Pierna izquierda
 stand-on-right = Pierna derecha
+stand-on-both = Los dos pies en el suelo
 support-near = Tenga al alcance de la mano un mueble firme o una silla estable. El suelo debe estar despejado y seco.
 phone-on-support = Deje el teléfono sobre ese apoyo.
 hand-over-phone = Mantenga una mano justo encima de la pantalla, sin tocarla. Tóquela cuando baje el pie.
 # Las dos siguientes en lugar de las dos anteriores en un dispositivo sin sensor de movimiento, como un ordenador.
 device-beside-support = Tenga este dispositivo al lado, al alcance de la mano.
 hand-over-device = Mantenga una mano justo encima de las teclas o de la pantalla, sin tocarlas. Cuando baje el pie, pulse cualquier tecla o toque la pantalla.
+hand-over-phone-both = Tenga una mano justo encima de la pantalla. Tóquela cuando dé un paso o se sujete.
+hand-over-device-both = Tenga una mano justo encima de las teclas o de la pantalla. Pulse una tecla o toque la pantalla cuando dé un paso o se sujete.
 start-count = Iniciar la cuenta atrás
 when-ready-start = Nada empieza hasta que usted toque el botón.
 # $s: segundos enteros.
@@ -258,6 +280,9 @@ lift-at-tone = Levante el pie con el tono que sube
 touch-when-down = Toque la pantalla cuando baje el pie
 # En lugar de touch-when-down en un dispositivo sin sensor de movimiento, como un ordenador.
 press-when-down = Pulse una tecla o toque la pantalla cuando baje el pie
+begins-at-tone = Póngase en posición. Empieza con el tono que sube.
+touch-when-step = Toque la pantalla cuando dé un paso o se sujete
+press-when-step = Pulse una tecla o toque la pantalla cuando dé un paso o se sujete
 # Durante la cuenta atrás.
 touch-goes-back = Tenga el apoyo al alcance. Toque la pantalla para volver atrás.
 any-touch-ends-attempt = Sujétese si lo necesita y luego toque la pantalla: así termina el intento.

@@ -6,7 +6,8 @@
 review-question-alarms = Alarmas
 review-question-done = Cumplimiento, por hora del día
 review-question-pain = Dolor, de 0 a 10
-review-question-balance = Equilibrio: tiempo sobre una pierna (s)
+review-question-balance = Equilibrio: tiempo de pie (s)
+review-question-counts = Pruebas por repeticiones
 review-question-activities = Actividades, de 0 (no puede) a 10 (como antes)
 review-question-barriers = Qué lo impidió
 review-question-next = Qué hacer ahora
@@ -186,6 +187,10 @@ review-sessions-paused = { $n ->
     }
 review-dose-seconds = Mantuvo { $done } de { $of } segundos, { $percent } %.
 review-dose-stretch = Estiró { $done } de { $of } segundos, { $percent } %.
+review-dose-on-beat = { $of ->
+        [one] Al compás { $done } de { $of } segundo, { $percent } %.
+       *[other] Al compás { $done } de { $of } segundos, { $percent } %.
+    }
 review-dose-minutes = { $done } de { $of } minutos, { $percent } %.
 review-dose-times = { $done } de { $of } veces, { $percent } %.
 review-dose-repetitions = { $done } de { $of } repeticiones, { $percent } %.
@@ -267,6 +272,12 @@ review-rising = Sube
 review-falling = Baja
 review-at-maximum = En el máximo
 review-not-enough-data = Datos insuficientes
+review-count-within-error = Dentro del error de medición
+review-count-error-unknown = Sin error de medición conocido
+review-count-conditions = { $exercise }: repeticiones en { $seconds } s, en casa
+review-count-figures = Primera { $first }, última { $last }, mejor { $best }.
+review-count-error = El error al hacerse la prueba uno mismo es { $error }; no se comparan casa y consulta.
+review-count-on = { $date }: { $n }
 # $basis: uno de los mensajes review-from-...
 review-stance-moved = de { $from } a { $to } s en { $n } días; supera el cambio mínimo de { $least } s ({ $basis }).
 review-stance-below-minimum = de { $from } a { $to } s en { $n } días; cambio mínimo: { $least } s ({ $basis }).
@@ -412,6 +423,9 @@ review-to-target = { $n ->
        [one] a un objetivo de { $n } segundo
       *[other] a un objetivo de { $n } segundos
     }
+review-to-cap = a { $n } segundos cada uno
+review-to-beats = a { $n } golpes por minuto
+review-to-beat-seconds = a { $n } segundos cada vez
 review-to-trials = { $n ->
        [one] a { $n } intento
       *[other] a { $n } intentos

@@ -81,6 +81,8 @@ impl Words {
             ExerciseFault::TextsTwice => Key::FileFaultTextsTwice,
             ExerciseFault::BalanceNeeds => Key::FileFaultBalanceNeeds,
             ExerciseFault::SidesOfLadder => Key::FileFaultSidesOfLadder,
+            ExerciseFault::SidesOfKind => Key::FileFaultSidesOfKind,
+            ExerciseFault::ErrorOfCount => Key::FileFaultErrorOfCount,
             ExerciseFault::StepOfTest => Key::FileFaultStepOfTest,
         };
         self.text(key).to_owned()
@@ -226,6 +228,8 @@ mod tests {
             ExerciseFault::Unprintable { character: '\u{202E}' },
             ExerciseFault::BalanceNeeds,
             ExerciseFault::SidesOfLadder,
+            ExerciseFault::SidesOfKind,
+            ExerciseFault::ErrorOfCount,
             ExerciseFault::StepOfTest,
             ExerciseFault::SameId { id: "wall-sit".into() },
         ];

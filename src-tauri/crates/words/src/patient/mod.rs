@@ -72,6 +72,11 @@ impl Words {
         })
     }
 
+    /// "Left leg", or "Both feet on the floor".
+    pub fn stood_on(self, leg: Option<BodySide>) -> &'static str {
+        leg.map_or_else(|| self.text(Key::StandOnBoth), |leg| self.stand_on(leg))
+    }
+
     /// "left side". "Left" alone, after a number or "not done", could be read as "remaining".
     fn of_side(self, leg: BodySide) -> &'static str {
         self.text(match leg {
@@ -131,6 +136,8 @@ impl Words {
             PartDone::Counted(n, of) => self.part_counted(n, of),
             PartDone::Stood(ms, false) => self.seconds_short(self.seconds(ms)),
             PartDone::Stood(ms, true) => self.seconds_target_reached(self.seconds(ms)),
+            PartDone::Tallied(Some(count), ms, of) if ms >= of => self.part_tallied(count, of / 1000),
+            PartDone::Tallied(count, ms, _) => self.part_tallied_partly(count.unwrap_or_default(), ms / 1000),
             PartDone::CutOff => self.text(Key::PartInterrupted).to_owned(),
             PartDone::Not => self.text(Key::PartNotDone).to_owned(),
         }

@@ -15,11 +15,14 @@ impl Words {
         (self.text(name), self.text(what))
     }
 
-    /// What to do with the phone and the hands, in steps. Without a sensor it may be no phone at all.
-    pub fn set_up_steps(self, set_up: SetUp, has_sensor: bool) -> [&'static str; 3] {
+    /// What to do with the phone and the hands, in steps, for a stand on one leg or (`by_leg` is false) on both feet. Without a
+    /// sensor it may be no phone at all.
+    pub fn set_up_steps(self, set_up: SetUp, has_sensor: bool, by_leg: bool) -> [&'static str; 3] {
         let [phone, hands] = match set_up {
-            SetUp::OnSupport if !has_sensor => [Key::DeviceBesideSupport, Key::HandOverDevice],
-            SetUp::OnSupport => [Key::PhoneOnSupport, Key::HandOverPhone],
+            SetUp::OnSupport if !has_sensor && by_leg => [Key::DeviceBesideSupport, Key::HandOverDevice],
+            SetUp::OnSupport if !has_sensor => [Key::DeviceBesideSupport, Key::HandOverDeviceBoth],
+            SetUp::OnSupport if by_leg => [Key::PhoneOnSupport, Key::HandOverPhone],
+            SetUp::OnSupport => [Key::PhoneOnSupport, Key::HandOverPhoneBoth],
             SetUp::AtBreastbone => [Key::PhoneAtBreastbone, Key::OtherHandNear],
             SetUp::InPocket => [Key::PhoneInPocket, Key::HandsNear],
         };
@@ -81,8 +84,10 @@ mod tests {
     fn a_device_without_a_sensor_is_no_phone() {
         for (locale, phone) in [(Locale::En, "phone"), (Locale::Es, "teléfono")] {
             let words = Words::new(locale);
-            let said = |has_sensor| words.set_up_steps(SetUp::OnSupport, has_sensor).concat();
-            assert!(said(true).contains(phone) && !said(false).contains(phone), "{}", said(false));
+            for by_leg in [true, false] {
+                let said = |has_sensor| words.set_up_steps(SetUp::OnSupport, has_sensor, by_leg).concat();
+                assert!(said(true).contains(phone) && !said(false).contains(phone), "{}", said(false));
+            }
             assert!(!words.text(Key::NoMotionSensor).contains(phone));
         }
     }

@@ -16,6 +16,8 @@ pub enum ReviewQuestion {
     Pain,
     /// Is the plan working: balance?
     Balance,
+    /// Is the plan working: tests by repetitions? Shown only if there are any.
+    Counts,
     /// Is the plan working: activities?
     Activities,
     /// What got in the way?
@@ -34,6 +36,7 @@ impl Words {
             ReviewQuestion::Done => Key::ReviewQuestionDone,
             ReviewQuestion::Pain => Key::ReviewQuestionPain,
             ReviewQuestion::Balance => Key::ReviewQuestionBalance,
+            ReviewQuestion::Counts => Key::ReviewQuestionCounts,
             ReviewQuestion::Activities => Key::ReviewQuestionActivities,
             ReviewQuestion::Barriers => Key::ReviewQuestionBarriers,
             ReviewQuestion::Next => Key::ReviewQuestionNext,
@@ -45,7 +48,7 @@ impl Words {
     pub fn unanswered(self, question: ReviewQuestion) -> &'static str {
         self.text(match question {
             ReviewQuestion::Alarms => Key::ReviewNoAlarm,
-            ReviewQuestion::Done | ReviewQuestion::Notes => Key::ReviewNothingDue,
+            ReviewQuestion::Done | ReviewQuestion::Counts | ReviewQuestion::Notes => Key::ReviewNothingDue,
             ReviewQuestion::Pain => Key::ReviewNoComplaint,
             ReviewQuestion::Balance => Key::ReviewNoBalance,
             ReviewQuestion::Activities => Key::ReviewNoActivity,

@@ -6,6 +6,7 @@
 mod adherence;
 mod alarms;
 mod balance;
+mod counts;
 mod grid;
 mod head;
 mod names;

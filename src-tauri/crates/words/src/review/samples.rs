@@ -57,6 +57,7 @@ fn exercise(id: &str, names: [&str; 2], dose: Dose, side: Sidedness, rungs: &[(&
         posture: None,
         equipment: Vec::new(),
         one_leg: id == "one-leg",
+        count_error_tenths: None,
         test: false,
         step_rules: Vec::new(),
         dose_basis: None,
@@ -222,13 +223,14 @@ fn trials(day: u16) -> RunOn {
         end: RunEnd::Completed,
         dose: Share { done: 6, of: 6 },
         parts: Share { done: 6, of: 6 },
+        tally: None,
         stance: Some(StanceOn {
             set_up: SetUp::OnSupport,
             surface: Surface::Firm,
             eyes: Eyes::Open,
             target_s: 30,
             sway: Vec::new(),
-            trials: vec![trial(BodySide::Left, left), trial(BodySide::Right, 24 + u32::from(day % 3))],
+            trials: vec![trial(Some(BodySide::Left), left), trial(Some(BodySide::Right), 24 + u32::from(day % 3))],
         }),
     }
 }

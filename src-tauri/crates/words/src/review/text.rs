@@ -28,6 +28,7 @@ impl Words {
             self.write_done(&mut page_text, review, names);
             self.write_pain(&mut page_text, review, names);
             self.write_balance(&mut page_text, review, names);
+            self.write_counts(&mut page_text, review, names);
             self.write_activities(&mut page_text, review, names);
             self.write_barriers(&mut page_text, review);
             self.write_next(&mut page_text, review, names);
@@ -99,6 +100,18 @@ impl Words {
             sides.for_each(|sides| page_text.line(2, &self.side_to_side(&sides.sides)));
         }
         self.visit_stances(&review.baselines, review.start).iter().for_each(|line| page_text.line(1, line));
+    }
+
+    fn write_counts(self, page_text: &mut PageText, review: &Review, names: Names<'_>) {
+        if review.counts.is_empty() {
+            return;
+        }
+        self.heading(page_text, ReviewQuestion::Counts, false);
+        for series in &review.counts {
+            page_text.line(1, &self.count_conditions(series, names));
+            page_text.line(2, &self.count_change(series).line(self));
+            page_text.line(2, &self.count_days(series, review.start));
+        }
     }
 
     fn write_activities(self, page_text: &mut PageText, review: &Review, names: Names<'_>) {

@@ -26,15 +26,17 @@ pub fn Between(
     let name = words.exercise_name(&script.exercise).to_owned();
     let drawing =
         script.run.rung.as_ref().map_or_else(|| script.exercise.poses.clone(), |rung| script.exercise.figure(rung));
-    let leg = view.part.side.map(|leg| words.stand_on(leg));
+    let leg = words.stood_on(view.part.side);
+    let by_leg = view.kind.is_by_leg();
     let part = words.part_of_kind(view.kind, view.part.number, view.part.of, false);
     let last = last(driver).map(|trial| words.last_attempt(words.seconds(trial.held_ms)));
     let rest = Memo::new(move |_| driver.view.get().seconds.filter(|_| driver.view.get().phase == Phase::Resting));
     let resting =
         move || rest.get().map(|s| words.rest_for(s)).unwrap_or_else(|| words.text(Key::WhenReadyStart).to_owned());
     let first = last.is_none();
-    let steps =
-        move || words.set_up_steps(driver.set_up.get(), driver.motion.has_sensor()).map(|step| view! { <li>{step}</li> });
+    let steps = move || {
+        words.set_up_steps(driver.set_up.get(), driver.motion.has_sensor(), by_leg).map(|step| view! { <li>{step}</li> })
+    };
     let mirrored = view.part.side == Some(BodySide::Left);
     let pose = Signal::stored(1.0);
     // Where there is no sensor, no phone is drawn.

@@ -1,5 +1,6 @@
 //! A count-in or a trial: there is no control on the screen, because the whole screen can be touched.
 
+use exercises::catalogue::Kind;
 use exercises::day_string;
 use exercises::guide::{GuideView, Phase, Press};
 use exercises::history::own_median_ms;
@@ -25,7 +26,7 @@ pub fn WholeScreen(script: Box<RunScript>) -> impl IntoView {
     let going = Signal::derive(move || {
         let view = driver.view.get();
         let progress = if matches!(view.phase, Phase::Trial | Phase::Settling) { view.progress } else { 0.0 };
-        let own_ms = view.part.side.and_then(|leg| own_median_ms(&own, set_up, leg));
+        let own_ms = own_median_ms(&own, set_up, view.part.side);
         let going = day_string::stance(progress, own_ms.map(|ms| f64::from(ms) / target_ms.max(1.0)));
         match driver.motion.sway.get() {
             Some((left, _)) => going.swinging(left),
@@ -38,7 +39,7 @@ pub fn WholeScreen(script: Box<RunScript>) -> impl IntoView {
     let title = Memo::new(move |_| title(&driver.view.get(), touchable, driver.motion.has_sensor(), words));
     let foot = Memo::new(move |_| foot(&driver.view.get(), touchable, driver.motion.has_sensor(), words));
     let announced = move || driver.motion.announced.get() && touchable;
-    let head = Memo::new(move |_| driver.view.get().part.side.map(|leg| words.stand_on(leg)));
+    let head = Memo::new(move |_| words.stood_on(driver.view.get().part.side));
     let press = move || driver.press(Press::Touch);
     let touch = move || {
         if touchable {
@@ -77,17 +78,20 @@ pub fn WholeScreen(script: Box<RunScript>) -> impl IntoView {
 fn title(view: &GuideView, touchable: bool, has_sensor: bool, words: Words) -> &'static str {
     words.text(match (view.phase, touchable, has_sensor) {
         (Phase::Settling, ..) => Key::AttemptOver,
-        (Phase::CountIn, ..) => Key::LiftAtTone,
-        (_, touchable, has_sensor) => during_trial(touchable, has_sensor),
+        (Phase::CountIn, ..) if view.kind.is_by_leg() => Key::LiftAtTone,
+        (Phase::CountIn, ..) => Key::BeginsAtTone,
+        (_, touchable, has_sensor) => during_trial(view.kind, touchable, has_sensor),
     })
 }
 
 /// What ends the trial: a touch, any key on a device without a sensor, or the sound if the phone is in a pocket.
-pub fn during_trial(touchable: bool, has_sensor: bool) -> Key {
-    match (touchable, has_sensor) {
-        (true, true) => Key::TouchWhenDown,
-        (true, false) => Key::PressWhenDown,
-        (false, _) => Key::StandUntilSound,
+pub fn during_trial(kind: Kind, touchable: bool, has_sensor: bool) -> Key {
+    match (touchable, has_sensor, kind.is_by_leg()) {
+        (true, true, true) => Key::TouchWhenDown,
+        (true, false, true) => Key::PressWhenDown,
+        (true, true, false) => Key::TouchWhenStep,
+        (true, false, false) => Key::PressWhenStep,
+        (false, ..) => Key::StandUntilSound,
     }
 }
 

@@ -150,3 +150,15 @@ fn in_one_file_a_levels_texts_follow_the_same_rules() {
     let differ = FaultKind::Exercise(ExerciseFault::ListsDiffer { here: 1, first: 5 });
     fault(&sample, whole_line, &one, line, "steps", differ);
 }
+
+#[test]
+fn trials_on_one_leg_have_sides_and_those_on_both_feet_have_none() {
+    let kind = FaultKind::Exercise(ExerciseFault::SidesOfKind);
+    for (sample, from, to) in [
+        (Sample::shipped("stand-turn-head"), "side = \"none\"", "side = \"each-side\""),
+        (Sample::shipped("one-leg-stand"), "side = \"each-side\"", "side = \"none\""),
+    ] {
+        let found = faults(&sample, from, to);
+        assert!(found.iter().any(|fault| (fault.field.as_str(), &fault.kind) == ("side", &kind)), "{found:?}");
+    }
+}

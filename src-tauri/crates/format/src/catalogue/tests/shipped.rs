@@ -69,6 +69,9 @@ fn default_doses_keep_to_the_usual_range() {
             }
             Dose::Care { minutes } => assert!(minutes <= 15, "{}", exercise.id),
             Dose::Prompt => {}
+            Dose::Beat { seconds, per_minute, .. } => assert!(seconds <= 30 && per_minute <= 60, "{}", exercise.id),
+            Dose::Count { seconds } => assert_eq!(seconds, 30, "{}", exercise.id),
+            Dose::Limit { trials, cap_s, .. } => assert!(trials <= 3 && cap_s <= 30, "{}", exercise.id),
         }
         assert_eq!(dose.check(), Ok(()));
         assert_eq!(dose.kind(), exercise.kind);
@@ -96,7 +99,7 @@ fn every_exercise_states_how_it_is_made_harder_from_its_usual_doses_on_or_is_a_t
         }
     }
     let tests: Vec<String> = all().into_iter().filter(|one| one.test).map(|one| one.id.to_string()).collect();
-    assert_eq!(tests, ["one-leg-timed"]);
+    assert_eq!(tests, ["chair-rise-30s", "one-leg-timed"]);
 }
 
 /// An empty list of flags says that they were thought of, so it stands in the file as well.
@@ -154,7 +157,7 @@ fn every_kind_is_in_the_catalogue() {
 
 #[test]
 fn a_stance_begins_on_the_firm_floor_and_never_mixes_eyes_on_one_ladder() {
-    for exercise in all().iter().filter(|exercise| exercise.kind == Kind::Balance) {
+    for exercise in all().iter().filter(|exercise| exercise.kind.is_balance()) {
         for ladder in &exercise.ladders {
             assert_eq!(ladder.rungs[0].surface, Some(Surface::Firm), "{}", exercise.id);
             let eyes: BTreeSet<_> = ladder.rungs.iter().map(|rung| rung.eyes).collect();
@@ -167,7 +170,7 @@ fn a_stance_begins_on_the_firm_floor_and_never_mixes_eyes_on_one_ladder() {
 
 #[test]
 fn every_balance_exercise_asks_for_a_support_within_reach() {
-    for exercise in all().iter().filter(|exercise| exercise.kind == Kind::Balance) {
+    for exercise in all().iter().filter(|exercise| exercise.kind.is_balance()) {
         assert!(exercise.texts[&Lang::En].cautions.iter().any(|line| line.contains("support within reach")));
         assert!(exercise.texts[&Lang::Es].cautions.iter().any(|line| line.contains("apoyo firme al alcance")));
     }

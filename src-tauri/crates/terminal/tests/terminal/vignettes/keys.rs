@@ -1,12 +1,12 @@
 //! The keys of the review by which programs of others read it. A key that is renamed, dropped or given another type breaks them.
 
 use super::person::Person;
-use super::prescribed::{about, heel_raise, one_leg};
+use super::prescribed::{about, chair_rise, heel_raise, one_leg};
 use super::review::Review;
 use serde_json::Value;
 
 /// Each list of the review, with the keys of its entries and the types that a value may have.
-const LISTS: [(&str, &[(&str, &str)]); 6] = [
+const LISTS: [(&str, &[(&str, &str)]); 7] = [
     (
         "alarms",
         &[
@@ -62,6 +62,22 @@ const LISTS: [(&str, &[(&str, &str)]); 6] = [
             ("level", "text or null"),
         ],
     ),
+    (
+        "counts",
+        &[
+            ("item", "number or null"),
+            ("unit", "text"),
+            ("seconds", "number"),
+            ("last", "number or null"),
+            ("last_day", "number or null"),
+            ("best", "number"),
+            ("verdict", "text or null"),
+            ("error", "number or null"),
+            ("days", "counted days"),
+            ("exercise", "text"),
+            ("level", "text or null"),
+        ],
+    ),
     ("items", &[("item", "number"), ("proposal", "text"), ("step", "text or null"), ("reasons", "texts"), ("ask", "texts")]),
 ];
 
@@ -76,6 +92,8 @@ fn is_a(value: &Value, kind: &str) -> bool {
         "texts" => each("text"),
         "numbers" => each("number"),
         "flares" => each("flare"),
+        "counted days" => each("counted day"),
+        "counted day" => numbers(&["day", "count"]),
         "flare" => numbers(&["from", "to", "peak"]),
         "k of n" => numbers(&["k", "n"]),
         other => panic!("no type {other}"),
@@ -84,7 +102,8 @@ fn is_a(value: &Value, kind: &str) -> bool {
 
 /// Balance and a counted movement, three weeks of mornings with a flare, and one rating above the limit.
 fn eventful() -> Review {
-    let mut ivo = Person::with(&[one_leg(), heel_raise().number(2).at(&["18:20"])]);
+    let mut ivo = Person::with(&[one_leg(), heel_raise().number(2).at(&["18:20"]), chair_rise().number(3).at(&["18:40"])]);
+    ivo.counts(3, 0, "18:45", 12);
     for day in 0..21 {
         ivo.morning(day, if (8..13).contains(&day) { 7 } else { 2 });
         ivo.stands(1, day, "18:02", &about(12));

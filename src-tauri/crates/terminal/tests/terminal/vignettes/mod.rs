@@ -4,6 +4,7 @@ mod alarms;
 mod bad_input;
 mod doing;
 mod keys;
+mod kinds;
 mod pain;
 mod periods;
 mod person;

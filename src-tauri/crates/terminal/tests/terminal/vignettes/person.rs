@@ -166,6 +166,11 @@ impl Person {
         self.runs(number, day, time, &work);
     }
 
+    /// The test of an item was done to its end, with this count.
+    pub fn counts(&mut self, item: u8, day: u64, time: &str, count: u8) {
+        self.runs(item, day, time, &format!("\"count\":{count}"));
+    }
+
     /// Trials of these seconds.
     pub fn stands(&mut self, number: u8, day: u64, time: &str, seconds: &[f64]) {
         let work = self.item(number).trials(seconds);

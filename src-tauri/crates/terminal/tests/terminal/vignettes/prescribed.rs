@@ -14,6 +14,12 @@ pub enum Dose {
     Reps(usize, u32),
     /// Trials, and the target of each in seconds.
     Balance(usize, u32),
+    /// Trials on both feet, and the cap of each in seconds.
+    Limit(usize, u32),
+    /// Seconds in which repetitions are counted.
+    Count(u32),
+    /// Rounds, seconds of each, and beats a minute.
+    Beat(usize, u32, u32),
 }
 
 /// One item of a plan.
@@ -95,6 +101,21 @@ pub fn heel_to_toe() -> Prescribed {
     item("heel-to-toe-stand", Some("left"), Dose::Balance(3, 30))
 }
 
+/// On both feet, turning the head, three trials of twenty seconds.
+pub fn turn_head() -> Prescribed {
+    item("stand-turn-head", None, Dose::Limit(3, 20))
+}
+
+/// Sitting, three rounds of thirty seconds on the beat.
+pub fn gaze() -> Prescribed {
+    item("gaze-on-spot", None, Dose::Beat(3, 30, 60))
+}
+
+/// The test of rising from a chair.
+pub fn chair_rise() -> Prescribed {
+    item("chair-rise-30s", None, Dose::Count(30))
+}
+
 /// The test of standing on the left leg, three trials of 45 seconds.
 pub fn one_leg_test() -> Prescribed {
     item("one-leg-timed", Some("left"), Dose::Balance(3, 45))
@@ -150,19 +171,20 @@ impl Prescribed {
     /// Everything that one run asks for, as a line of a runs file gives it.
     pub fn full(&self) -> String {
         match self.dose {
-            Dose::Hold(times, seconds) => format!("\"held\":{:?}", vec![seconds; times]),
+            Dose::Hold(times, seconds) | Dose::Beat(times, seconds, _) => format!("\"held\":{:?}", vec![seconds; times]),
             Dose::Reps(sets, each) => format!("\"done\":{:?}", vec![each; sets]),
-            Dose::Balance(trials, target) => self.trials(&vec![f64::from(target); trials]),
+            Dose::Balance(trials, target) | Dose::Limit(trials, target) => self.trials(&vec![f64::from(target); trials]),
+            Dose::Count(_) => panic!("a count has a number of its own"),
         }
     }
 
     /// Trials of these seconds: to the target, or ended by a touch.
     pub fn trials(&self, seconds: &[f64]) -> String {
-        let Dose::Balance(_, target) = self.dose else { panic!("a balance exercise") };
-        let leg = self.side.expect("one side");
+        let (Dose::Balance(_, target) | Dose::Limit(_, target)) = self.dose else { panic!("trials") };
+        let leg = self.side.map(|side| format!(r#""leg":"{side}","#)).unwrap_or_default();
         let one = |seconds: &f64| {
             let end = if *seconds >= f64::from(target) { "target" } else { "touch" };
-            format!(r#"{{"leg":"{leg}","seconds":{seconds},"end":"{end}"}}"#)
+            format!(r#"{{{leg}"seconds":{seconds},"end":"{end}"}}"#)
         };
         format!("\"trials\":[{}]", seconds.iter().map(one).collect::<Vec<_>>().join(","))
     }
@@ -170,7 +192,7 @@ impl Prescribed {
     /// Everything but a little of the last part: one repetition failed, or the last hold let go half-way.
     pub fn just_short(&self) -> String {
         match self.dose {
-            Dose::Hold(times, seconds) => {
+            Dose::Hold(times, seconds) | Dose::Beat(times, seconds, _) => {
                 let mut held = vec![seconds; times];
                 held[times - 1] = seconds / 2;
                 format!("\"held\":{held:?}")
@@ -180,16 +202,17 @@ impl Prescribed {
                 (done[sets - 1], failed[sets - 1]) = (each - 1, 1);
                 format!("\"done\":{done:?},\"failed\":{failed:?}")
             }
-            Dose::Balance(..) => panic!("trials have seconds of their own"),
+            Dose::Balance(..) | Dose::Limit(..) | Dose::Count(_) => panic!("a result of its own"),
         }
     }
 
     /// Only the first hold or set.
     pub fn first_part(&self) -> String {
         match self.dose {
-            Dose::Hold(_, seconds) => format!("\"held\":[{seconds}]"),
+            Dose::Hold(_, seconds) | Dose::Beat(_, seconds, _) => format!("\"held\":[{seconds}]"),
             Dose::Reps(_, each) => format!("\"done\":[{each}]"),
-            Dose::Balance(_, target) => self.trials(&[f64::from(target)]),
+            Dose::Balance(_, target) | Dose::Limit(_, target) => self.trials(&[f64::from(target)]),
+            Dose::Count(_) => panic!("a count has one part"),
         }
     }
 
@@ -200,6 +223,11 @@ impl Prescribed {
                 format!("reps = {{ sets = {sets}, repetitions = {each}, rest = 45, tempo = [2, 1, 3] }}")
             }
             Dose::Balance(trials, target) => format!("balance = {{ trials = {trials}, target = {target}, rest = 30 }}"),
+            Dose::Beat(times, seconds, beats) => {
+                format!("beat = {{ repetitions = {times}, seconds = {seconds}, per_minute = {beats}, rest = 20 }}")
+            }
+            Dose::Count(seconds) => format!("count = {{ seconds = {seconds} }}"),
+            Dose::Limit(trials, cap) => format!("limit = {{ trials = {trials}, cap = {cap}, rest = 20 }}"),
         };
         let maybe = |name: &str, value: Option<String>| value.map(|value| format!("{name} = {value}\n")).unwrap_or_default();
         let quoted = |text: Option<&str>| text.map(|text| format!("{text:?}"));
