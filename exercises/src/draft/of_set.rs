@@ -31,19 +31,21 @@ impl Draft {
             return None;
         }
         let id = self.add(exercise)?;
+        let today = self.today;
         let added = self.prescription.items.last_mut()?;
         let rung = item.rung.clone().or_else(|| added.rung.clone());
         *added = Item { id, content: exercise.revision, serves: added.serves, rung, ..item.clone() };
+        added.schedule.days = added.schedule.days.counted_from(today);
         Some(id)
     }
 }
 
 #[cfg(test)]
 mod tests {
-    use super::super::samples::{balance, empty, hold};
+    use super::super::samples::{balance, day, empty, hold};
     use super::*;
     use crate::id::ComplaintId;
-    use crate::plan::Side;
+    use crate::plan::{Days, Side};
 
     fn set() -> Vec<Item> {
         let mut draft = empty();
@@ -76,6 +78,15 @@ mod tests {
         let other_leg: Vec<Item> = set().into_iter().skip(1).map(|item| Item { side: Side::Right, ..item }).collect();
         draft.add_items(&other_leg, &[hold(), balance()]);
         assert_eq!(draft.prescription.items.len(), 3, "the other leg is something else");
+    }
+
+    #[test]
+    fn days_are_counted_from_the_day_of_the_plan() {
+        let mut set = set();
+        set[0].schedule.days = Days::EveryNth { n: 2, from: day(3, 4) };
+        let mut draft = empty();
+        draft.add_items(&set, &[hold(), balance()]);
+        assert_eq!(draft.prescription.items[0].schedule.days, Days::EveryNth { n: 2, from: draft.today });
     }
 
     #[test]

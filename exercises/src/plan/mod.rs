@@ -6,6 +6,7 @@
 
 mod agreed;
 pub mod check;
+pub mod days;
 pub mod schedule;
 pub mod stance;
 mod weekdays;
@@ -19,6 +20,7 @@ use chrono::NaiveDate;
 use std::collections::BTreeSet;
 use strum::VariantArray;
 
+pub use days::Days;
 pub use schedule::{Pattern, Schedule};
 pub use stance::{StanceBaseline, StanceField};
 pub use weekdays::Weekdays;

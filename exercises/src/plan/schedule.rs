@@ -1,14 +1,14 @@
 //! On which days and at which minutes an item falls due.
 
-use super::Weekdays;
+use super::Days;
 use crate::time::DAY_MINUTES;
 
 /// When an item is due.
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Schedule {
-    /// The days of the week.
-    pub days: Weekdays,
+    /// The days.
+    pub days: Days,
     /// The times of day.
     pub pattern: Pattern,
 }

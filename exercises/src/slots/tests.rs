@@ -1,7 +1,7 @@
 //! Slots of ordinary days; `tests/slots_in_every_zone.rs` checks every zone of the tz database.
 
 use super::*;
-use crate::plan::{Pattern, Weekdays};
+use crate::plan::{Days, Pattern};
 use crate::review::samples::{HOLD, REPS, plan, start};
 use chrono::Duration;
 
@@ -50,7 +50,7 @@ fn a_late_slot_closes_when_the_next_days_first_opens() {
 #[test]
 fn days_that_the_schedule_leaves_out_have_none() {
     let mut plan = plan();
-    plan.prescription.items[0].schedule.days = Weekdays::WORKDAYS;
+    plan.prescription.items[0].schedule.days = Days::WORKDAYS;
     let counts = (0..7).map(|day| of_item(&plan.prescription.items[0], start() + Duration::days(day), &utc()).len());
     assert_eq!(counts.collect::<Vec<_>>(), [3, 3, 3, 0, 0, 3, 3], "from a Wednesday on");
 }

@@ -1,7 +1,7 @@
 //! Composes the Now page.
 
 use super::progress::count;
-use super::{Followed, Head, PauseEnd, Today, TodayAlarm, TodayClinic, TodayItem, TodayKnot, TryFirst};
+use super::{Followed, Head, PauseEnd, Today, TodayAlarm, TodayClinic, TodayItem, TodayKnot, TodayWeek, TryFirst};
 use crate::alarm::{Circumstance, Trouble};
 use crate::catalogue::Catalogue;
 use crate::history::Mark;
@@ -39,10 +39,17 @@ pub fn compose(plans: &[(&Followed, &Catalogue)], now: Stamp, zone: &Offsets) ->
     // While an alarm pauses everything, no questions are asked.
     let asks = !matches!(head, Head::Stopped(_));
     let in_force = followed.iter().filter(|one| asks && now.date() <= one.plan.prescription.review);
+    let due = matches!(head, Head::Due { .. });
+    let at_top = of.filter(|_| due);
+    let weeks = match head {
+        Head::Stopped(_) | Head::NoPlan | Head::Over { .. } => Vec::new(),
+        _ => followed.iter().flat_map(|one| weeks_of(one, &items, at_top, now, zone)).collect(),
+    };
     Today {
         now,
         head,
         item,
+        weeks,
         items,
         string: string.into_iter().map(|(_, knot)| knot).collect(),
         questions: in_force.flat_map(|one| questions::on_opening(&one.plan, &one.history, now, zone, one.taken)).collect(),
@@ -96,6 +103,23 @@ fn try_first(one: &Followed, items: &[TodayItem], now: Stamp, zone: &Offsets) ->
     let first = items.iter().find(|item| item.plan == id && item.paused.is_none())?;
     let extra = one.history.slot_for(&one.plan, first.item.id, now, zone, one.taken).is_none();
     (untouched && in_force).then_some(TryFirst { plan: id, item: first.item.id, extra })
+}
+
+/// The items of a plan of which the person chooses the days, and that are not paused.
+fn weeks_of<'a>(
+    one: &'a Followed,
+    items: &'a [TodayItem],
+    at_top: Option<Of>,
+    now: Stamp,
+    zone: &'a Offsets,
+) -> impl Iterator<Item = TodayWeek> + 'a {
+    let plan = one.plan.header.id;
+    let own = items.iter().filter(move |item| item.plan == plan && item.paused.is_none());
+    own.filter_map(move |item| {
+        let so_far = one.history.week_so_far(&one.plan, &item.item, now, zone)?;
+        let offered = so_far.counts_today && at_top != Some((plan, item.item.id));
+        Some(TodayWeek { plan, item: item.item.id, so_far, offered })
+    })
 }
 
 fn alarms(one: &Followed, now: Stamp) -> Vec<TodayAlarm> {
@@ -227,5 +251,10 @@ fn first_due(one: &Followed, day: NaiveDate, zone: &Offsets) -> Option<Stamp> {
     if one.history.day_off(day).is_some() {
         return None;
     }
-    one.slots_on(day, zone).iter().filter_map(|slot| slot.due).min()
+    // Where the person chooses the days, a slot may have been done before it is due.
+    let done = |slot: &Slot| {
+        let item = slot.week.and_then(|_| one.plan.item(slot.slot.item));
+        item.is_some_and(|item| slot.due.is_some_and(|due| one.history.mark(slot, item, due) == Mark::Done))
+    };
+    one.slots_on(day, zone).iter().filter(|slot| !done(slot)).filter_map(|slot| slot.due).min()
 }

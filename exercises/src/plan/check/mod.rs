@@ -9,6 +9,7 @@ use super::{
 };
 use crate::catalogue::{Catalogue, Exercise, Eyes, Surface};
 use crate::id::ItemId;
+use crate::slots::DAY_BEGINS;
 use chrono::NaiveDate;
 
 /// With a shorter stance time than this, eyes open on a firm floor, no balance item may be prescribed for practice without
@@ -54,6 +55,8 @@ pub enum Problem {
     Side(ItemId),
     /// The schedule has no day or no time, or a time or interval is out of range.
     Schedule(ItemId),
+    /// The patient chooses the days of the item, and it is due more than once a day, or before the person's day begins at 3:00.
+    OnceADay(ItemId),
     /// The item serves a complaint that the plan does not have.
     Serves(ItemId),
     /// Balance is prescribed without the patient's age band.
@@ -185,6 +188,8 @@ fn of_item(plan: &Plan, item: &Item, exercise: &Exercise) -> Vec<Problem> {
     }
     if !schedule_fits(item) {
         found.push(Problem::Schedule(item.id));
+    } else if item.schedule.days.are_chosen() && !is_once_a_day(&item.schedule.pattern) {
+        found.push(Problem::OnceADay(item.id));
     }
     if item.serves.is_some_and(|served| plan.prescription.complaints.iter().all(|complaint| complaint.id != served)) {
         found.push(Problem::Serves(item.id));
@@ -212,7 +217,12 @@ fn schedule_fits(item: &Item) -> bool {
             (1..=12).contains(&times.len()) && times.iter().all(|time| fits(*time)) && times.windows(2).all(|w| w[0] < w[1])
         }
     };
-    pattern && !item.schedule.days.is_empty()
+    pattern && item.schedule.days.are_valid()
+}
+
+/// Where the patient chooses the days, an item is due once on each, at a time that is of that day of the person's.
+fn is_once_a_day(pattern: &Pattern) -> bool {
+    matches!(pattern, Pattern::At { times } if times.len() == 1 && times[0] >= DAY_BEGINS)
 }
 
 /// The stance times that are required before practice without supervision. For each leg the newest time counts, even if an

@@ -4,7 +4,7 @@ use super::*;
 use crate::alarm::ClearedAlarm;
 use crate::catalogue::{Dose, ExerciseId, RungId, Sidedness};
 use crate::id::{ActivityId, ComplaintId, EntryRef};
-use crate::plan::{Activity, BodySide, Complaint, Side, StanceBaseline, Weekdays};
+use crate::plan::{Activity, BodySide, Complaint, Days, Side, StanceBaseline, Weekdays};
 use crate::review::samples::{BALANCE, HOLD, PHONE, REPS, baseline, catalogue, plan, rung};
 use crate::score::Score;
 use chrono::Duration;
@@ -137,7 +137,27 @@ fn a_schedule_must_have_a_day_and_a_minute() {
     ] {
         check(|plan| plan.prescription.items[0].schedule.pattern = pattern.clone(), expected);
     }
-    check(|plan| plan.prescription.items[0].schedule.days = Weekdays::NONE, &bad);
+    check(|plan| plan.prescription.items[0].schedule.days = Days::On(Weekdays::NONE), &bad);
+    let from = plan().header.start;
+    let every = |n| move |plan: &mut Plan| plan.prescription.items[0].schedule.days = Days::EveryNth { n, from };
+    check(every(1), &bad);
+    check(every(29), &bad);
+    check(every(2), &[]);
+    check(every(28), &[]);
+    let chosen = |n, times: &'static [u16]| {
+        move |plan: &mut Plan| {
+            let pattern = Pattern::At { times: times.to_vec() };
+            plan.prescription.items[0].schedule = crate::plan::Schedule { days: Days::TimesAWeek { n, from }, pattern };
+        }
+    };
+    let once = [Problem::OnceADay(plan().prescription.items[0].id)];
+    check(chosen(0, &[1080]), &bad);
+    check(chosen(7, &[1080]), &bad);
+    check(chosen(1, &[1080]), &[]);
+    check(chosen(6, &[180]), &[]);
+    check(chosen(3, &[480, 1080]), &once);
+    check(chosen(3, &[179]), &once);
+    check(|plan| plan.prescription.items[0].schedule.days = Days::TimesAWeek { n: 3, from }, &once);
 }
 
 #[test]

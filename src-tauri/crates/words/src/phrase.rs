@@ -6,7 +6,7 @@ use exercises::alarm::Trouble;
 use exercises::catalogue::{Equipment, Exercise, Eyes, Surface};
 use exercises::history::Mark;
 use exercises::log::{Barrier, DayOffReason};
-use exercises::plan::{Aftercare, BodySide, Pattern, Schedule, Side, Weekdays};
+use exercises::plan::{Aftercare, BodySide, Days, Pattern, Schedule, Side, Weekdays};
 use wire::Failure;
 use wire::clinic::{Outcome, Receipt, ReceiptNotice};
 
@@ -33,13 +33,15 @@ impl Words {
         }
     }
 
-    /// "Monday to Friday".
-    pub fn days(self, days: Weekdays) -> String {
+    /// "Monday to Friday", "every other day", "3 times a week, on any days".
+    pub fn days(self, days: Days) -> String {
         match days {
-            Weekdays::ALL => self.text(Key::EveryDay).to_owned(),
-            Weekdays::NONE => self.text(Key::NoDay).to_owned(),
-            Weekdays::WORKDAYS => self.text(Key::Workdays).to_owned(),
-            some => self.list(&some.iter().map(|day| self.text(names_of(day).0).to_owned()).collect::<Vec<_>>()),
+            Days::ALL => self.text(Key::EveryDay).to_owned(),
+            Days::On(Weekdays::NONE) => self.text(Key::NoDay).to_owned(),
+            Days::WORKDAYS => self.text(Key::Workdays).to_owned(),
+            Days::On(some) => self.list(&some.iter().map(|day| self.text(names_of(day).0).to_owned()).collect::<Vec<_>>()),
+            Days::EveryNth { n, .. } => self.every_days(n),
+            Days::TimesAWeek { n, .. } => self.times_a_week(n),
         }
     }
 
@@ -256,7 +258,7 @@ mod tests {
 
     #[test]
     fn a_schedule_without_days_says_so() {
-        let schedule = Schedule { days: Weekdays::NONE, pattern: Pattern::At { times: vec![480] } };
+        let schedule = Schedule { days: Days::On(Weekdays::NONE), pattern: Pattern::At { times: vec![480] } };
         assert_eq!(Words::new(Locale::En).schedule(&schedule), "no day chosen, at 08:00");
         assert_eq!(Words::new(Locale::Es).schedule(&schedule), "ningún día elegido, a las 08:00");
     }

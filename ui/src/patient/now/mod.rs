@@ -15,6 +15,7 @@ mod skip;
 mod tray_hint;
 mod try_first;
 mod visit_soon;
+mod weeks;
 
 pub use choose::Choose;
 pub use days_off::TakeDaysOff;

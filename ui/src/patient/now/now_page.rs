@@ -11,6 +11,7 @@ use super::silence::Silence;
 use super::tray_hint::TrayHint;
 use super::try_first::TryFirst;
 use super::visit_soon::VisitSoon;
+use super::weeks::Weeks;
 use crate::patient::answered::Answered;
 use crate::patient::card::CardForm;
 use crate::patient::context::PatientContext;
@@ -41,6 +42,7 @@ pub fn Now() -> impl IntoView {
                 </div>
                 <div class="now-day">
                     <DayString today=today.clone()/>
+                    <Weeks today=today.clone()/>
                     <Lines lines=today.aftercare.clone()/>
                     <Show when=move || can>
                         <button type="button" on:click=move |_| context.open(Page::Choose)>{text(Key::DoOneNow)}</button>

@@ -117,6 +117,7 @@ fn problems(prescription: &Prescription, catalogue: &exercises::catalogue::Catal
         | Problem::TooMuchWork(..)
         | Problem::Side(_)
         | Problem::Schedule(_)
+        | Problem::OnceADay(_)
         | Problem::Serves(_) => true,
         Problem::ReviewDate
         | Problem::AgeMissing

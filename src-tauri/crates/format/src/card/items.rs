@@ -2,7 +2,7 @@
 //! change.
 
 use crate::codes::Code;
-use crate::parts::{Date, DoseOut, ScheduleOut};
+use crate::parts::{self, Date, DoseOut, ScheduleOut};
 use exercises::alarm::{ClearedAlarm, Trouble};
 use exercises::catalogue::{ExerciseId, Eyes, RungId, Surface};
 use exercises::id::{ActivityId, AlarmId, ComplaintId, EntryRef, ItemId, LogId};
@@ -15,6 +15,11 @@ use minicbor::{Decode, Decoder, Encode, Encoder, decode, encode};
 
 fn is_false(value: &bool) -> bool {
     !value
+}
+
+/// Whether an item asks for something that only cards from version 4 on can say.
+pub(super) fn is_of_version_4(item: &Item) -> bool {
+    parts::is_of_version_4(&item.schedule)
 }
 
 #[derive(Encode, Decode)]

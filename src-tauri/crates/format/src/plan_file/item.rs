@@ -1,8 +1,9 @@
 //! Reads one item of the file.
 
+use super::days::days;
 use super::doses;
-use super::read::days;
 use crate::fields::{Value, Wrong};
+use chrono::NaiveDate;
 use exercises::catalogue::{ExerciseId, RungId};
 use exercises::file_fault::FaultKind;
 use exercises::id::{ComplaintId, ItemId};
@@ -13,8 +14,8 @@ use exercises::score::Score;
 const FIELDS: [&str; 11] =
     ["number", "exercise", "rung", "side", "every", "at", "days", "pain_limit", "may_step", "serves", "note"];
 
-/// Reads an item from its fields.
-pub(super) fn item(value: &Value) -> Result<Item, Wrong> {
+/// Reads an item from its fields; `today` is the day of issue, from which days are counted unless the file says otherwise.
+pub(super) fn item(value: &Value, today: NaiveDate) -> Result<Item, Wrong> {
     let item = value.fields()?;
     item.only(&[&FIELDS[..], &doses::names()].concat())?;
     let number = item.required("number")?.whole(u8::MAX)?;
@@ -27,7 +28,7 @@ pub(super) fn item(value: &Value) -> Result<Item, Wrong> {
         _ => return Err(item.one_of(&["every", "at"])),
     };
     let dose = doses::only(&item)?;
-    let schedule = Schedule { days: days(item.required("days")?)?, pattern };
+    let schedule = Schedule { days: days(item.required("days")?, today)?, pattern };
     Ok(Item {
         content: 0,
         rung,

@@ -3,6 +3,7 @@
 //! [`example`] returns a plan with comments. What a card has in addition (id, revision, clinic, day of issue, the revision of
 //! each exercise) is set when the card is issued.
 
+mod days;
 mod doses;
 mod item;
 mod read;

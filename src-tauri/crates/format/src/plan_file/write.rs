@@ -5,9 +5,7 @@ use crate::toml_text::{list, quoted};
 use chrono::NaiveDate;
 use exercises::catalogue::Dose;
 use exercises::catalogue::kind::DoseField;
-use exercises::plan::{
-    Activity, Aftercare, Complaint, Item, Pattern, Prescription, Schedule, Side, StanceBaseline, Weekdays,
-};
+use exercises::plan::{Activity, Aftercare, Complaint, Item, Pattern, Prescription, Schedule, Side, StanceBaseline};
 use exercises::time::MinuteOfDay;
 
 /// The prescription as a file. What a file does not have is left out: the revisions of exercises, and of an alarm that is cleared its sign
@@ -106,14 +104,7 @@ impl Lines {
             }
             Pattern::At { times } => self.put("at", format!("[{}]", times.iter().map(time).collect::<Vec<_>>().join(", "))),
         }
-        match *days {
-            Weekdays::ALL => self.put("days", quoted("every-day")),
-            Weekdays::WORKDAYS => self.put("days", quoted("workdays")),
-            some => {
-                let days: Vec<String> = some.iter().map(|day| quoted(&day.to_string().to_lowercase())).collect();
-                self.put("days", format!("[{}]", days.join(", ")));
-            }
-        }
+        self.put("days", super::days::written(*days));
     }
 
     fn stance(&mut self, StanceBaseline { taken, leg, surface, eyes, tenths, capped }: &StanceBaseline) {

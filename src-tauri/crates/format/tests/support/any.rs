@@ -8,8 +8,8 @@ use exercises::id::{ActivityId, AlarmId, ComplaintId, ItemId, LogId, PlanId, Run
 use exercises::log::{Barrier, DayOffReason};
 use exercises::plain_text::is_hidden;
 use exercises::plan::{
-    Activity, Aftercare, AgeBand, BodySide, Complaint, Header, Item, Pattern, Plan, Prescription, Risk, Schedule, Side,
-    StanceBaseline, Weekdays,
+    Activity, Aftercare, AgeBand, BodySide, Complaint, Days, Header, Item, Pattern, Plan, Prescription, Risk, Schedule,
+    Side, StanceBaseline, Weekdays,
 };
 use exercises::run::{RunEnd, SetUp, Share, Trial, TrialEnd};
 use exercises::score::Score;
@@ -65,8 +65,12 @@ fn schedule() -> impl Strategy<Value = Schedule> {
         every.prop_map(|(minutes, from, to)| Pattern::Every { minutes, from, to }),
         btree_set(0..1440_u16, 0..=12).prop_map(|times| Pattern::At { times: times.into_iter().collect() }),
     ];
-    (0..128_u8, pattern)
-        .prop_map(|(days, pattern)| Schedule { days: Weekdays::from_bits(days).expect("seven bits"), pattern })
+    let days = prop_oneof![
+        (0..128_u8).prop_map(|days| Days::On(Weekdays::from_bits(days).expect("seven bits"))),
+        (any::<u8>(), day()).prop_map(|(n, from)| Days::EveryNth { n, from }),
+        (any::<u8>(), day()).prop_map(|(n, from)| Days::TimesAWeek { n, from }),
+    ];
+    (days, pattern).prop_map(|(days, pattern)| Schedule { days, pattern })
 }
 
 fn dose() -> impl Strategy<Value = Dose> {

@@ -223,6 +223,18 @@ times-label = Times
 times-hint = Such as 8:00, 13:00, 18:00.
 times-bad = These times cannot be read. Write them like 8:00, 13:00, 18:00.
 days-label = Days
+# A choice: how the days are stated. The next three are what is chosen from.
+days-how = On which days
+days-on-weekdays = On days of the week
+days-every-nth = Every so many days
+days-times-a-week = Some times a week, the patient chooses the days
+# A choice next to the one above: of every-days or times-in-a-week.
+how-often = How often
+# $n (Number)
+times-in-a-week = { $n ->
+        [one] once a week
+       *[other] { $n } times a week
+    }
 pain-limit = Pain limit
 # Safety: says exactly what happens.
 pain-limit-hint = The patient is asked to stop if pain rises above this. A rating above it is a reason under “What next”.
@@ -306,6 +318,7 @@ problem-dose = The dose is out of range.
 problem-too-much-work = More than { $minutes } minutes on one side at a time.
 problem-side = Choose a side.
 problem-schedule = Choose at least one day and one time.
+problem-once-a-day = On days that the patient chooses it is done once: give one time, 3:00 or later.
 problem-complaint-gone = It is for a complaint that is no longer in the plan.
 problem-stance = Enter today's seconds on one leg for each prescribed side.
 problem-stance-short = Less than 5 seconds with eyes open: not for unsupervised practice.

@@ -61,6 +61,11 @@ not-now = Not now
 try-first = Try the first one now
 try-first-what = { $name }. It counts as an extra session.
 do-one-now = Do one now
+# Heading of the exercises that are to be done some times a week; the patient chooses the days.
+on-your-days = On days you choose
+# How far an exercise has come in the week from Monday to Sunday.
+# $done (Number), $of (Number)
+week-so-far = { $done } of { $of } this week
 which-one = Which exercise?
 extra-what = If a session is due, this counts for it. Otherwise it is extra.
 # $what: one of trouble-…

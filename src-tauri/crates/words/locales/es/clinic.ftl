@@ -218,6 +218,15 @@ times-label = Horas
 times-hint = Por ejemplo: 8:00, 13:00, 18:00.
 times-bad = Estas horas no se entienden. Escríbalas así: 8:00, 13:00, 18:00.
 days-label = Días
+days-how = Qué días
+days-on-weekdays = Días de la semana
+days-every-nth = Cada cierto número de días
+days-times-a-week = Varias veces por semana, el paciente elige los días
+how-often = Con qué frecuencia
+times-in-a-week = { $n ->
+        [one] una vez a la semana
+       *[other] { $n } veces a la semana
+    }
 pain-limit = Límite de dolor
 pain-limit-hint = Se pide al paciente que pare si el dolor lo supera. Una valoración por encima es un motivo en «Qué hacer ahora».
 may-step = El paciente puede progresar por su cuenta
@@ -295,6 +304,7 @@ problem-dose = La dosis está fuera de los límites.
 problem-too-much-work = Más de { $minutes } minutos por lado cada vez.
 problem-side = Elija un lado.
 problem-schedule = Elija al menos un día y una hora.
+problem-once-a-day = Los días que elige el paciente se hace una vez: indique una sola hora, a partir de las 3:00.
 problem-complaint-gone = Es para una molestia que ya no está en el plan.
 problem-stance = Faltan los segundos de hoy sobre una pierna de un lado prescrito.
 problem-stance-short = Menos de cinco segundos con ojos abiertos: no debe practicarlo sin supervisión.

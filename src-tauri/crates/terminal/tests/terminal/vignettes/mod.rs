@@ -9,4 +9,5 @@ mod periods;
 mod person;
 mod prescribed;
 mod review;
+mod rhythms;
 mod twenty_two;

@@ -137,6 +137,12 @@ impl Prescribed {
         self
     }
 
+    /// On days that the patient chooses, or in a rhythm, as the plan file has them.
+    pub fn on_days(mut self, days: &str) -> Self {
+        self.days = days.to_owned();
+        self
+    }
+
     pub fn limit(mut self, limit: u8) -> Self {
         self.limit = limit;
         self
