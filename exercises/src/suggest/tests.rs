@@ -85,6 +85,20 @@ fn progresses(suggestion: &Suggestion) -> bool {
 }
 
 #[test]
+fn what_is_done_as_needed_is_kept_or_talked_about() {
+    let planned = Item { schedule: crate::plan::Schedule::AS_NEEDED, ..item(REPS_DOSE, Side::Neither) };
+    let kept = of_item(&planned, |facts| facts.slots.clear());
+    assert_eq!((kept.proposal, kept.reasons), (Proposal::Keep, vec![Reason::Hindered(Hindrance::AsNeeded)]));
+    let sore = of_item(&planned, |facts| facts.unsettled = vec![DayNumber(8), DayNumber(10)]);
+    assert_eq!(sore.proposal, Proposal::Keep, "nothing but a high rating or an alarm leads to a talk");
+    let hurt = of_item(&planned, |facts| facts.during.push((DayNumber(19), planned.pain_limit.up())));
+    assert_eq!(hurt.proposal, Proposal::Talk);
+    assert!(matches!(hurt.reasons[..], [Reason::AboveLimit { .. }]));
+    let fell = of_item(&planned, |facts| facts.alarm = Some((AlarmId([3; 8]), Trouble::Fell)));
+    assert!(matches!((fell.proposal, &fell.reasons[..]), (Proposal::Talk, [Reason::Alarm { .. }])));
+}
+
+#[test]
 fn of_five_rules_the_first_that_holds_is_the_proposal() {
     let fell = (AlarmId([3; 8]), Trouble::Fell);
     let little = |facts: &mut ItemFacts<'_>| facts.slots.iter_mut().skip(2).for_each(|slot| slot.mark = Mark::NotDone);

@@ -4,7 +4,7 @@
 
 use super::stance::{StanceField, days_reached, newest};
 use super::{
-    Aftercare, AgeBand, Item, MAX_AFTERCARE, MAX_AFTERCARE_LINES, MAX_BASELINES, MAX_CLEARED, MAX_ITEMS, MAX_NAME,
+    Aftercare, AgeBand, Days, Item, MAX_AFTERCARE, MAX_AFTERCARE_LINES, MAX_BASELINES, MAX_CLEARED, MAX_ITEMS, MAX_NAME,
     MAX_NAMED, MAX_NOTE, MAX_PHONE, Pattern, Plan, Risk, is_phone,
 };
 use crate::catalogue::{Catalogue, Exercise, Eyes, Surface};
@@ -216,6 +216,7 @@ fn schedule_fits(item: &Item) -> bool {
         Pattern::At { times } => {
             (1..=12).contains(&times.len()) && times.iter().all(|time| fits(*time)) && times.windows(2).all(|w| w[0] < w[1])
         }
+        Pattern::AsNeeded => item.schedule.days == Days::ALL,
     };
     pattern && item.schedule.days.are_valid()
 }

@@ -138,6 +138,15 @@ fn a_schedule_must_have_a_day_and_a_minute() {
         check(|plan| plan.prescription.items[0].schedule.pattern = pattern.clone(), expected);
     }
     check(|plan| plan.prescription.items[0].schedule.days = Days::On(Weekdays::NONE), &bad);
+    check(|plan| plan.prescription.items[0].schedule = crate::plan::Schedule::AS_NEEDED, &[]);
+    let unsure = |plan: &mut Plan| plan.prescription.items[0].schedule.pattern = Pattern::AsNeeded;
+    check(
+        |plan| {
+            unsure(plan);
+            plan.prescription.items[0].schedule.days = Days::WORKDAYS
+        },
+        &bad,
+    );
     let from = plan().header.start;
     let every = |n| move |plan: &mut Plan| plan.prescription.items[0].schedule.days = Days::EveryNth { n, from };
     check(every(1), &bad);

@@ -46,6 +46,8 @@ pub(crate) enum ScheduleOut {
     EveryOn(#[n(0)] CountedDays, #[n(1)] u16, #[n(2)] u16, #[n(3)] u16),
     #[n(3)]
     AtOn(#[n(0)] CountedDays, #[n(1)] AtMost<u16, MAX_TIMES>),
+    #[n(4)]
+    AsNeeded,
 }
 
 /// Days that are counted from one of them, and how many.
@@ -78,7 +80,7 @@ fn days_out(days: Days) -> Result<u8, CountedDays> {
 
 /// Whether only cards from version 4 on can have this schedule.
 pub(crate) fn is_of_version_4(schedule: &Schedule) -> bool {
-    days_out(schedule.days).is_err()
+    schedule.is_as_needed() || days_out(schedule.days).is_err()
 }
 
 impl From<&Schedule> for ScheduleOut {
@@ -88,6 +90,7 @@ impl From<&Schedule> for ScheduleOut {
             (Pattern::Every { minutes, from, to }, Err(days)) => ScheduleOut::EveryOn(days, *minutes, *from, *to),
             (Pattern::At { times }, Ok(days)) => ScheduleOut::At(days, AtMost(times.clone())),
             (Pattern::At { times }, Err(days)) => ScheduleOut::AtOn(days, AtMost(times.clone())),
+            (Pattern::AsNeeded, _) => ScheduleOut::AsNeeded,
         }
     }
 }
@@ -108,6 +111,7 @@ impl ScheduleOut {
             ScheduleOut::At(days, AtMost(times)) => at(Weekdays::from_bits(days)?.into(), times),
             ScheduleOut::EveryOn(days, minutes, from, to) => every(days.into(), minutes, from, to),
             ScheduleOut::AtOn(days, AtMost(times)) => at(days.into(), times),
+            ScheduleOut::AsNeeded => Some(Schedule::AS_NEEDED),
         }
     }
 }

@@ -18,7 +18,8 @@ impl Words {
 
     /// "Monday to Friday, every hour from 09:00 to 17:00".
     pub fn schedule(self, schedule: &Schedule) -> String {
-        self.days_and_times(&self.days(schedule.days), &self.pattern(&schedule.pattern))
+        let times = self.pattern(&schedule.pattern);
+        if schedule.is_as_needed() { times } else { self.days_and_times(&self.days(schedule.days), &times) }
     }
 
     /// "every hour from 09:00 to 17:00".
@@ -30,6 +31,7 @@ impl Words {
                 let times: Vec<String> = times.iter().map(|time| self.minute_inline(*time)).collect();
                 self.at_times(&self.list(&times))
             }
+            Pattern::AsNeeded => self.text(Key::WhenAsNeeded).to_owned(),
         }
     }
 

@@ -4,7 +4,7 @@ use chrono::Weekday;
 use exercises::draft::{DaysKind, TypedField, hourly, times_of, times_text};
 use exercises::id::ItemId;
 use exercises::plan::days::{EVERY_NTH, TIMES_A_WEEK};
-use exercises::plan::{Days, Item, Pattern, Weekdays};
+use exercises::plan::{Days, Item, Pattern, Schedule, Weekdays};
 use leptos::prelude::*;
 use words::Key;
 
@@ -24,27 +24,45 @@ pub fn When(id: ItemId) -> impl IntoView {
     let words = editor.words();
     // Where the patient chooses the days, it is due once on each.
     let once = Memo::new(move |_| editor.item(id, false, |item| item.schedule.days.are_chosen()));
-    let every = Memo::new(move |_| editor.item(id, false, |item| matches!(item.schedule.pattern, Pattern::Every { .. })));
-    let put = move |pattern: Pattern| editor.edit_item(id, |item| item.schedule.pattern = pattern);
+    let pattern = Memo::new(move |_| editor.item(id, "at", |item| pattern_code(&item.schedule.pattern)));
     let choose = move |chosen: String| {
         // Input of a list that could not be read is dropped together with its field.
         editor.unread.update(|all| all.put(TypedField::Times(id), None));
-        put(if chosen == "every" { hourly().pattern } else { Pattern::At { times: vec![8 * 60, 13 * 60, 18 * 60] } });
+        editor.edit_item(id, |item| match chosen.as_str() {
+            "every" => item.schedule.pattern = hourly().pattern,
+            "needed" => item.schedule = Schedule::AS_NEEDED,
+            _ => item.schedule.pattern = Pattern::At { times: vec![8 * 60, 13 * 60, 18 * 60] },
+        });
     };
     let options = vec![
         ("every".to_owned(), words.text(Key::WhenEvery).to_owned()),
         ("at".to_owned(), words.text(Key::WhenAt).to_owned()),
+        ("needed".to_owned(), words.text(Key::WhenNeeded).to_owned()),
     ];
-    let value = Signal::derive(move || if every.get() { "every" } else { "at" }.to_owned());
+    let value = Signal::derive(move || pattern.get().to_owned());
+    let times = move || match pattern.get() {
+        "every" => screen(move || view! { <Window id/> }),
+        "at" => screen(move || view! { <Times id/> }),
+        _ => screen(|| ()),
+    };
     view! {
         <div class="when">
             <Show when=move || !once.get()>
                 <Choice label=words.text(Key::When) options=options.clone() value choose/>
             </Show>
-            {move || if every.get() { screen(move || view! { <Window id/> }) } else { screen(move || view! { <Times id/> }) }}
+            {times}
         </div>
         <ThroughTheNight id/>
-        <OnDays id/>
+        <Show when=move || pattern.get() != "needed"><OnDays id/></Show>
+    }
+}
+
+/// How the times are stated, as the list of choices names it.
+fn pattern_code(pattern: &Pattern) -> &'static str {
+    match pattern {
+        Pattern::Every { .. } => "every",
+        Pattern::At { .. } => "at",
+        Pattern::AsNeeded => "needed",
     }
 }
 
@@ -66,7 +84,7 @@ fn Window(id: ItemId) -> impl IntoView {
     let now = move || {
         editor.item(id, (60, 540, 1020), |item| match item.schedule.pattern {
             Pattern::Every { minutes, from, to } => (minutes, from, to),
-            Pattern::At { .. } => (60, 540, 1020),
+            Pattern::At { .. } | Pattern::AsNeeded => (60, 540, 1020),
         })
     };
     let put = move |minutes: u16, from: u16, to: u16| {
@@ -104,7 +122,7 @@ fn Times(id: ItemId) -> impl IntoView {
         typed.unwrap_or_else(|| {
             editor.item(id, String::new(), |item| match &item.schedule.pattern {
                 Pattern::At { times } => times_text(times),
-                Pattern::Every { .. } => String::new(),
+                Pattern::Every { .. } | Pattern::AsNeeded => String::new(),
             })
         })
     });

@@ -1,6 +1,7 @@
 //! Now: what to do, and when the next session is.
 
 mod aftercare;
+mod as_needed;
 mod choose;
 mod days_off;
 mod head;

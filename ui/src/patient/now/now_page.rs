@@ -4,6 +4,7 @@ use leptos::prelude::*;
 use words::Key;
 
 use super::aftercare::Lines;
+use super::as_needed::AsNeeded;
 use super::head::HeadOf;
 use super::meeting::{MeetingNow, can_be_in_meeting};
 use super::question::OneQuestion;
@@ -43,6 +44,7 @@ pub fn Now() -> impl IntoView {
                 <div class="now-day">
                     <DayString today=today.clone()/>
                     <Weeks today=today.clone()/>
+                    <AsNeeded today=today.clone()/>
                     <Lines lines=today.aftercare.clone()/>
                     <Show when=move || can>
                         <button type="button" on:click=move |_| context.open(Page::Choose)>{text(Key::DoOneNow)}</button>

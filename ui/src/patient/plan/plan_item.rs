@@ -28,7 +28,8 @@ pub fn PlanItem(
     let serves = served(&plan, &item).map(|name| words.for_complaint(&name));
     let held = paused.map(|trouble| words.exercise_paused_because(words.trouble(trouble)));
     let ahead = ahead.map(|(from, times)| words.times_from(&words.weekday_date_inline(from), &words.schedule(&times)));
-    let refit = (!context.is_sample() && !item.schedule.pattern.goes_over_midnight()).then(|| {
+    let fixed = item.schedule.is_as_needed() || item.schedule.pattern.goes_over_midnight();
+    let refit = (!context.is_sample() && !fixed).then(|| {
         view! {
             <button type="button" class="quiet" aria-label=words.change_times_of(&name)
                 on:click=move |_| context.open(Page::Refit(of, id))>{words.text(Key::ChangeTimes)}</button>

@@ -108,6 +108,7 @@ pub(super) fn schedule(schedule: &Schedule) -> Value {
         Pattern::At { times } => {
             json!({ "days": [], "at": times.iter().map(|time| clock(*time)).collect::<Vec<_>>() })
         }
+        Pattern::AsNeeded => return json!({ "days": [], "as_needed": true }),
     };
     match schedule.days {
         Days::On(days) => all["days"] = weekdays(days).into(),
@@ -176,5 +177,6 @@ mod tests {
         assert_eq!(of(Days::EveryNth { n: 2, from }), every);
         let chosen = json!({ "days": [], "at": ["18:00"], "times_a_week": 3, "counted_from": "2026-11-25" });
         assert_eq!(of(Days::TimesAWeek { n: 3, from }), chosen);
+        assert_eq!(schedule(&Schedule::AS_NEEDED), json!({ "days": [], "as_needed": true }));
     }
 }

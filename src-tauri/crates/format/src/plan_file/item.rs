@@ -2,7 +2,7 @@
 
 use super::days::days;
 use super::doses;
-use crate::fields::{Value, Wrong};
+use crate::fields::{Fields, Value, Wrong};
 use chrono::NaiveDate;
 use exercises::catalogue::{ExerciseId, RungId};
 use exercises::file_fault::FaultKind;
@@ -11,8 +11,8 @@ use exercises::plan::{DEFAULT_PAIN_LIMIT, Item, Pattern, Schedule, Side};
 use exercises::score::Score;
 
 /// The fields of an item, apart from the dose.
-const FIELDS: [&str; 11] =
-    ["number", "exercise", "rung", "side", "every", "at", "days", "pain_limit", "may_step", "serves", "note"];
+const FIELDS: [&str; 12] =
+    ["number", "exercise", "rung", "side", "every", "at", "as_needed", "days", "pain_limit", "may_step", "serves", "note"];
 
 /// Reads an item from its fields; `today` is the day of issue, from which days are counted unless the file says otherwise.
 pub(super) fn item(value: &Value, today: NaiveDate) -> Result<Item, Wrong> {
@@ -22,13 +22,8 @@ pub(super) fn item(value: &Value, today: NaiveDate) -> Result<Item, Wrong> {
     let exercise = item.required("exercise")?;
     let exercise = ExerciseId::new(exercise.text()?).map_err(|fault| exercise.wrong(FaultKind::Id(fault)))?;
     let rung = item.maybe("rung", |rung| RungId::new(rung.text()?).map_err(|fault| rung.wrong(FaultKind::Id(fault))))?;
-    let pattern = match (item.optional("every"), item.optional("at")) {
-        (Some(every), None) => every_pattern(every)?,
-        (None, Some(at)) => Pattern::At { times: at.each(Value::minute)? },
-        _ => return Err(item.one_of(&["every", "at"])),
-    };
+    let schedule = schedule(&item, today)?;
     let dose = doses::only(&item)?;
-    let schedule = Schedule { days: days(item.required("days")?, today)?, pattern };
     Ok(Item {
         content: 0,
         rung,
@@ -39,6 +34,19 @@ pub(super) fn item(value: &Value, today: NaiveDate) -> Result<Item, Wrong> {
         note: item.maybe("note", Value::text)?.unwrap_or_default().to_owned(),
         ..Item::new(ItemId(number), exercise, dose, schedule)
     })
+}
+
+/// When the item is due; nothing that is done as needed has days.
+fn schedule(item: &Fields<'_>, today: NaiveDate) -> Result<Schedule, Wrong> {
+    let as_needed = item.maybe("as_needed", Value::truth)?.unwrap_or(false);
+    let pattern = match (item.optional("every"), item.optional("at"), as_needed) {
+        (Some(every), None, false) => every_pattern(every)?,
+        (None, Some(at), false) => Pattern::At { times: at.each(Value::minute)? },
+        (None, None, true) if item.optional("days").is_none() => return Ok(Schedule::AS_NEEDED),
+        (None, None, true) => return Err(item.one_of(&["as_needed", "days"])),
+        _ => return Err(item.one_of(&["every", "at", "as_needed"])),
+    };
+    Ok(Schedule { days: days(item.required("days")?, today)?, pattern })
 }
 
 fn every_pattern(value: &Value) -> Result<Pattern, Wrong> {

@@ -179,7 +179,7 @@ mod tests {
         let FaultKind::UnknownField { found, allowed } = fault.kind else { panic!("{fault:?}") };
         assert_eq!(
             (found.as_str(), allowed.len()),
-            ("cures", 11 + Kind::ALL.len()),
+            ("cures", 12 + Kind::ALL.len()),
             "eleven fields, and a dose of each kind: {allowed:?}"
         );
         let broken = read(&example().replacen("[[stance]]", "[[stance]", 1), today()).expect_err("no TOML");
@@ -203,7 +203,7 @@ mod tests {
     fn an_item_has_one_pattern_and_one_dose() {
         let lacks = |from: &str| read(&example().replacen(from, "", 1), today()).expect_err(from).kind;
         let one_of = |fields: &[&str]| FaultKind::OneOfFields { fields: fields.iter().map(|f| (*f).to_owned()).collect() };
-        assert_eq!(lacks("at = [\"19:45\"]"), one_of(&["every", "at"]));
+        assert_eq!(lacks("at = [\"19:45\"]"), one_of(&["every", "at", "as_needed"]));
         assert_eq!(lacks("hold = { repetitions = 3, seconds = 10, rest = 10 }"), one_of(&kind_names()));
     }
 }

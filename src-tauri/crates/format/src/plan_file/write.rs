@@ -103,6 +103,7 @@ impl Lines {
                 self.put("every", format!("{{ minutes = {minutes}, from = {}, to = {} }}", time(from), time(to)));
             }
             Pattern::At { times } => self.put("at", format!("[{}]", times.iter().map(time).collect::<Vec<_>>().join(", "))),
+            Pattern::AsNeeded => return self.put("as_needed", true),
         }
         self.put("days", super::days::written(*days));
     }

@@ -94,6 +94,7 @@ fn reason(reason: &Reason) -> String {
         Reason::Hindered(Hindrance::EyesApart) => "closed-eyes",
         Reason::Hindered(Hindrance::Test) => "test",
         Reason::Hindered(Hindrance::NotStepped) => "not-stepped",
+        Reason::Hindered(Hindrance::AsNeeded) => "as-needed",
         Reason::Hindered(Hindrance::Unknown) => "unknown-exercise",
     };
     known.to_owned()

@@ -70,7 +70,10 @@ fn schedule() -> impl Strategy<Value = Schedule> {
         (any::<u8>(), day()).prop_map(|(n, from)| Days::EveryNth { n, from }),
         (any::<u8>(), day()).prop_map(|(n, from)| Days::TimesAWeek { n, from }),
     ];
-    (days, pattern).prop_map(|(days, pattern)| Schedule { days, pattern })
+    prop_oneof![
+        8 => (days, pattern).prop_map(|(days, pattern)| Schedule { days, pattern }),
+        1 => Just(Schedule::AS_NEEDED),
+    ]
 }
 
 fn dose() -> impl Strategy<Value = Dose> {

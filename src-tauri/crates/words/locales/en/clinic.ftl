@@ -214,6 +214,7 @@ step-more = { $what }: more
 when = When
 when-every = At regular intervals
 when-at = At set times
+when-needed = As needed, without reminders
 every-label = Every
 # $n (Number)
 every-option = { $n } minutes

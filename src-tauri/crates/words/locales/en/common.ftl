@@ -99,6 +99,8 @@ every-hour = every hour from { $from } to { $to }
 # $times: a list such as 08:00, 13:00.
 at-times = at { $times }
 workdays = Monday to Friday
+# Instead of days and times.
+when-as-needed = as needed
 # A rhythm of days, 2 to 28.
 # $n (Number)
 every-days = { $n ->

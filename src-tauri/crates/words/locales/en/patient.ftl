@@ -61,6 +61,13 @@ not-now = Not now
 try-first = Try the first one now
 try-first-what = { $name }. It counts as an extra session.
 do-one-now = Do one now
+# Heading of the exercises that are done whenever the patient needs them.
+when-you-need-it = When you need it
+# $n (Number)
+as-needed-plainly = { $n ->
+        [one] Done once, as needed.
+       *[other] Done { $n } times, as needed.
+    }
 # Heading of the exercises that are to be done some times a week; the patient chooses the days.
 on-your-days = On days you choose
 # How far an exercise has come in the week from Monday to Sunday.

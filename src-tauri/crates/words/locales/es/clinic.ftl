@@ -207,6 +207,7 @@ step-more = { $what }: más
 when = Cuándo
 when-every = A intervalos regulares
 when-at = A horas fijas
+when-needed = Cuando haga falta, sin recordatorios
 every-label = Cada
 every-option = { $n ->
        [one] { $n } minuto

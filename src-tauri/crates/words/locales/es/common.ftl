@@ -98,6 +98,7 @@ every-hour = cada hora, de { $from } a { $to }
 # $times: lista de horas con artículo, "la 01:00 y las 09:00".
 at-times = a { $times }
 workdays = de lunes a viernes
+when-as-needed = cuando haga falta
 every-days = { $n ->
         [2] un día sí y otro no
        *[other] cada { $n } días

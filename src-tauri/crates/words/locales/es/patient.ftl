@@ -58,6 +58,11 @@ not-now = Ahora no
 try-first = Probar ahora el primero
 try-first-what = { $name }. Cuenta como sesión adicional.
 do-one-now = Hacer un ejercicio ahora
+when-you-need-it = Cuando lo necesite
+as-needed-plainly = { $n ->
+        [one] Hecho una vez, cuando hizo falta.
+       *[other] Hecho { $n } veces, cuando hizo falta.
+    }
 on-your-days = Los días que usted elija
 week-so-far = { $done } de { $of } esta semana
 which-one = ¿Qué ejercicio?

@@ -168,6 +168,7 @@ fn hindered(hindrance: Hindrance) -> Key {
         Hindrance::EyesApart => Key::ReviewWhyClosedEyesByYou,
         Hindrance::Test => Key::ReviewWhyTest,
         Hindrance::NotStepped => Key::ReviewWhyNotStepped,
+        Hindrance::AsNeeded => Key::ReviewWhyAsNeeded,
         Hindrance::Unknown => Key::ReviewWhyUnknown,
     }
 }

@@ -25,6 +25,7 @@ pub struct Prescribed {
     side: Option<&'static str>,
     pub dose: Dose,
     times: String,
+    /// Empty for what is done as needed.
     days: String,
     limit: u8,
     serves: Option<u8>,
@@ -143,6 +144,13 @@ impl Prescribed {
         self
     }
 
+    /// Whenever the patient needs it.
+    pub fn as_needed(mut self) -> Self {
+        self.times = "as_needed = true".to_owned();
+        self.days.clear();
+        self
+    }
+
     pub fn limit(mut self, limit: u8) -> Self {
         self.limit = limit;
         self
@@ -210,13 +218,13 @@ impl Prescribed {
         let maybe = |name: &str, value: Option<String>| value.map(|value| format!("{name} = {value}\n")).unwrap_or_default();
         let quoted = |text: Option<&str>| text.map(|text| format!("{text:?}"));
         format!(
-            "[[item]]\nnumber = {}\nexercise = {:?}\n{}{}{dose}\n{}\ndays = {}\npain_limit = {}\n{}",
+            "[[item]]\nnumber = {}\nexercise = {:?}\n{}{}{dose}\n{}\n{}pain_limit = {}\n{}",
             self.number,
             self.exercise,
             maybe("rung", quoted(self.level)),
             maybe("side", quoted(self.side)),
             self.times,
-            self.days,
+            maybe("days", Some(self.days.clone()).filter(|days| !days.is_empty())),
             self.limit,
             maybe("serves", self.serves.map(|complaint| complaint.to_string())),
         )

@@ -1,9 +1,9 @@
 //! People who do an exercise on days of their own choice, or every so many days.
 
 use super::person::Person;
-use super::prescribed::{Plan, Prescribed, heel_raise};
+use super::prescribed::{Plan, Prescribed, chin_back, heel_raise};
 use chrono::NaiveDate;
-use serde_json::Value;
+use serde_json::{Value, json};
 
 fn thrice() -> Prescribed {
     heel_raise().on_days("{ times_a_week = 3 }")
@@ -111,6 +111,49 @@ fn every_other_day_goes_on_through_weeks_and_cards() {
     [13, 15, 16, 18].into_iter().for_each(|day| rae.does(1, day, "18:02"));
     let review = rae.review(19);
     assert_eq!((review.done(1), moved(&review)), ((10, 10), &2.into()));
+}
+
+#[test]
+fn what_is_done_as_needed_is_counted_and_never_owed() {
+    let mut tess = Person::with(&[chin_back().as_needed(), heel_raise().number(2)]);
+    for day in [2, 3, 3, 9, 12, 15, 20] {
+        tess.does(1, day, if day == 3 { "11:00" } else { "16:00" });
+        tess.does(2, day, "18:02");
+    }
+    tess.hurts(1, 3, "11:30", 2);
+    let review = tess.review(20);
+    let told = review.of("adherence", 1);
+    assert_eq!((&told["done"], &told["last14"], &told["broke_off_day"]), (&Value::Null, &Value::Null, &Value::Null));
+    assert_eq!(told["as_needed"], json!({ "times": 7, "last_day": 20 }));
+    assert_eq!((&review.of("adherence", 2)["as_needed"], review.done(2).1), (&Value::Null, 21));
+    review.proposes(1, "keep");
+    review.because(1, &["as-needed"]);
+    let words = tess.review_in_words(20);
+    assert!(words.contains("Done 7 times, last on 22 November."), "{words}");
+}
+
+#[test]
+fn what_hurts_above_the_limit_is_talked_about_although_nothing_is_owed() {
+    let mut udo = Person::with(&[chin_back().as_needed().limit(3)]);
+    udo.does(1, 2, "11:00");
+    udo.hurts(1, 2, "11:10", 2);
+    udo.does(1, 5, "11:00");
+    udo.hurts(1, 5, "11:10", 4);
+    let review = udo.review(6);
+    assert_eq!(review.alarms().len(), 1);
+    review.proposes(1, "talk");
+    review.because(1, &["above-limit"]);
+}
+
+#[test]
+fn what_becomes_as_needed_keeps_what_was_owed_before() {
+    let mut vera = Person::with(&[heel_raise()]);
+    [0, 1].into_iter().for_each(|day| vera.does(1, day, "18:02"));
+    vera.gets_another_card(4, |plan| plan.items[0] = heel_raise().as_needed());
+    [6, 9].into_iter().for_each(|day| vera.does(1, day, "12:00"));
+    let review = vera.review(10);
+    assert_eq!(review.done(1), (2, 4));
+    assert_eq!(review.of("adherence", 1)["as_needed"], json!({ "times": 2, "last_day": 9 }));
 }
 
 #[test]
