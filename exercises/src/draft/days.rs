@@ -3,7 +3,7 @@
 use super::Draft;
 use crate::choice::array;
 use crate::id::ItemId;
-use crate::plan::{Days, Item, Pattern, Prescription};
+use crate::plan::{Days, Item, Pattern, Phase, Prescription};
 use crate::slots::DAY_BEGINS;
 use chrono::NaiveDate;
 use strum::VariantArray;
@@ -46,7 +46,7 @@ impl Draft {
     pub fn put_on(&mut self, id: ItemId, kind: DaysKind) {
         let today = self.today;
         self.edit(id, |item| {
-            let from = item.schedule.days.begin().unwrap_or(today);
+            let from = item.schedule.days.begin().or(item.phase.first).unwrap_or(today);
             item.schedule.days = match kind {
                 _ if kind == DaysKind::of(item.schedule.days) => item.schedule.days,
                 DaysKind::OnWeekdays => Days::ALL,
@@ -61,13 +61,25 @@ impl Draft {
         });
     }
 
+    /// Gives an item the days from which to which it is to be done. Days that are counted begin with the first of them.
+    pub fn put_in_phase(&mut self, id: ItemId, phase: Phase) {
+        let today = self.today;
+        self.edit(id, |item| {
+            let moved = phase.first != item.phase.first;
+            if moved {
+                item.schedule.days = item.schedule.days.counted_from(phase.first.unwrap_or(today));
+            }
+            item.phase = phase;
+        });
+    }
+
     /// Counts the days of items that a draft of `before` began from today; those that the last card has stay as they are.
     pub(super) fn count_days_from_today(&mut self, before: NaiveDate, fresh: &Draft) {
         let today = self.today;
         let issued =
             |item: &Item| fresh.prescription.item(item.id).is_some_and(|last| last.schedule.days == item.schedule.days);
         for item in &mut self.prescription.items {
-            if item.schedule.days.begin() == Some(before) && !issued(item) {
+            if item.schedule.days.begin() == Some(before) && item.phase.first.is_none() && !issued(item) {
                 item.schedule.days = item.schedule.days.counted_from(today);
             }
         }
@@ -139,6 +151,19 @@ mod tests {
         let named = next.clone();
         keep_rhythms(&mut next, &last.prescription, later);
         assert_eq!(next, named, "a day that the file names stays");
+    }
+
+    #[test]
+    fn days_are_counted_from_the_first_day_of_the_phase() {
+        let mut draft = empty();
+        let id = draft.add(&balance()).expect("room");
+        draft.put_in_phase(id, Phase { first: Some(day(12, 10)), last: None });
+        draft.put_on(id, DaysKind::EveryNth);
+        assert_eq!(draft.prescription.items[0].schedule.days.begin(), Some(day(12, 10)));
+        draft.put_in_phase(id, Phase { first: Some(day(12, 13)), last: Some(day(12, 20)) });
+        assert_eq!(draft.prescription.items[0].schedule.days.begin(), Some(day(12, 13)));
+        draft.put_in_phase(id, Phase::WHOLE);
+        assert_eq!(draft.prescription.items[0].schedule.days.begin(), Some(draft.today));
     }
 
     #[test]

@@ -4,7 +4,7 @@ use super::{History, Mark};
 use crate::id::{ItemId, RunId};
 use crate::plan::{Days, Item, Plan};
 use crate::run::Run;
-use crate::slots::{self, Slot, SlotRef, own_day};
+use crate::slots::{self, Slot, SlotRef, own_date, own_day};
 use crate::time::{Offsets, Stamp};
 
 /// Least time between two runs of which the second may count for another part of the day, in milliseconds.
@@ -17,7 +17,7 @@ impl History {
     /// or more after the last run; on a day without the item, a missed slot of the day before; by the hour, the slot that opens
     /// within ten minutes. Where the patient chooses the days of a week, [`crate::slots::week`] has the rule.
     pub fn slot_for(&self, plan: &Plan, item: ItemId, at: Stamp, zone: &Offsets, taken: Stamp) -> Option<SlotRef> {
-        let item = plan.item(item)?;
+        let item = plan.item(item).filter(|item| item.phase.contains(own_date(at)))?;
         if item.schedule.days.are_chosen() {
             return self.slot_of_week(plan, item, at, zone);
         }
@@ -78,7 +78,8 @@ impl History {
     fn extra_a_day_early(&self, slot: &Slot, item: &Item) -> Option<&Run> {
         let due = slot.due.filter(|_| slot.at_set_time && item.schedule.days != Days::ALL)?;
         let day = own_day(due) - 1;
-        let free = !item.schedule.days.contain(slot.slot.day.pred_opt()?, None);
+        let before = slot.slot.day.pred_opt()?;
+        let free = item.phase.contains(before) && !item.is_due_on(before, None);
         let near =
             self.extra(slot.slot.item, due.utc_ms - 3 * 86_400_000, due.utc_ms).filter(|run| own_day(run.started) == day);
         near.filter(|_| free).nth(slot.slot.number.into())

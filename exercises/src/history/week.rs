@@ -63,7 +63,7 @@ impl History {
         let place = assign(&slots, &days).iter().position(|of| of.is_some_and(|of| days[of].day == today))?;
         // Before the first day and after the last one nothing counts.
         let last = of_week.first()?.week?.ends;
-        let first = item.schedule.days.begin()?;
+        let first = item.days().begin()?;
         (first <= today && at.utc_ms < last.utc_ms).then_some(SlotRef { day: slots[place].day, item: item.id, number: 0 })
     }
 

@@ -117,7 +117,7 @@ pub fn of_item(item: &Item, day: NaiveDate, zone: &Offsets) -> Vec<Slot> {
 
 /// The slots of one item whose window opens on `day`, in a plan that ends on `until`.
 fn of_item_until(item: &Item, until: Option<NaiveDate>, day: NaiveDate, zone: &Offsets) -> Vec<Slot> {
-    if !item.schedule.days.contain(day, until) {
+    if !item.is_due_on(day, until) {
         return Vec::new();
     }
     let week = Week::of(item, until, day, zone);

@@ -20,7 +20,7 @@ pub(super) struct Part {
 /// and a zone can leave out a whole day.
 pub(super) fn around(item: &Item, day: NaiveDate, until: Option<NaiveDate>, minutes: &[u16], zone: &Offsets) -> Vec<Stamp> {
     let days = (-2..=2).filter_map(|days| day.checked_add_signed(chrono::Duration::days(days)));
-    let days = days.filter(|day| item.schedule.days.contain(*day, until));
+    let days = days.filter(|day| item.is_due_on(*day, until));
     let mut dues: Vec<Stamp> =
         days.flat_map(|day| minutes.iter().filter_map(move |minute| due_at(day, *minute, zone))).collect();
     dues.sort_unstable_by_key(|due| due.utc_ms);

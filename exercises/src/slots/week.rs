@@ -43,7 +43,8 @@ pub struct SessionDay {
 impl Week {
     /// The week of `day`, if the patient chooses the days of `item`, in a plan that ends on `until`.
     pub(super) fn of(item: &Item, until: Option<NaiveDate>, day: NaiveDate, zone: &Offsets) -> Option<Week> {
-        let Days::TimesAWeek { n, from } = item.schedule.days else { return None };
+        let Days::TimesAWeek { n, from } = item.days() else { return None };
+        let until = item.phase.ends(until);
         let monday = days::monday(day);
         let sunday = days_since_1970(monday) + 6;
         let last = until.map_or(sunday, |until| days_since_1970(until).min(sunday));

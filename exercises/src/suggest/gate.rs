@@ -29,6 +29,10 @@ pub enum Hindrance {
     NotStepped,
     /// It is done whenever the patient needs it, which no step changes.
     AsNeeded,
+    /// Its phase begins later.
+    ToCome,
+    /// Its phase is over.
+    Over,
     /// The catalogue does not have the exercise or the rung.
     Unknown,
 }

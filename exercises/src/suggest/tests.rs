@@ -58,6 +58,7 @@ fn all_well<'a>(planned: &'a Item, catalogue: &'a Catalogue) -> ItemFacts<'a> {
         near_fall: None,
         slots: (7..=UNTIL).map(|day| slot(day, Mark::Done)).collect(),
         sessions: (7..=UNTIL).map(session).collect(),
+        phase: crate::plan::PhaseState::Now,
         during: vec![rated(12, 1), rated(18, 2)],
         unsettled: Vec::new(),
         unsettled_unknown: Vec::new(),
@@ -96,6 +97,22 @@ fn what_is_done_as_needed_is_kept_or_talked_about() {
     assert!(matches!(hurt.reasons[..], [Reason::AboveLimit { .. }]));
     let fell = of_item(&planned, |facts| facts.alarm = Some((AlarmId([3; 8]), Trouble::Fell)));
     assert!(matches!((fell.proposal, &fell.reasons[..]), (Proposal::Talk, [Reason::Alarm { .. }])));
+}
+
+#[test]
+fn an_item_outside_its_phase_is_kept_unless_an_alarm_suspends_it() {
+    use crate::plan::PhaseState::{Over, ToCome};
+    let day = chrono::NaiveDate::from_ymd_opt(2027, 3, 1).expect("a date");
+    let nothing = |facts: &mut ItemFacts<'_>| facts.slots.iter_mut().for_each(|slot| slot.mark = Mark::NotDone);
+    for (phase, why) in [(ToCome(day), Hindrance::ToCome), (Over(day), Hindrance::Over)] {
+        let kept = of_reps(|facts| {
+            nothing(facts);
+            facts.phase = phase;
+        });
+        assert_eq!((kept.proposal, kept.reasons), (Proposal::Keep, vec![Reason::Hindered(why)]));
+        let fell = of_reps(|facts| (facts.phase, facts.alarm) = (phase, Some((AlarmId([3; 8]), Trouble::Fell))));
+        assert_eq!(fell.proposal, Proposal::Talk);
+    }
 }
 
 #[test]

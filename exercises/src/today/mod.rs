@@ -234,10 +234,21 @@ pub struct TodayItem {
     pub hand_on_support: bool,
     /// The complaint that pauses it, if any.
     pub paused: Option<Trouble>,
+    /// Whether today is a day of its phase.
+    pub in_phase: bool,
+    /// Whether its phase begins today, and nothing was done of it yet.
+    pub is_new: bool,
     /// Approximate duration of a run, in seconds.
     pub takes_s: u32,
     /// A change that the clinician allowed the person to make, if the rules propose one.
     pub step: Option<Suggestion>,
+}
+
+impl TodayItem {
+    /// Whether it can be begun now.
+    pub fn can_be_done(&self) -> bool {
+        self.in_phase && self.paused.is_none()
+    }
 }
 
 /// One slot of the day's string.

@@ -117,6 +117,37 @@ fn the_side_must_fit_the_level() {
 }
 
 #[test]
+fn a_phase_lies_within_the_plan_and_the_same_exercise_is_done_once_a_day() {
+    let (start, review) = (plan().header.start, plan().prescription.review);
+    let phase = |first, last| move |plan: &mut Plan| plan.prescription.items[0].phase = crate::plan::Phase { first, last };
+    let outside = [Problem::Phase(HOLD)];
+    check(phase(Some(start), Some(review)), &[]);
+    check(phase(Some(review), Some(review)), &[]);
+    check(phase(start.pred_opt(), None), &outside);
+    check(phase(None, review.succ_opt()), &outside);
+    check(phase(Some(review), Some(start)), &outside);
+    let twice = |last: u64, first: u64| {
+        move |plan: &mut Plan| {
+            let day = |days| start.checked_add_days(chrono::Days::new(days));
+            let mut other = plan.prescription.items[0].clone();
+            other.id = ItemId(9);
+            plan.prescription.items[0].phase.last = day(last);
+            other.phase.first = day(first);
+            plan.prescription.items.push(other);
+        }
+    };
+    check(twice(6, 7), &[]);
+    check(twice(7, 7), &[Problem::Overlap(ItemId(9), HOLD)]);
+    check(
+        |plan| {
+            twice(7, 7)(plan);
+            plan.prescription.items.iter_mut().for_each(|item| item.phase = crate::plan::Phase::WHOLE);
+        },
+        &[],
+    );
+}
+
+#[test]
 fn a_schedule_must_have_a_day_and_a_minute() {
     let every = |minutes, from, to| Pattern::Every { minutes, from, to };
     let at = |times: &[u16]| Pattern::At { times: times.to_vec() };

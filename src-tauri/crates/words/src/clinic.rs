@@ -85,6 +85,8 @@ pub fn item_of(problem: &Problem) -> Option<ItemId> {
         | Problem::Side(item)
         | Problem::Schedule(item)
         | Problem::OnceADay(item)
+        | Problem::Phase(item)
+        | Problem::Overlap(item, _)
         | Problem::Serves(item)
         | Problem::NoStanceBaseline(item)
         | Problem::StanceTooShort(item)
@@ -144,6 +146,8 @@ impl Words {
             Problem::Side(_) => Key::ProblemSide,
             Problem::Schedule(_) => Key::ProblemSchedule,
             Problem::OnceADay(_) => Key::ProblemOnceADay,
+            Problem::Phase(_) => Key::ProblemPhase,
+            Problem::Overlap(..) => Key::ProblemOverlap,
             Problem::Serves(_) => Key::ProblemComplaintGone,
             Problem::NoStanceBaseline(_) => Key::ProblemStance,
             Problem::StanceTooShort(_) => Key::ProblemStanceShort,
@@ -240,6 +244,8 @@ mod tests {
             Problem::Side(item),
             Problem::Schedule(item),
             Problem::OnceADay(item),
+            Problem::Phase(item),
+            Problem::Overlap(item, ItemId(3)),
             Problem::Serves(item),
             Problem::NoStanceBaseline(item),
             Problem::StanceTooShort(item),

@@ -1,12 +1,13 @@
 //! Sentences made from domain values.
 
-use crate::date::names_of;
+use crate::date::{names_of, upper};
 use crate::{Key, Words};
+use chrono::NaiveDate;
 use exercises::alarm::Trouble;
 use exercises::catalogue::{Equipment, Exercise, Eyes, Surface};
 use exercises::history::Mark;
 use exercises::log::{Barrier, DayOffReason};
-use exercises::plan::{Aftercare, BodySide, Days, Pattern, Schedule, Side, Weekdays};
+use exercises::plan::{Aftercare, BodySide, Days, Item, Pattern, Phase, PhaseState, Schedule, Side, Weekdays};
 use wire::Failure;
 use wire::clinic::{Outcome, Receipt, ReceiptNotice};
 
@@ -20,6 +21,36 @@ impl Words {
     pub fn schedule(self, schedule: &Schedule) -> String {
         let times = self.pattern(&schedule.pattern);
         if schedule.is_as_needed() { times } else { self.days_and_times(&self.days(schedule.days), &times) }
+    }
+
+    /// "every day, at 18:00, from 1 December to 20 December".
+    pub fn due(self, item: &Item) -> String {
+        let times = self.schedule(&item.schedule);
+        self.phase(item.phase).map_or_else(|| times.clone(), |phase| self.times_in_phase(&times, &phase))
+    }
+
+    /// "from 1 December to 20 December"; `None` for the whole plan.
+    pub fn phase(self, phase: Phase) -> Option<String> {
+        match (phase.first, phase.last) {
+            (None, None) => None,
+            (Some(first), None) => Some(self.phase_from(&self.date(first))),
+            (None, Some(last)) => Some(self.phase_until(&self.date(last))),
+            (Some(first), Some(last)) => Some(self.phase_from_to(&self.date(first), &self.date(last))),
+        }
+    }
+
+    /// The same text at the beginning of a line.
+    pub fn at_line_start(self, text: &str) -> String {
+        upper(text)
+    }
+
+    /// What is to be known of a phase on `today`, by itself: "From 1 December", "Ended on 20 December"; `None` if it is the whole plan.
+    pub fn phase_on(self, phase: Phase, today: NaiveDate) -> Option<String> {
+        match phase.on(today) {
+            PhaseState::Over(last) => Some(self.phase_ended(&self.date(last))),
+            PhaseState::ToCome(_) => self.phase(phase).map(|said| upper(&said)),
+            PhaseState::Now => phase.last.map(|last| upper(&self.phase_until(&self.date(last)))),
+        }
     }
 
     /// "every hour from 09:00 to 17:00".

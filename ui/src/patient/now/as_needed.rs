@@ -12,7 +12,7 @@ pub fn AsNeeded(today: Today) -> impl IntoView {
     let context = PatientContext::current();
     let words = context.app.words();
     let open = !matches!(today.head, Head::Stopped(_) | Head::NoPlan | Head::Over { .. });
-    let wanted = |item: &&TodayItem| open && item.item.schedule.is_as_needed() && item.paused.is_none();
+    let wanted = |item: &&TodayItem| open && item.item.schedule.is_as_needed() && item.can_be_done();
     let all: Vec<TodayItem> = today.items.iter().filter(wanted).cloned().collect();
     let row = move |item: TodayItem| {
         let (plan, id) = (item.plan, item.item.id);

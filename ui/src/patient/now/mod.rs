@@ -7,6 +7,7 @@ mod days_off;
 mod head;
 mod meeting;
 mod message;
+mod new_today;
 mod next_step;
 mod now_page;
 mod offer;

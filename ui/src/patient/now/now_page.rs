@@ -1,5 +1,6 @@
 //! The Now page: its head, one question, the day.
 
+use exercises::today::TodayItem;
 use leptos::prelude::*;
 use words::Key;
 
@@ -7,6 +8,7 @@ use super::aftercare::Lines;
 use super::as_needed::AsNeeded;
 use super::head::HeadOf;
 use super::meeting::{MeetingNow, can_be_in_meeting};
+use super::new_today::NewToday;
 use super::question::OneQuestion;
 use super::silence::Silence;
 use super::tray_hint::TrayHint;
@@ -31,10 +33,11 @@ pub fn Now() -> impl IntoView {
     let meeting = can_be_in_meeting(context);
     let day = move || {
         context.today.get().map(|today| {
-            let can = today.items.iter().any(|item| item.paused.is_none());
+            let can = today.items.iter().any(TodayItem::can_be_done);
             view! {
                 <div class="now-head">
                     <HeadOf today=today.clone()/>
+                    <NewToday today=today.clone()/>
                     <TryFirst today=today.clone()/>
                     <VisitSoon today=today.clone()/>
                     <Answered/>

@@ -26,8 +26,8 @@
 //! does not grow. Each former key signs the present keys directly: a device needs one signature, whichever cards it missed, and the key
 //! of a generation in between cannot speak for an earlier one.
 //!
-//! Version 4 has items of which an older program would not know what they ask for: days that are counted from one of them. It is written
-//! only for a plan with such an item, with or without former keys, so that every other card can be taken by older programs as well.
+//! Version 4 has items of which an older program would not know what they ask for: days that are counted from one of
+//! them, exercises as needed, phases. It is written only for a plan with such an item, with or without former keys, so that every other card can be taken by older programs as well.
 //!
 //! All functions here work on bytes only and return a value or a [`CardFault`] for any input.
 

@@ -55,8 +55,9 @@ fn revision(held: &PlanData<'_>, plan: &Plan) -> Value {
     })
 }
 
+/// An item; what was added later is left out where the card does not have it.
 fn item(item: &Item) -> Value {
-    json!({
+    let mut all = json!({
         "id": item.id.0,
         "exercise": item.exercise.to_string(),
         "exercise_revision": item.content,
@@ -68,7 +69,10 @@ fn item(item: &Item) -> Value {
         "may_step": item.may_step,
         "serves": item.serves.map(|complaint| complaint.0),
         "note": item.note,
-    })
+    });
+    let days = [("first", item.phase.first), ("last", item.phase.last)];
+    days.iter().for_each(|(name, day)| day.iter().for_each(|day| all[*name] = day.to_string().into()));
+    all
 }
 
 /// A stance time; `taken` is left out if the card does not give the day.

@@ -34,8 +34,9 @@ fn weekday(name: &str) -> Option<Weekday> {
     Weekdays::ALL.iter().nth(named)
 }
 
-/// The days as [`days`] reads them.
-pub(super) fn written(days: Days) -> String {
+/// The days as [`days`] reads them, with the day from which they are counted or without.
+pub(super) fn written(days: Days, dated: bool) -> String {
+    let from = |from: NaiveDate| if dated { format!(", from = {from}") } else { String::new() };
     match days {
         Days::ALL => quoted("every-day"),
         Days::WORKDAYS => quoted("workdays"),
@@ -43,7 +44,7 @@ pub(super) fn written(days: Days) -> String {
             let days: Vec<String> = some.iter().map(|day| quoted(&day.to_string().to_lowercase())).collect();
             format!("[{}]", days.join(", "))
         }
-        Days::EveryNth { n, from } => format!("{{ every = {n}, from = {from} }}"),
-        Days::TimesAWeek { n, from } => format!("{{ times_a_week = {n}, from = {from} }}"),
+        Days::EveryNth { n, from: day } => format!("{{ every = {n}{} }}", from(day)),
+        Days::TimesAWeek { n, from: day } => format!("{{ times_a_week = {n}{} }}", from(day)),
     }
 }

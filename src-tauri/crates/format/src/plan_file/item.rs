@@ -3,16 +3,33 @@
 use super::days::days;
 use super::doses;
 use crate::fields::{Fields, Value, Wrong};
-use chrono::NaiveDate;
+use chrono::{Duration, NaiveDate};
 use exercises::catalogue::{ExerciseId, RungId};
 use exercises::file_fault::FaultKind;
 use exercises::id::{ComplaintId, ItemId};
-use exercises::plan::{DEFAULT_PAIN_LIMIT, Item, Pattern, Schedule, Side};
+use exercises::plan::{DEFAULT_PAIN_LIMIT, Item, Pattern, Phase, Schedule, Side};
 use exercises::score::Score;
 
 /// The fields of an item, apart from the dose.
-const FIELDS: [&str; 12] =
-    ["number", "exercise", "rung", "side", "every", "at", "as_needed", "days", "pain_limit", "may_step", "serves", "note"];
+const FIELDS: [&str; 14] = [
+    "number",
+    "exercise",
+    "rung",
+    "side",
+    "every",
+    "at",
+    "as_needed",
+    "days",
+    "first",
+    "last",
+    "pain_limit",
+    "may_step",
+    "serves",
+    "note",
+];
+
+/// The last day of a plan that a file can name by its number.
+const MAX_DAY: i64 = u16::MAX as i64;
 
 /// Reads an item from its fields; `today` is the day of issue, from which days are counted unless the file says otherwise.
 pub(super) fn item(value: &Value, today: NaiveDate) -> Result<Item, Wrong> {
@@ -22,10 +39,14 @@ pub(super) fn item(value: &Value, today: NaiveDate) -> Result<Item, Wrong> {
     let exercise = item.required("exercise")?;
     let exercise = ExerciseId::new(exercise.text()?).map_err(|fault| exercise.wrong(FaultKind::Id(fault)))?;
     let rung = item.maybe("rung", |rung| RungId::new(rung.text()?).map_err(|fault| rung.wrong(FaultKind::Id(fault))))?;
-    let schedule = schedule(&item, today)?;
+    let day = |value: &Value| day_of_plan(value, today);
+    let first = item.maybe("first", day)?;
+    // Days are counted from the item's first one.
+    let schedule = schedule(&item, first.unwrap_or(today))?;
     let dose = doses::only(&item)?;
     Ok(Item {
         content: 0,
+        phase: Phase { first, last: item.maybe("last", day)? },
         rung,
         side: item.maybe("side", Value::named)?.unwrap_or(Side::Neither),
         pain_limit: item.maybe("pain_limit", |limit| limit.whole(Score::MOST))?.unwrap_or(DEFAULT_PAIN_LIMIT),
@@ -47,6 +68,15 @@ fn schedule(item: &Fields<'_>, today: NaiveDate) -> Result<Schedule, Wrong> {
         _ => return Err(item.one_of(&["every", "at", "as_needed"])),
     };
     Ok(Schedule { days: days(item.required("days")?, today)?, pattern })
+}
+
+/// A date, or the number of a day of the plan, where 1 is the day of issue.
+fn day_of_plan(value: &Value, today: NaiveDate) -> Result<NaiveDate, Wrong> {
+    if value.date().is_ok() {
+        return value.date();
+    }
+    let number = value.whole_between(1, MAX_DAY)?;
+    Ok(today.checked_add_signed(Duration::days(number - 1)).unwrap_or(today))
 }
 
 fn every_pattern(value: &Value) -> Result<Pattern, Wrong> {

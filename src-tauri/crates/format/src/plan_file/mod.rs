@@ -10,7 +10,7 @@ mod read;
 mod write;
 
 pub use read::read;
-pub use write::write;
+pub use write::{write, write_set};
 
 /// Size of the largest file that is read, in bytes.
 pub const MAX_BYTES: u64 = 256 * 1024;

@@ -8,8 +8,8 @@ use exercises::id::{ActivityId, AlarmId, ComplaintId, ItemId, LogId, PlanId, Run
 use exercises::log::{Barrier, DayOffReason};
 use exercises::plain_text::is_hidden;
 use exercises::plan::{
-    Activity, Aftercare, AgeBand, BodySide, Complaint, Days, Header, Item, Pattern, Plan, Prescription, Risk, Schedule,
-    Side, StanceBaseline, Weekdays,
+    Activity, Aftercare, AgeBand, BodySide, Complaint, Days, Header, Item, Pattern, Phase, Plan, Prescription, Risk,
+    Schedule, Side, StanceBaseline, Weekdays,
 };
 use exercises::run::{RunEnd, SetUp, Share, Trial, TrialEnd};
 use exercises::score::Score;
@@ -93,7 +93,9 @@ fn dose() -> impl Strategy<Value = Dose> {
 fn item() -> impl Strategy<Value = Item> {
     let names = (any::<u8>(), id(), any::<u16>(), option::of(rung()));
     let rest = (side(), dose(), schedule(), score(), any::<bool>(), option::of(any::<u8>()), text(40));
-    (names, rest).prop_map(|((id, exercise, content, rung), (side, dose, schedule, pain_limit, may_step, serves, note))| {
+    let phase = (option::of(day()), option::of(day())).prop_map(|(first, last)| Phase { first, last });
+    (names, rest, phase).prop_map(|(names, (side, dose, schedule, pain_limit, may_step, serves, note), phase)| {
+        let (id, exercise, content, rung) = names;
         Item {
             id: ItemId(id),
             exercise: ExerciseId::new(exercise).expect("kebab case"),
@@ -102,6 +104,7 @@ fn item() -> impl Strategy<Value = Item> {
             side,
             dose,
             schedule,
+            phase,
             pain_limit,
             may_step,
             serves: serves.map(ComplaintId),

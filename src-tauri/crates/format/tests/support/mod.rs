@@ -10,8 +10,8 @@ use exercises::history::Mark;
 use exercises::id::{ActivityId, AlarmId, ComplaintId, EntryRef, ItemId, LogId, PlanId, RunId};
 use exercises::log::{Barrier, DayOffReason};
 use exercises::plan::{
-    Activity, Aftercare, AgeBand, BodySide, Complaint, Days, Header, Item, Pattern, Plan, Prescription, Risk, Schedule,
-    Side, StanceBaseline, Weekdays,
+    Activity, Aftercare, AgeBand, BodySide, Complaint, Days, Header, Item, Pattern, Phase, Plan, Prescription, Risk,
+    Schedule, Side, StanceBaseline, Weekdays,
 };
 use exercises::run::{RunEnd, SetUp, Share, Trial, TrialEnd};
 use exercises::score::Score;
@@ -195,6 +195,16 @@ pub fn frozen_card_4(verify_key: [u8; 32], recipient: [u8; 32]) -> Card {
     items[0].schedule.days = Days::EveryNth { n: 2, from: date(2026, 11, 25) };
     items[1].schedule =
         Schedule { days: Days::TimesAWeek { n: 3, from: date(2026, 11, 25) }, pattern: Pattern::At { times: vec![1080] } };
+    card
+}
+
+/// Another frozen card of version 4: items as needed and in phases.
+pub fn frozen_card_4_phases(verify_key: [u8; 32], recipient: [u8; 32]) -> Card {
+    let mut card = frozen_card_2(verify_key, recipient);
+    let items = &mut card.plan.prescription.items;
+    items[0].schedule = Schedule::AS_NEEDED;
+    items[1].phase = Phase { first: Some(date(2026, 12, 1)), last: Some(date(2026, 12, 20)) };
+    items[2].phase.first = Some(date(2026, 12, 21));
     card
 }
 

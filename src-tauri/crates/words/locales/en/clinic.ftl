@@ -236,6 +236,16 @@ times-in-a-week = { $n ->
         [one] once a week
        *[other] { $n } times a week
     }
+# The days from which to which an exercise is to be done: two choices, each with a date beside it.
+phase-first = From
+phase-last = Until
+phase-from-start = the beginning
+phase-until-visit = the next visit
+# A choice: the first day of a week of the plan, and the last one.
+# $n (Number)
+phase-week-from = week { $n }, { $date }
+# $n (Number)
+phase-week-until = end of week { $n }, { $date }
 pain-limit = Pain limit
 # Safety: says exactly what happens.
 pain-limit-hint = The patient is asked to stop if pain rises above this. A rating above it is a reason under “What next”.
@@ -319,6 +329,8 @@ problem-dose = The dose is out of range.
 problem-too-much-work = More than { $minutes } minutes on one side at a time.
 problem-side = Choose a side.
 problem-schedule = Choose at least one day and one time.
+problem-phase = Its days must lie within the plan, the last one not before the first.
+problem-overlap = The same exercise is already in the plan on some of these days. Let one begin after the other has ended.
 problem-once-a-day = On days that the patient chooses it is done once: give one time, 3:00 or later.
 problem-complaint-gone = It is for a complaint that is no longer in the plan.
 problem-stance = Enter today's seconds on one leg for each prescribed side.

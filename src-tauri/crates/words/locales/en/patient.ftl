@@ -61,6 +61,8 @@ not-now = Not now
 try-first = Try the first one now
 try-first-what = { $name }. It counts as an extra session.
 do-one-now = Do one now
+# On the day on which exercises of the plan begin. $names: a list of exercises.
+new-today = New from today: { $names }.
 # Heading of the exercises that are done whenever the patient needs them.
 when-you-need-it = When you need it
 # $n (Number)

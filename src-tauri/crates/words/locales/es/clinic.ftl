@@ -228,6 +228,12 @@ times-in-a-week = { $n ->
         [one] una vez a la semana
        *[other] { $n } veces a la semana
     }
+phase-first = Desde
+phase-last = Hasta
+phase-from-start = el principio
+phase-until-visit = la próxima visita
+phase-week-from = semana { $n }, { $date }
+phase-week-until = final de la semana { $n }, { $date }
 pain-limit = Límite de dolor
 pain-limit-hint = Se pide al paciente que pare si el dolor lo supera. Una valoración por encima es un motivo en «Qué hacer ahora».
 may-step = El paciente puede progresar por su cuenta
@@ -305,6 +311,8 @@ problem-dose = La dosis está fuera de los límites.
 problem-too-much-work = Más de { $minutes } minutos por lado cada vez.
 problem-side = Elija un lado.
 problem-schedule = Elija al menos un día y una hora.
+problem-phase = Sus días deben estar dentro del plan, y el último no antes que el primero.
+problem-overlap = El mismo ejercicio ya está en el plan en algunos de estos días. Haga que uno empiece cuando el otro haya terminado.
 problem-once-a-day = Los días que elige el paciente se hace una vez: indique una sola hora, a partir de las 3:00.
 problem-complaint-gone = Es para una molestia que ya no está en el plan.
 problem-stance = Faltan los segundos de hoy sobre una pierna de un lado prescrito.

@@ -58,6 +58,7 @@ not-now = Ahora no
 try-first = Probar ahora el primero
 try-first-what = { $name }. Cuenta como sesión adicional.
 do-one-now = Hacer un ejercicio ahora
+new-today = Nuevo desde hoy: { $names }.
 when-you-need-it = Cuando lo necesite
 as-needed-plainly = { $n ->
         [one] Hecho una vez, cuando hizo falta.

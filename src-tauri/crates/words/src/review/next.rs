@@ -169,6 +169,8 @@ fn hindered(hindrance: Hindrance) -> Key {
         Hindrance::Test => Key::ReviewWhyTest,
         Hindrance::NotStepped => Key::ReviewWhyNotStepped,
         Hindrance::AsNeeded => Key::ReviewWhyAsNeeded,
+        Hindrance::ToCome => Key::ReviewWhyToCome,
+        Hindrance::Over => Key::ReviewWhyOver,
         Hindrance::Unknown => Key::ReviewWhyUnknown,
     }
 }

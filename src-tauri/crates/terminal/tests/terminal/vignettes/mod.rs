@@ -7,6 +7,7 @@ mod keys;
 mod pain;
 mod periods;
 mod person;
+mod phases;
 mod prescribed;
 mod review;
 mod rhythms;

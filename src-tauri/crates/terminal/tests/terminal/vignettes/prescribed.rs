@@ -25,6 +25,8 @@ pub struct Prescribed {
     side: Option<&'static str>,
     pub dose: Dose,
     times: String,
+    /// First and last day of its phase, numbered from 1, as the plan file has them.
+    phase: String,
     /// Empty for what is done as needed.
     days: String,
     limit: u8,
@@ -40,6 +42,7 @@ fn item(exercise: &'static str, side: Option<&'static str>, dose: Dose) -> Presc
         side,
         dose,
         times: "at = [\"18:00\"]".to_owned(),
+        phase: String::new(),
         days: "\"every-day\"".to_owned(),
         limit: 5,
         serves: Some(1),
@@ -144,6 +147,18 @@ impl Prescribed {
         self
     }
 
+    /// From this day of the plan, counted from 0 as in the review.
+    pub fn from_day(mut self, day: u64) -> Self {
+        self.phase += &format!("first = {}\n", day + 1);
+        self
+    }
+
+    /// Until this day of the plan.
+    pub fn until_day(mut self, day: u64) -> Self {
+        self.phase += &format!("last = {}\n", day + 1);
+        self
+    }
+
     /// Whenever the patient needs it.
     pub fn as_needed(mut self) -> Self {
         self.times = "as_needed = true".to_owned();
@@ -218,12 +233,13 @@ impl Prescribed {
         let maybe = |name: &str, value: Option<String>| value.map(|value| format!("{name} = {value}\n")).unwrap_or_default();
         let quoted = |text: Option<&str>| text.map(|text| format!("{text:?}"));
         format!(
-            "[[item]]\nnumber = {}\nexercise = {:?}\n{}{}{dose}\n{}\n{}pain_limit = {}\n{}",
+            "[[item]]\nnumber = {}\nexercise = {:?}\n{}{}{dose}\n{}\n{}{}pain_limit = {}\n{}",
             self.number,
             self.exercise,
             maybe("rung", quoted(self.level)),
             maybe("side", quoted(self.side)),
             self.times,
+            self.phase,
             maybe("days", Some(self.days.clone()).filter(|days| !days.is_empty())),
             self.limit,
             maybe("serves", self.serves.map(|complaint| complaint.to_string())),
