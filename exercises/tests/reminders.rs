@@ -6,7 +6,7 @@ use exercises::catalogue::{Catalogue, Dose, ExerciseId};
 use exercises::history::History;
 use exercises::id::{ItemId, LogId, PlanId, RunId};
 use exercises::log::{Barrier, DayOffReason, Entry, Log, LogEvent};
-use exercises::plan::{Header, Item, Pattern, Plan, Prescription, Schedule, Weekdays};
+use exercises::plan::{Days, Header, Item, Pattern, Plan, Prescription, Schedule};
 use exercises::remind::{MAX_AHEAD, Meeting, PlanInForce, ReminderContext, Settings, Span, UpcomingReminder, upcoming};
 use exercises::run::{HoldRecord, Run, RunEnd, Work};
 use exercises::slots::SlotRef;
@@ -28,7 +28,7 @@ fn changes() -> [(NaiveDate, Offsets); 2] {
 
 fn plan(start: NaiveDate, patterns: &[Pattern]) -> Plan {
     let item = |(at, pattern): (usize, &Pattern)| {
-        let schedule = Schedule { days: Weekdays::ALL, pattern: pattern.clone() };
+        let schedule = Schedule { days: Days::ALL, pattern: pattern.clone() };
         Item::new(ItemId(at as u8 + 1), ExerciseId::new("sit-tall").expect("an id"), DOSE, schedule)
     };
     Plan {

@@ -8,7 +8,7 @@ use chrono_tz::{TZ_VARIANTS, Tz};
 use exercises::catalogue::{Dose, ExerciseId};
 use exercises::history::History;
 use exercises::id::{ItemId, PlanId};
-use exercises::plan::{Header, Item, Pattern, Plan, Prescription, Schedule, Weekdays};
+use exercises::plan::{Days, Header, Item, Pattern, Plan, Prescription, Schedule, Weekdays};
 use exercises::slots::{self, Slot};
 use exercises::time::{Offsets, Stamp};
 use proptest::prelude::*;
@@ -54,7 +54,7 @@ fn offsets(zone: Tz) -> Offsets {
 
 fn item(pattern: Pattern) -> Item {
     let dose = Dose::Hold { repetitions: 3, hold_s: 10, rest_s: 10 };
-    let schedule = Schedule { days: Weekdays::ALL, pattern };
+    let schedule = Schedule { days: Days::ALL, pattern };
     Item::new(ItemId(1), ExerciseId::new("sit-tall").expect("an id"), dose, schedule)
 }
 
@@ -236,7 +236,7 @@ proptest! {
         let offsets = offsets(TZ_VARIANTS[zone]);
         let first = first_of(FIRST_YEAR) + Duration::days(day);
         let mut item = item(pattern);
-        item.schedule.days = Weekdays::from_bits(weekdays).expect("seven bits");
+        item.schedule.days = Days::On(Weekdays::from_bits(weekdays).expect("seven bits"));
         let plan = plan(item, first);
         let begin = offsets.stamp((seconds(first) - 86_400) * 1000);
         let at: Stamp = offsets.stamp((seconds(first) + 86_400 + minute * 60) * 1000);

@@ -34,7 +34,7 @@ pub use gap::{Gap, last_done, longest_gap};
 pub use lately::{LATELY_DAYS, Lately, lately};
 pub use ratio::{AS_AGREED_PERCENT, KofN, Level, PARTLY_PERCENT, Shares};
 pub use rhythm::{Rhythm, rhythm};
-pub use stops::{Extra, Stops, extra, stops};
+pub use stops::{DoneAsNeeded, Extra, Stops, done_as_needed, extra, stops};
 
 /// One slot that was asked for, combined over all devices.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -121,6 +121,8 @@ pub struct ItemAdherence {
     pub days: DayCounts,
     /// Runs beyond what was asked for.
     pub extra: Extra,
+    /// Runs while it was to be done whenever the patient needed it; `None` if it never was.
+    pub as_needed: Option<DoneAsNeeded>,
     /// Slots done by weekday and by hour of the day.
     pub rhythm: Rhythm,
     /// The longest period in which nothing was done.

@@ -1,8 +1,9 @@
-//! Where in a run the person stopped, and what was done beyond the slots.
+//! Where in a run the person stopped, and what was done beyond the slots or without any.
 
 use super::DoseUnit;
 use crate::run::{RunEnd, Share};
 use crate::summary::RunOn;
+use crate::time::DayNumber;
 use std::collections::BTreeMap;
 
 /// Runs that ended before everything asked for was done.
@@ -29,6 +30,21 @@ pub struct Extra {
     pub done: u32,
     /// The unit of `done`.
     pub unit: DoseUnit,
+}
+
+/// Runs of an item that was done whenever the patient needed it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct DoneAsNeeded {
+    /// Number of runs.
+    pub runs: u32,
+    /// The day of the last one; `None` if there was none.
+    pub last: Option<DayNumber>,
+}
+
+/// Counts the runs of an item that was done whenever the patient needed it.
+pub fn done_as_needed(runs: &[&RunOn]) -> DoneAsNeeded {
+    DoneAsNeeded { runs: runs.len() as u32, last: runs.iter().map(|run| run.day).max() }
 }
 
 /// Counts where the runs of one item stopped.

@@ -215,6 +215,7 @@ mod tests {
             alarms: Vec::new(),
             clinics: Vec::new(),
             try_first: None,
+            weeks: Vec::new(),
         }
     }
 

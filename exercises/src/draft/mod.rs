@@ -4,6 +4,7 @@
 //! so that a history keeps its meaning. Defaults are a starting point, not advice: the clinician decides.
 
 mod answered;
+mod days;
 mod dose;
 mod facts;
 mod named;
@@ -18,9 +19,10 @@ mod typed;
 use crate::catalogue::kind::UsualTimes;
 use crate::catalogue::{Exercise, Kind, Level, RungId, Sidedness};
 use crate::id::ItemId;
-use crate::plan::{Item, MAX_ITEMS, MAX_NOTE, Pattern, Prescription, Schedule, Side, Weekdays};
+use crate::plan::{Days, Item, MAX_ITEMS, MAX_NOTE, Pattern, Prescription, Schedule, Side, Weekdays};
 use chrono::NaiveDate;
 
+pub use days::{DaysKind, keep_rhythms};
 pub use dose::{stepped, with};
 pub use facts::{Concern, PatientFacts};
 pub use named::{UsedNumbers, truncated};
@@ -149,16 +151,16 @@ pub fn default_schedule(exercise: &Exercise) -> Schedule {
     match exercise.kind.rules().usual_times() {
         UsualTimes::ThroughTheDay if first.dose().total_s(first.side()) <= HOURLY_AT_MOST_S => hourly(),
         UsualTimes::ThroughTheDay => {
-            Schedule { days: Weekdays::ALL, pattern: Pattern::At { times: vec![8 * 60, 13 * 60, 18 * 60] } }
+            Schedule { days: Days::ALL, pattern: Pattern::At { times: vec![8 * 60, 13 * 60, 18 * 60] } }
         }
-        UsualTimes::Evening => Schedule { days: Weekdays::ALL, pattern: evening },
-        UsualTimes::Weekly => Schedule { days: Weekdays::MONDAY, pattern: evening },
+        UsualTimes::Evening => Schedule { days: Days::ALL, pattern: evening },
+        UsualTimes::Weekly => Schedule { days: Days::On(Weekdays::MONDAY), pattern: evening },
     }
 }
 
 /// Hourly on working days.
 pub fn hourly() -> Schedule {
-    Schedule { days: Weekdays::WORKDAYS, pattern: Pattern::Every { minutes: 60, from: 9 * 60, to: 17 * 60 } }
+    Schedule { days: Days::WORKDAYS, pattern: Pattern::Every { minutes: 60, from: 9 * 60, to: 17 * 60 } }
 }
 
 #[cfg(test)]

@@ -20,12 +20,13 @@ pub struct Kept {
 
 /// The draft to edit when `kept` is resumed; a new draft would be `fresh`.
 ///
-/// On a later day, the list of absent risks has to be confirmed again and the times on one leg entered again, as at any other visit:
-/// the stored times count as earlier ones. Everything else stays as it was.
+/// On a later day, a rhythm of days that was begun in the draft begins on that day; the list of absent risks has to be confirmed again
+/// and the times on one leg entered again, as at any other visit: the stored times count as earlier ones. Everything else stays as it was.
 pub fn resume(kept: &Kept, fresh: &Draft) -> Draft {
     let Draft { prescription, used, today: _ } = kept.draft.clone();
     let mut draft = Draft { prescription, used: used.and(fresh.used), today: fresh.today };
     if kept.on != fresh.today {
+        draft.count_days_from_today(kept.draft.today, fresh);
         let ticked = Some(kept.on).filter(|_| !draft.prescription.absent.is_empty());
         draft.prescription.confirmed = draft.prescription.confirmed.or(ticked);
         draft.prescription.baselines = longest(&draft.prescription.baselines, GATE_DAYS);

@@ -2,11 +2,10 @@
 
 use super::{History, Mark};
 use crate::id::{ItemId, RunId};
-use crate::plan::{Item, Plan, Weekdays};
+use crate::plan::{Days, Item, Plan};
 use crate::run::Run;
-use crate::slots::{self, Slot, SlotRef, own_day};
+use crate::slots::{self, Slot, SlotRef, own_date, own_day};
 use crate::time::{Offsets, Stamp};
-use chrono::Datelike;
 
 /// Least time between two runs of which the second may count for another part of the day, in milliseconds.
 const APART_MS: i64 = 60 * 60_000;
@@ -16,9 +15,12 @@ impl History {
     ///
     /// It is the open slot. If that is done already, it is at set times a slot of the same day that was due and is not done, an hour
     /// or more after the last run; on a day without the item, a missed slot of the day before; by the hour, the slot that opens
-    /// within ten minutes.
+    /// within ten minutes. Where the patient chooses the days of a week, [`crate::slots::week`] has the rule.
     pub fn slot_for(&self, plan: &Plan, item: ItemId, at: Stamp, zone: &Offsets, taken: Stamp) -> Option<SlotRef> {
-        let item = plan.item(item)?;
+        let item = plan.item(item).filter(|item| item.phase.contains(own_date(at)))?;
+        if item.schedule.days.are_chosen() {
+            return self.slot_of_week(plan, item, at, zone);
+        }
         let near = slots::near(plan, item.id, at, zone, taken);
         let is_done = |slot: &Slot| self.mark(slot, item, at) == Mark::Done;
         let found = match near.iter().find(|slot| slot.open_at(at)) {
@@ -49,6 +51,9 @@ impl History {
     /// The runs that count for `slot`: those begun for it; if these did not do it in full, at set times also those that an older
     /// program took for extra ones and those that were done a day early.
     pub fn filling(&self, slot: &Slot, item: &Item) -> Vec<&Run> {
+        if let Some(week) = slot.week {
+            return self.filling_of_week(slot, week, item);
+        }
         let naming = self.naming.range((slot.slot, RunId(0))..).take_while(|(of, _)| *of == slot.slot);
         let naming = naming.filter_map(|(_, run)| self.runs.get(run)).filter(|run| self.was_done_for(run, slot));
         let mut filling: Vec<&Run> = naming.collect();
@@ -71,9 +76,10 @@ impl History {
 
     /// The extra run of the day before, if that is a day without the item: of several the one that is as far on in its day as the slot.
     fn extra_a_day_early(&self, slot: &Slot, item: &Item) -> Option<&Run> {
-        let due = slot.due.filter(|_| slot.at_set_time && item.schedule.days != Weekdays::ALL)?;
+        let due = slot.due.filter(|_| slot.at_set_time && item.schedule.days != Days::ALL)?;
         let day = own_day(due) - 1;
-        let free = !item.schedule.days.contains(slot.slot.day.pred_opt()?.weekday());
+        let before = slot.slot.day.pred_opt()?;
+        let free = item.phase.contains(before) && !item.is_due_on(before, None);
         let near =
             self.extra(slot.slot.item, due.utc_ms - 3 * 86_400_000, due.utc_ms).filter(|run| own_day(run.started) == day);
         near.filter(|_| free).nth(slot.slot.number.into())

@@ -3,6 +3,7 @@
 mod alarms;
 mod attribution;
 mod own;
+mod week;
 mod wrong_clock;
 
 use crate::alarm::Alarm;
@@ -21,6 +22,7 @@ use std::borrow::Cow;
 use std::collections::{BTreeMap, BTreeSet};
 
 pub use own::{OWN_DAYS, OwnMedian, own_median_ms};
+pub use week::WeekSoFar;
 pub use wrong_clock::{Known, WrongClockRecord, last_true};
 
 /// A rating, with the entry that recorded it and the time at which it was given.
@@ -74,6 +76,8 @@ pub struct History {
     naming: BTreeSet<(SlotRef, RunId)>,
     /// The runs that name no slot, by item and start (milliseconds since 1970 UTC).
     extra: BTreeSet<(ItemId, i64, RunId)>,
+    /// When the card was taken that brought each item of which the patient chooses the days, by the day from which they count.
+    begun: BTreeMap<(ItemId, NaiveDate), Stamp>,
     /// The last run of each item, so that an item that was never done is not looked for in a whole year.
     last: BTreeMap<ItemId, RunId>,
     /// What the motion sensor measured, by run and by the trial's place in the run, from 0.
@@ -322,7 +326,7 @@ impl History {
         if let Some(share) = fullest.filter(|_| filling.iter().any(|run| run.tried())) {
             return Mark::Partly(share);
         }
-        let (Some(due), Some(closes)) = (slot.due, slot.closes) else { return Mark::NoSuchHour };
+        let (Some(due), Some(closes)) = (slot.due, slot.can_be_done_until()) else { return Mark::NoSuchHour };
         if let Some(why) = self.day_off(slot.slot.day) {
             return Mark::DayOff(why);
         }

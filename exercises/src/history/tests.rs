@@ -319,13 +319,14 @@ fn a_snapshot_that_comes_late_does_not_undo_it() {
 
 mod attribution {
     use super::*;
-    use crate::plan::{Pattern, Schedule, Weekdays};
+    use crate::plan::{Days, Pattern, Schedule, Weekdays};
     use chrono::Weekday;
 
     /// The sample plan with its hold at these minutes on these weekdays. It begins on a Wednesday.
     fn at_set_times(times: &[u16], days: Weekdays) -> crate::plan::Plan {
         let mut plan = plan();
-        plan.prescription.items[0].schedule = Schedule { days, pattern: Pattern::At { times: times.to_vec() } };
+        plan.prescription.items[0].schedule =
+            Schedule { days: Days::On(days), pattern: Pattern::At { times: times.to_vec() } };
         plan
     }
 

@@ -8,7 +8,7 @@ impl Pattern {
     pub fn beginning(&self, minute: u16) -> Pattern {
         match self {
             Pattern::Every { minutes, to, .. } => Pattern::Every { minutes: *minutes, from: minute, to: *to },
-            Pattern::At { .. } => self.clone(),
+            Pattern::At { .. } | Pattern::AsNeeded => self.clone(),
         }
     }
 
@@ -16,7 +16,7 @@ impl Pattern {
     pub fn ending(&self, minute: u16) -> Pattern {
         match self {
             Pattern::Every { minutes, from, .. } => Pattern::Every { minutes: *minutes, from: *from, to: minute },
-            Pattern::At { .. } => self.clone(),
+            Pattern::At { .. } | Pattern::AsNeeded => self.clone(),
         }
     }
 

@@ -6,6 +6,8 @@
 
 mod agreed;
 pub mod check;
+pub mod days;
+mod phase;
 pub mod schedule;
 pub mod stance;
 mod weekdays;
@@ -19,6 +21,8 @@ use chrono::NaiveDate;
 use std::collections::BTreeSet;
 use strum::VariantArray;
 
+pub use days::Days;
+pub use phase::{Phase, PhaseState};
 pub use schedule::{Pattern, Schedule};
 pub use stance::{StanceBaseline, StanceField};
 pub use weekdays::Weekdays;
@@ -172,6 +176,8 @@ pub struct Item {
     pub dose: Dose,
     /// When the item is due.
     pub schedule: Schedule,
+    /// From which day to which it is to be done.
+    pub phase: Phase,
     /// The highest pain during the exercise that the clinician allows, 0 to 10. Pain above it raises an alarm.
     pub pain_limit: Score,
     /// Whether the patient's copy may offer the next step without a new card.
@@ -194,11 +200,26 @@ impl Item {
             side: Side::Neither,
             dose,
             schedule,
+            phase: Phase::WHOLE,
             pain_limit: DEFAULT_PAIN_LIMIT,
             may_step: false,
             serves: None,
             note: String::new(),
         }
+    }
+
+    /// The days on which it is due, counted within its phase.
+    pub fn days(&self) -> Days {
+        let first = |from: NaiveDate| self.phase.first.map_or(from, |first| first.max(from));
+        match self.schedule.days {
+            Days::TimesAWeek { n, from } => Days::TimesAWeek { n, from: first(from) },
+            days => days,
+        }
+    }
+
+    /// Whether it is due on `day`, in a plan that ends on `until`.
+    pub fn is_due_on(&self, day: NaiveDate, until: Option<NaiveDate>) -> bool {
+        self.phase.contains(day) && self.days().contain(day, self.phase.ends(until))
     }
 
     /// Surface and eyes of a balance item: those of its rung, or the firm floor and eyes open if the rung gives none.

@@ -1,14 +1,14 @@
 //! On which days and at which minutes an item falls due.
 
-use super::Weekdays;
+use super::Days;
 use crate::time::DAY_MINUTES;
 
 /// When an item is due.
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Schedule {
-    /// The days of the week.
-    pub days: Weekdays,
+    /// The days.
+    pub days: Days,
     /// The times of day.
     pub pattern: Pattern,
 }
@@ -33,6 +33,18 @@ pub enum Pattern {
         /// 1 to 12 minutes of the day, each 0 to 1439.
         times: Vec<u16>,
     },
+    /// Whenever the patient needs it: nothing is due, and nothing is owed.
+    AsNeeded,
+}
+
+impl Schedule {
+    /// Whenever the patient needs it.
+    pub const AS_NEEDED: Schedule = Schedule { days: Days::ALL, pattern: Pattern::AsNeeded };
+
+    /// Whether it is done whenever the patient needs it.
+    pub fn is_as_needed(&self) -> bool {
+        self.pattern == Pattern::AsNeeded
+    }
 }
 
 impl Pattern {
@@ -47,6 +59,7 @@ impl Pattern {
     pub fn minutes(&self) -> Vec<u16> {
         match self {
             Pattern::At { times } => times.clone(),
+            Pattern::AsNeeded => Vec::new(),
             Pattern::Every { minutes, from, to } => {
                 let last = if to > from { *to } else { (to + DAY_MINUTES).min(from + DAY_MINUTES - 1) };
                 let step = usize::from(*minutes).max(1);
@@ -79,6 +92,11 @@ mod tests {
     fn a_window_round_the_clock_does_not_count_an_hour_for_two_days() {
         let clock = Pattern::Every { minutes: 60, from: 8 * 60, to: 8 * 60 };
         assert_eq!((clock.minutes().len(), clock.minutes().last()), (24, Some(&(31 * 60))));
+    }
+
+    #[test]
+    fn what_is_done_as_needed_is_never_due() {
+        assert!(Pattern::AsNeeded.minutes().is_empty() && !Pattern::AsNeeded.goes_over_midnight());
     }
 
     #[test]

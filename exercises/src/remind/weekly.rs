@@ -1,6 +1,7 @@
 //! The slots to come in a form that a calendar can store: one time of day, some days of the week, until the review, with exceptions.
 
 use super::PlanInForce;
+use crate::history::Mark;
 use crate::id::PlanId;
 use crate::plan::Weekdays;
 use crate::suspension;
@@ -37,7 +38,9 @@ pub fn weekly(of: PlanInForce<'_>, now: Stamp, zone: &Offsets) -> Vec<Weekly> {
         let Some(due) = slot.due.filter(|due| due.utc_ms >= now.utc_ms) else { continue };
         let item = plan.item(slot.slot.item).filter(|_| of.followed.history.day_off(slot.slot.day).is_none());
         let paused = |item| suspension::blocking(&suspended, item, plan, of.catalogue).is_some();
-        let Some(item) = item.filter(|item| !paused(item)) else { continue };
+        // Where the person chooses the days, a slot may have been done before it is due.
+        let done = |item| slot.week.is_some() && of.followed.history.mark(&slot, item, now) == Mark::Done;
+        let Some(item) = item.filter(|item| !paused(item) && !done(item)) else { continue };
         let sides = item.side.sidedness();
         let (dates, takes_s) = times.entry(due.local().time()).or_default();
         dates.insert(due.local());

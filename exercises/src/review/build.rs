@@ -8,8 +8,8 @@ use super::{
     LaggingDevice, Review, ReviewAlarm, StanceSeries, WrongClockEntry, WrongClockNotes, counts, ratings, stance, strings,
 };
 use crate::adherence::{
-    ItemAdherence, SlotOn, broke_off, count, day_counts, dose_kept, extra, last_done, lately, longest_gap, rhythm, stops,
-    unite_delays,
+    ItemAdherence, SlotOn, broke_off, count, day_counts, done_as_needed, dose_kept, extra, last_done, lately, longest_gap,
+    rhythm, stops, unite_delays,
 };
 use crate::alarm::Trouble;
 use crate::catalogue::Catalogue;
@@ -208,6 +208,13 @@ fn of_item(
     let runs = || united.runs.iter().filter(|(_, run)| run.item == item);
     let beyond: Vec<&RunOn> =
         runs().filter(|(name, _)| strings.filling.binary_search(name).is_err()).map(|(_, run)| *run).collect();
+    // While it is to be done as needed, nothing is beyond what was asked for.
+    let wanted_on = |day: DayNumber| {
+        let card = ratings::revision_on(united, day).and_then(|revision| revisions.get(&revision)).unwrap_or(newest);
+        card.item(item).is_some_and(|item| item.schedule.is_as_needed())
+    };
+    let (needed, beyond): (Vec<&RunOn>, Vec<&RunOn>) = beyond.into_iter().partition(|run| wanted_on(run.day));
+    let as_needed = !needed.is_empty() || newest.item(item).is_some_and(|item| item.schedule.is_as_needed());
     let unit = strings::unit_of(revisions, item);
     let counts = count(&slots);
     ItemAdherence {
@@ -224,6 +231,7 @@ fn of_item(
         dose: dose_kept(&slots, unit),
         days: day_counts(&slots),
         extra: extra(beyond, unit),
+        as_needed: as_needed.then(|| done_as_needed(&needed)),
         rhythm: rhythm(&slots),
         longest_gap: longest_gap(&slots),
         broke_off: broke_off(&slots),

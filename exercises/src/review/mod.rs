@@ -15,6 +15,7 @@ mod strings;
 #[cfg(test)]
 mod tests;
 mod then_and_now;
+mod weeks;
 
 use crate::adherence::ItemAdherence;
 use crate::alarm::{Circumstance, ClearedAlarm, Trouble};

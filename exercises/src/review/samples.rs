@@ -8,8 +8,8 @@ use crate::catalogue::{
 use crate::history::Mark;
 use crate::id::{ActivityId, AlarmId, ComplaintId, EntryRef, ItemId, LogId, PlanId, RunId};
 use crate::plan::{
-    Activity, AgeBand, BodySide, Complaint, Header, Item, Pattern, Plan, Prescription, Risk, Schedule, Side, StanceBaseline,
-    Weekdays,
+    Activity, AgeBand, BodySide, Complaint, Days, Header, Item, Pattern, Plan, Prescription, Risk, Schedule, Side,
+    StanceBaseline,
 };
 use crate::run::{RunEnd, SetUp, Share, Trial, TrialEnd};
 use crate::score::Score;
@@ -97,7 +97,7 @@ pub fn catalogue() -> Catalogue {
 }
 
 fn once_a_day() -> Schedule {
-    Schedule { days: Weekdays::ALL, pattern: Pattern::At { times: vec![18 * 60] } }
+    Schedule { days: Days::ALL, pattern: Pattern::At { times: vec![18 * 60] } }
 }
 
 /// An item of the sample exercise that has this kind of dose.
@@ -120,7 +120,7 @@ pub fn item(dose: Dose, side: Side) -> Item {
 
 /// Every hour from nine to eleven.
 pub fn three_times_a_day() -> Schedule {
-    Schedule { days: Weekdays::ALL, pattern: Pattern::Every { minutes: 60, from: 9 * 60, to: 11 * 60 } }
+    Schedule { days: Days::ALL, pattern: Pattern::Every { minutes: 60, from: 9 * 60, to: 11 * 60 } }
 }
 
 /// Wednesday, 25 November 2026.

@@ -5,11 +5,12 @@
 //! recorded counts only for a slot of the newer card that is the same or at the same minute; the older card's other slots
 //! were no longer due.
 
+use super::weeks::{self, ChosenSlot};
 use super::{DayString, Knot};
 use crate::adherence::{DoseUnit, SlotOn, target};
 use crate::history::Mark;
 use crate::id::{ItemId, LogId, RunId};
-use crate::plan::Plan;
+use crate::plan::{Item, Plan};
 use crate::run::Share;
 use crate::summary::union::United;
 use crate::summary::{ItemDay, RunOn, RunTiming};
@@ -26,24 +27,31 @@ pub(super) struct Strings {
 }
 
 /// Identifies a slot: day, item, revision, number.
-type Place = (DayNumber, ItemId, u16, u8);
+pub(super) type Place = (DayNumber, ItemId, u16, u8);
 
 /// What one device recorded about a slot.
 #[derive(Clone, Copy)]
-struct Told {
+pub(super) struct Told {
     log: LogId,
     number: u8,
-    minute: u16,
-    mark: Mark,
+    pub minute: u16,
+    pub mark: Mark,
 }
 
 pub(super) fn strings(united: &United<'_>, revisions: &BTreeMap<u16, Plan>, start: NaiveDate) -> Strings {
     let by_slot = runs_by_slot(united);
     let mut strings = Strings { slots: Vec::new(), filling: Vec::new() };
-    for of_place in laid_over(united, revisions).chunk_by(|(one, _), (other, _)| one == other) {
-        let ((day, item, revision, number), earliest) = of_place[0];
+    let told = laid_over(united, revisions);
+    let mut chosen: Vec<ChosenSlot<'_>> = Vec::new();
+    for of_place in told.chunk_by(|(one, _), (other, _)| one == other) {
+        let (place, earliest) = of_place[0];
+        let (day, item, revision, _) = place;
         let told = || of_place.iter().map(|(_, told)| told);
         let Some(asked) = revisions.get(&revision).and_then(|plan| plan.item(item)) else { continue };
+        if asked.schedule.days.are_chosen() {
+            chosen.push(ChosenSlot { day, item, revision, told: told().collect() });
+            continue;
+        }
         let Some(best) = told().map(|told| told.mark).reduce(better) else { continue };
         let mut runs: Vec<&RunOn> = Vec::new();
         let first = strings.filling.len();
@@ -55,27 +63,45 @@ pub(super) fn strings(united: &United<'_>, revisions: &BTreeMap<u16, Plan>, star
                 runs.push(run);
             }
         }
-        let (unit, asked_for) = target(asked);
-        let (dose, over) = dose(&runs, asked_for);
-        let acted = matches!(best, Mark::Done | Mark::Partly(_) | Mark::Skipped(_));
-        strings.slots.push(SlotOn {
-            day,
-            weekday: day.date(start).weekday().num_days_from_monday() as u8,
-            seen: acted || united.seen.contains(&day),
-            item,
-            revision,
-            number,
-            minute: earliest.minute,
-            mark: best,
-            written_in: written_in(best, &runs),
-            dose,
-            over,
-            unit,
-            timing: timing(best, &runs),
-        });
+        strings.slots.push(slot_on(place, earliest.minute, best, &runs, asked, united, start));
     }
     strings.filling.sort_unstable();
+    if !chosen.is_empty() {
+        weeks::add(&mut strings, &chosen, united, revisions, start);
+        strings.filling.sort_unstable();
+        strings.slots.sort_by_key(|slot| (slot.day, slot.item, slot.revision, slot.number));
+    }
     strings
+}
+
+/// A slot with the runs that were done for it.
+pub(super) fn slot_on(
+    (day, item, revision, number): Place,
+    minute: u16,
+    mark: Mark,
+    runs: &[&RunOn],
+    asked: &Item,
+    united: &United<'_>,
+    start: NaiveDate,
+) -> SlotOn {
+    let (unit, asked_for) = target(asked);
+    let (dose, over) = dose(runs, asked_for);
+    let acted = matches!(mark, Mark::Done | Mark::Partly(_) | Mark::Skipped(_));
+    SlotOn {
+        day,
+        weekday: day.date(start).weekday().num_days_from_monday() as u8,
+        seen: acted || united.seen.contains(&day),
+        item,
+        revision,
+        number,
+        minute,
+        mark,
+        written_in: written_in(mark, runs),
+        dose,
+        over,
+        unit,
+        timing: timing(mark, runs),
+    }
 }
 
 /// Identifies a slot of one device: the day, the item, the slot's number, the device's first log.
@@ -159,7 +185,7 @@ fn told_of(
     })
 }
 
-fn better(one: Mark, other: Mark) -> Mark {
+pub(super) fn better(one: Mark, other: Mark) -> Mark {
     match (one, other) {
         (Mark::Partly(a), Mark::Partly(b)) => {
             let first = u64::from(a.done) * u64::from(b.of.max(1)) >= u64::from(b.done) * u64::from(a.of.max(1));
@@ -191,7 +217,7 @@ fn written_in(mark: Mark, runs: &[&RunOn]) -> bool {
 }
 
 /// When the slot was done: of several runs the one that was soonest.
-fn timing(mark: Mark, runs: &[&RunOn]) -> RunTiming {
+pub(super) fn timing(mark: Mark, runs: &[&RunOn]) -> RunTiming {
     let full = runs.iter().filter(|run| mark != Mark::Done || run.parts.full());
     full.map(|run| run.timing).min().unwrap_or(RunTiming::InTime)
 }

@@ -10,15 +10,20 @@
 //!   nearest to its due time. The borders lie midway between neighbouring due times; the first part begins when the day begins and
 //!   the last one ends when it ends. The person's day runs from 03:00 to 03:00. Lateness is counted ([`Slot::late_at`]), never as
 //!   missing. The reminder ends after sixty minutes; the slot stays open.
+//!
+//! Where the patient chooses the days of a week ([`Days::TimesAWeek`](crate::plan::Days::TimesAWeek)), a run on any day of that week, from Monday to Sunday, counts for one
+//! of its slots, and none is missed before the week is over. The rule is in [`week`].
 
 mod part;
+pub mod week;
 
 use crate::id::ItemId;
-use crate::plan::{Item, Pattern, Plan};
+use crate::plan::{Item, Pattern, Plan, days};
 use crate::time::{Offsets, ResolvedTime, Stamp, days_since_1970};
-use chrono::{Datelike, NaiveDate};
+use chrono::NaiveDate;
 
-pub use part::own_day;
+pub use part::{DAY_BEGINS, own_date, own_day};
+pub use week::Week;
 
 /// Longest time for which a slot by the hour is open and for which any slot is announced, in minutes.
 pub const OPEN_MINUTES: i64 = 60;
@@ -55,9 +60,16 @@ pub struct Slot {
     pub announced_until: Option<Stamp>,
     /// Whether it is due at a set time and owns a part of the day, not by the hour.
     pub at_set_time: bool,
+    /// The week within which a run on any day counts, where the patient chooses the days.
+    pub week: Option<Week>,
 }
 
 impl Slot {
+    /// Until when it can still be done: until it closes, or until its week is over.
+    pub fn can_be_done_until(&self) -> Option<Stamp> {
+        self.closes.map(|closes| self.week.map_or(closes, |week| week.ends))
+    }
+
     /// Whether a run that starts at `at` counts for it because it is open.
     pub fn open_at(&self, at: Stamp) -> bool {
         within(self.opens, at, self.closes)
@@ -98,19 +110,26 @@ fn within(from: Option<Stamp>, at: Stamp, until: Option<Stamp>) -> bool {
     matches!((from, until), (Some(from), Some(until)) if from.utc_ms <= at.utc_ms && at.utc_ms < until.utc_ms)
 }
 
-/// The slots of one item whose window opens on `day`; empty on a day without the item.
+/// The slots of one item whose window opens on `day`, in a plan without end; empty on a day without the item.
 pub fn of_item(item: &Item, day: NaiveDate, zone: &Offsets) -> Vec<Slot> {
-    if !item.schedule.days.contains(day.weekday()) {
+    of_item_until(item, None, day, zone)
+}
+
+/// The slots of one item whose window opens on `day`, in a plan that ends on `until`.
+fn of_item_until(item: &Item, until: Option<NaiveDate>, day: NaiveDate, zone: &Offsets) -> Vec<Slot> {
+    if !item.is_due_on(day, until) {
         return Vec::new();
     }
+    let week = Week::of(item, until, day, zone);
     let minutes = item.schedule.pattern.minutes();
     let dues: Vec<Option<Stamp>> = minutes.iter().map(|minute| due_at(day, *minute, zone)).collect();
     let at_set_time = matches!(item.schedule.pattern, Pattern::At { .. });
-    let around = part::around(item, day, &minutes, zone);
+    let around = part::around(item, day, until, &minutes, zone);
     let slots = minutes.iter().enumerate().map(|(number, minute)| {
         let slot = SlotRef { day, item: item.id, number: number as u8 };
         let Some(due) = dues[number] else {
-            return Slot { slot, minute: *minute, due: None, opens: None, closes: None, announced_until: None, at_set_time };
+            let (opens, closes) = (None, None);
+            return Slot { slot, minute: *minute, due: None, opens, closes, announced_until: None, at_set_time, week };
         };
         let part = if at_set_time { part::of_set_time(due, &around, zone) } else { part::of_hour(due, &around, zone) };
         let latest = zone.stamp(due.utc_ms + OPEN_MINUTES * 60_000);
@@ -122,6 +141,7 @@ pub fn of_item(item: &Item, day: NaiveDate, zone: &Offsets) -> Vec<Slot> {
             closes: Some(part.closes),
             announced_until: Some(latest.min(part.closes)),
             at_set_time,
+            week,
         }
     });
     slots.collect()
@@ -140,7 +160,8 @@ pub fn of_day(plan: &Plan, day: NaiveDate, zone: &Offsets, taken: Stamp) -> Vec<
     if day > plan.prescription.review {
         return Vec::new();
     }
-    let all = plan.prescription.items.iter().flat_map(|item| of_item(item, day, zone));
+    let until = Some(plan.prescription.review);
+    let all = plan.prescription.items.iter().flat_map(|item| of_item_until(item, until, day, zone));
     let later_day = days_since_1970(day) > taken.day();
     let mut slots: Vec<Slot> = all.filter(|slot| slot.due.map_or(later_day, |due| due.utc_ms >= taken.utc_ms)).collect();
     slots.sort_by_key(|slot| (slot.minute, slot.slot.item));
@@ -151,6 +172,14 @@ pub fn of_day(plan: &Plan, day: NaiveDate, zone: &Offsets, taken: Stamp) -> Vec<
 pub fn near(plan: &Plan, item: ItemId, at: Stamp, zone: &Offsets, taken: Stamp) -> Vec<Slot> {
     let days = (-2..=1).filter_map(|days| at.date().checked_add_signed(chrono::Duration::days(days)));
     days.flat_map(|day| of_day(plan, day, zone, taken)).filter(|slot| slot.slot.item == item).collect()
+}
+
+/// The slots of `item`, of which the patient chooses the days, in the week of `day`, also those before the card was taken; empty for
+/// every other item.
+pub fn of_week(plan: &Plan, item: &Item, day: NaiveDate, zone: &Offsets) -> Vec<Slot> {
+    let until = Some(plan.prescription.review);
+    let week = days::monday(day).iter_days().take(7).filter(|_| item.schedule.days.are_chosen());
+    week.flat_map(|day| of_item_until(item, until, day, zone)).collect()
 }
 
 #[cfg(test)]

@@ -3,10 +3,12 @@
 use super::{OPEN_MINUTES, due_at};
 use crate::plan::Item;
 use crate::time::{Offsets, ResolvedTime, Stamp};
-use chrono::{Datelike, NaiveDate};
+use chrono::NaiveDate;
 
-/// The hour at which the person's day begins and the one before it ends, in minutes from midnight.
-const DAY_BEGINS: i64 = 3 * 60;
+/// The minute at which the person's day begins and the one before it ends, counted from midnight.
+pub const DAY_BEGINS: u16 = 3 * 60;
+/// The same, to count with.
+const BEGINS: i64 = DAY_BEGINS as i64;
 
 /// From when until when a run counts for a slot.
 pub(super) struct Part {
@@ -16,9 +18,9 @@ pub(super) struct Part {
 
 /// All times at which `item` is due around `day`, in order: a window may go on after midnight, the person's day ends at 03:00,
 /// and a zone can leave out a whole day.
-pub(super) fn around(item: &Item, day: NaiveDate, minutes: &[u16], zone: &Offsets) -> Vec<Stamp> {
+pub(super) fn around(item: &Item, day: NaiveDate, until: Option<NaiveDate>, minutes: &[u16], zone: &Offsets) -> Vec<Stamp> {
     let days = (-2..=2).filter_map(|days| day.checked_add_signed(chrono::Duration::days(days)));
-    let days = days.filter(|day| item.schedule.days.contains(day.weekday()));
+    let days = days.filter(|day| item.is_due_on(*day, until));
     let mut dues: Vec<Stamp> =
         days.flat_map(|day| minutes.iter().filter_map(move |minute| due_at(day, *minute, zone))).collect();
     dues.sort_unstable_by_key(|due| due.utc_ms);
@@ -47,14 +49,19 @@ pub(super) fn of_set_time(due: Stamp, around: &[Stamp], zone: &Offsets) -> Part 
 
 /// The person's day of an instant, as days since 1970-01-01: until 03:00 it is still the day before.
 pub fn own_day(at: Stamp) -> i64 {
-    at.plus_ms(-DAY_BEGINS * 60_000).day()
+    at.plus_ms(-BEGINS * 60_000).day()
+}
+
+/// The person's day of an instant.
+pub fn own_date(at: Stamp) -> NaiveDate {
+    at.plus_ms(-BEGINS * 60_000).date()
 }
 
 /// When a person's day begins: when the wall clock first shows 03:00 or, if the clocks jump over it, a later time.
-fn begins(day: i64, zone: &Offsets) -> Stamp {
-    let shown = (DAY_BEGINS..2 * 24 * 60).step_by(15).find_map(|minute| match zone.resolve_s(day * 86_400 + minute * 60) {
+pub(super) fn begins(day: i64, zone: &Offsets) -> Stamp {
+    let shown = (BEGINS..2 * 24 * 60).step_by(15).find_map(|minute| match zone.resolve_s(day * 86_400 + minute * 60) {
         ResolvedTime::Once(stamp) | ResolvedTime::Twice(stamp) => Some(stamp),
         ResolvedTime::Never => None,
     });
-    shown.unwrap_or_else(|| zone.stamp((day * 86_400 + DAY_BEGINS * 60) * 1000))
+    shown.unwrap_or_else(|| zone.stamp((day * 86_400 + BEGINS * 60) * 1000))
 }

@@ -1,7 +1,7 @@
 //! Slots of ordinary days; `tests/slots_in_every_zone.rs` checks every zone of the tz database.
 
 use super::*;
-use crate::plan::{Pattern, Weekdays};
+use crate::plan::{Days, Pattern};
 use crate::review::samples::{HOLD, REPS, plan, start};
 use chrono::Duration;
 
@@ -32,6 +32,23 @@ fn open(plan: &Plan, number: usize) -> (i64, i64) {
 }
 
 #[test]
+fn outside_its_phase_an_item_has_no_slots() {
+    let mut plan = with(Pattern::At { times: vec![1080] });
+    let item = &mut plan.prescription.items[0];
+    item.phase = crate::plan::Phase { first: Some(start() + Duration::days(2)), last: Some(start() + Duration::days(4)) };
+    let on = |plan: &Plan| {
+        let slots = |day: &i64| !of_item(&plan.prescription.items[0], start() + Duration::days(*day), &utc()).is_empty();
+        (0..10).filter(slots).collect::<Vec<i64>>()
+    };
+    assert_eq!(on(&plan), [2, 3, 4]);
+    plan.prescription.items[0].schedule.days = Days::EveryNth { n: 2, from: start() + Duration::days(2) };
+    assert_eq!(on(&plan), [2, 4]);
+    // Of the week from day 2, a Friday, to day 4, a Sunday, three days are left: one of three times.
+    plan.prescription.items[0].schedule.days = Days::TimesAWeek { n: 3, from: start() };
+    assert_eq!(on(&plan), [2]);
+}
+
+#[test]
 fn a_slot_closes_at_the_next_or_after_an_hour() {
     assert_eq!(open(&every(60, 540, 1020), 0), (540, 600));
     assert_eq!(open(&every(30, 540, 1020), 0), (540, 570));
@@ -50,7 +67,7 @@ fn a_late_slot_closes_when_the_next_days_first_opens() {
 #[test]
 fn days_that_the_schedule_leaves_out_have_none() {
     let mut plan = plan();
-    plan.prescription.items[0].schedule.days = Weekdays::WORKDAYS;
+    plan.prescription.items[0].schedule.days = Days::WORKDAYS;
     let counts = (0..7).map(|day| of_item(&plan.prescription.items[0], start() + Duration::days(day), &utc()).len());
     assert_eq!(counts.collect::<Vec<_>>(), [3, 3, 3, 0, 0, 3, 3], "from a Wednesday on");
 }

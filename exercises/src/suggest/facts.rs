@@ -9,7 +9,7 @@ use crate::alarm::Trouble;
 use crate::catalogue::{Catalogue, Exercise, ExerciseId, Eyes, RungId, Surface};
 use crate::change::{DuringSeries, Flare, PainSeries, flares, seconds};
 use crate::id::{AlarmId, ItemId};
-use crate::plan::{AgeBand, BodySide, Item, Plan};
+use crate::plan::{AgeBand, BodySide, Item, PhaseState, Plan};
 use crate::score::Score;
 use crate::statistics::PainVerdict;
 use crate::summary::RunOn;
@@ -57,6 +57,8 @@ pub struct ItemFacts<'a> {
     pub gate_open: bool,
     /// The last day that summaries cover.
     pub until: DayNumber,
+    /// Whether its phase has begun or is over on that day.
+    pub phase: PhaseState,
     /// The day since which it is done as it is now.
     pub changed: DayNumber,
     /// The alarm that suspends it.
@@ -93,7 +95,9 @@ pub(super) fn gather<'a>(known: &PlanFacts<'a>, planned: &'a Item) -> ItemFacts<
     let used = in_use(&stepping, known.catalogue.get(&planned.exercise), runs.last().copied());
     let item = Item { may_step: planned.may_step, ..used };
     let until = known.united.covered.last().copied().unwrap_or_default();
-    let changed = last_change(known.united, known.revisions, planned, &item);
+    let start = known.plan.header.start;
+    let begins = planned.phase.first.map_or(DayNumber::default(), |first| DayNumber::nearest(first, start));
+    let changed = last_change(known.united, known.revisions, planned, &item).max(begins);
     let since = until.minus(LATELY_DAYS - 1).unwrap_or_default().max(changed);
     let lately = |day: &DayNumber| (since..=until).contains(day);
     let pain = known.pain.iter().find(|series| Some(series.complaint) == planned.serves);
@@ -106,6 +110,7 @@ pub(super) fn gather<'a>(known: &PlanFacts<'a>, planned: &'a Item) -> ItemFacts<
         age: known.plan.prescription.age,
         gate_open: gate_open(item.side, &firm_open(known, &item), &known.plan.dated_baselines()),
         until,
+        phase: planned.phase.on(until.date(start)),
         changed,
         alarm: suspending(known, planned),
         last_alarm: last_alarm(known, planned),

@@ -27,6 +27,12 @@ pub enum Hindrance {
     Test,
     /// It is of a kind that no step changes: breathing, care, a prompt.
     NotStepped,
+    /// It is done whenever the patient needs it, which no step changes.
+    AsNeeded,
+    /// Its phase begins later.
+    ToCome,
+    /// Its phase is over.
+    Over,
     /// The catalogue does not have the exercise or the rung.
     Unknown,
 }

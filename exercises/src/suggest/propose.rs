@@ -21,6 +21,7 @@ use crate::catalogue::RungId;
 use crate::catalogue::kind::WorkForm;
 use crate::history::Mark;
 use crate::log::Barrier;
+use crate::plan::PhaseState;
 use crate::score::Score;
 use crate::time::DayNumber;
 
@@ -46,16 +47,54 @@ const KNOWN_RATINGS: usize = 2;
 
 /// What the rules propose for one item.
 pub fn propose(facts: &ItemFacts<'_>) -> Suggestion {
-    let (proposal, reasons, ask) =
-        talk(facts).or_else(|| ease(facts)).or_else(|| reduce(facts)).unwrap_or_else(|| progress_or_keep(facts));
+    let (proposal, reasons, ask) = outside_its_phase(facts)
+        .or_else(|| as_needed(facts))
+        .or_else(|| talk(facts))
+        .or_else(|| ease(facts))
+        .or_else(|| reduce(facts))
+        .unwrap_or_else(|| progress_or_keep(facts));
     Suggestion { item: facts.item.id, rung: facts.item.rung.clone(), dose: facts.item.dose, proposal, reasons, ask }
+}
+
+/// An item that begins later or has ended is kept, unless an alarm suspends it.
+fn outside_its_phase(facts: &ItemFacts<'_>) -> Option<Outcome> {
+    let hindrance = match facts.phase {
+        PhaseState::Now => return None,
+        PhaseState::ToCome(_) => Hindrance::ToCome,
+        PhaseState::Over(_) => Hindrance::Over,
+    };
+    Some(alarmed(facts).unwrap_or_else(|| (Proposal::Keep, vec![Reason::Hindered(hindrance)], Vec::new())))
+}
+
+/// What is done as needed is talked about after an alarm or a rating above the limit, and otherwise kept: how often it is done says nothing.
+fn as_needed(facts: &ItemFacts<'_>) -> Option<Outcome> {
+    if !facts.planned.schedule.is_as_needed() {
+        return None;
+    }
+    let above: Vec<Reason> = above_limit(facts).into_iter().collect();
+    let high = (!above.is_empty()).then_some((Proposal::Talk, above, Vec::new()));
+    let kept = || (Proposal::Keep, vec![Reason::Hindered(Hindrance::AsNeeded)], Vec::new());
+    Some(alarmed(facts).or(high).unwrap_or_else(kept))
 }
 
 type Outcome = (Proposal, Vec<Reason>, Vec<Ask>);
 
+/// Talk about an alarm that suspends it.
+fn alarmed(facts: &ItemFacts<'_>) -> Option<Outcome> {
+    let alarm = |(id, trouble)| (Proposal::Talk, vec![Reason::Alarm { id, trouble }], Vec::new());
+    facts.alarm.map(alarm)
+}
+
+/// The last rating above the limit among the last three.
+fn above_limit(facts: &ItemFacts<'_>) -> Option<Reason> {
+    let last = &facts.during[facts.during.len().saturating_sub(LAST_RATINGS)..];
+    let above = last.iter().rev().find(|(_, score)| *score > facts.item.pain_limit);
+    above.map(|(day, score)| Reason::AboveLimit { score: *score, limit: facts.item.pain_limit, day: *day })
+}
+
 fn talk(facts: &ItemFacts<'_>) -> Option<Outcome> {
-    if let Some((id, trouble)) = facts.alarm {
-        return Some((Proposal::Talk, vec![Reason::Alarm { id, trouble }], Vec::new()));
+    if let Some(alarmed) = alarmed(facts) {
+        return Some(alarmed);
     }
     let shares = count(&facts.slots).shares().filter(|shares| shares.n >= MANY_OWED && !any_done(facts))?;
     let given = commonest(facts).map_or(Reason::NoneGiven, |(barrier, times)| Reason::Given { barrier, times });
@@ -75,10 +114,7 @@ fn ease(facts: &ItemFacts<'_>) -> Option<Outcome> {
     if !facts.item.dose.kind().rules().is_stepped() {
         return None;
     }
-    let mut reasons: Vec<Reason> = Vec::new();
-    let last = &facts.during[facts.during.len().saturating_sub(LAST_RATINGS)..];
-    let above = last.iter().rev().find(|(_, score)| *score > facts.item.pain_limit);
-    reasons.extend(above.map(|(day, score)| Reason::AboveLimit { score: *score, limit: facts.item.pain_limit, day: *day }));
+    let mut reasons: Vec<Reason> = above_limit(facts).into_iter().collect();
     if facts.unsettled.len() >= 2 {
         reasons.push(Reason::Unsettled { days: facts.unsettled.clone() });
     }

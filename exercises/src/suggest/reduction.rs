@@ -83,6 +83,7 @@ fn fewer(pattern: &Pattern, most: usize) -> Pattern {
                 times.iter().enumerate().filter(|(place, _)| place * most / times.len() != (place + 1) * most / times.len());
             Pattern::At { times: kept.map(|(_, minute)| *minute).collect() }
         }
+        Pattern::AsNeeded => Pattern::AsNeeded,
     }
 }
 

@@ -58,6 +58,7 @@ fn all_well<'a>(planned: &'a Item, catalogue: &'a Catalogue) -> ItemFacts<'a> {
         near_fall: None,
         slots: (7..=UNTIL).map(|day| slot(day, Mark::Done)).collect(),
         sessions: (7..=UNTIL).map(session).collect(),
+        phase: crate::plan::PhaseState::Now,
         during: vec![rated(12, 1), rated(18, 2)],
         unsettled: Vec::new(),
         unsettled_unknown: Vec::new(),
@@ -82,6 +83,36 @@ fn of_reps(change: impl FnOnce(&mut ItemFacts<'_>)) -> Suggestion {
 
 fn progresses(suggestion: &Suggestion) -> bool {
     matches!(suggestion.proposal, Proposal::Progress(_))
+}
+
+#[test]
+fn what_is_done_as_needed_is_kept_or_talked_about() {
+    let planned = Item { schedule: crate::plan::Schedule::AS_NEEDED, ..item(REPS_DOSE, Side::Neither) };
+    let kept = of_item(&planned, |facts| facts.slots.clear());
+    assert_eq!((kept.proposal, kept.reasons), (Proposal::Keep, vec![Reason::Hindered(Hindrance::AsNeeded)]));
+    let sore = of_item(&planned, |facts| facts.unsettled = vec![DayNumber(8), DayNumber(10)]);
+    assert_eq!(sore.proposal, Proposal::Keep, "nothing but a high rating or an alarm leads to a talk");
+    let hurt = of_item(&planned, |facts| facts.during.push((DayNumber(19), planned.pain_limit.up())));
+    assert_eq!(hurt.proposal, Proposal::Talk);
+    assert!(matches!(hurt.reasons[..], [Reason::AboveLimit { .. }]));
+    let fell = of_item(&planned, |facts| facts.alarm = Some((AlarmId([3; 8]), Trouble::Fell)));
+    assert!(matches!((fell.proposal, &fell.reasons[..]), (Proposal::Talk, [Reason::Alarm { .. }])));
+}
+
+#[test]
+fn an_item_outside_its_phase_is_kept_unless_an_alarm_suspends_it() {
+    use crate::plan::PhaseState::{Over, ToCome};
+    let day = chrono::NaiveDate::from_ymd_opt(2027, 3, 1).expect("a date");
+    let nothing = |facts: &mut ItemFacts<'_>| facts.slots.iter_mut().for_each(|slot| slot.mark = Mark::NotDone);
+    for (phase, why) in [(ToCome(day), Hindrance::ToCome), (Over(day), Hindrance::Over)] {
+        let kept = of_reps(|facts| {
+            nothing(facts);
+            facts.phase = phase;
+        });
+        assert_eq!((kept.proposal, kept.reasons), (Proposal::Keep, vec![Reason::Hindered(why)]));
+        let fell = of_reps(|facts| (facts.phase, facts.alarm) = (phase, Some((AlarmId([3; 8]), Trouble::Fell))));
+        assert_eq!(fell.proposal, Proposal::Talk);
+    }
 }
 
 #[test]

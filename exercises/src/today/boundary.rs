@@ -24,12 +24,12 @@ impl Today {
 
     /// Whether it has the same content as `other`; its moment is shown to the minute.
     pub fn says_the_same(&self, other: &Today) -> bool {
-        let Today { now, head, item, string, items, questions, aftercare, alarms, clinics, try_first } = other;
+        let Today { now, head, item, string, items, questions, aftercare, alarms, clinics, try_first, weeks } = other;
         let minute = |stamp: &Stamp| (stamp.utc_ms.div_euclid(60_000), stamp.offset_s);
         minute(&self.now) == minute(now)
             && (&self.head, &self.item, &self.string, &self.items) == (head, item, string, items)
             && (&self.questions, &self.aftercare, &self.alarms, &self.clinics) == (questions, aftercare, alarms, clinics)
-            && self.try_first == *try_first
+            && (&self.try_first, &self.weeks) == (try_first, weeks)
     }
 }
 
@@ -56,6 +56,7 @@ mod tests {
             alarms: Vec::new(),
             clinics: Vec::new(),
             try_first: None,
+            weeks: Vec::new(),
         }
     }
 

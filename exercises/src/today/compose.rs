@@ -1,14 +1,14 @@
 //! Composes the Now page.
 
 use super::progress::count;
-use super::{Followed, Head, PauseEnd, Today, TodayAlarm, TodayClinic, TodayItem, TodayKnot, TryFirst};
+use super::{Followed, Head, PauseEnd, Today, TodayAlarm, TodayClinic, TodayItem, TodayKnot, TodayWeek, TryFirst};
 use crate::alarm::{Circumstance, Trouble};
 use crate::catalogue::Catalogue;
 use crate::history::Mark;
 use crate::id::{ItemId, PlanId};
 use crate::plan::Item;
 use crate::questions;
-use crate::slots::Slot;
+use crate::slots::{Slot, own_date};
 use crate::suspension;
 use crate::time::{Offsets, Stamp};
 use chrono::NaiveDate;
@@ -16,7 +16,7 @@ use chrono::NaiveDate;
 /// Number of days for which the clinician's instructions are shown, including the day of the visit.
 const AFTERCARE_DAYS: i64 = 2;
 /// How far ahead the next slot is looked for, in days.
-const LOOK_AHEAD_DAYS: u64 = 14;
+const LOOK_AHEAD_DAYS: u64 = 28;
 
 /// The Now page of all plans followed on this device at `now`. Each plan has its own catalogue: two may have the same exercise of a
 /// clinic's own in two revisions.
@@ -39,10 +39,17 @@ pub fn compose(plans: &[(&Followed, &Catalogue)], now: Stamp, zone: &Offsets) ->
     // While an alarm pauses everything, no questions are asked.
     let asks = !matches!(head, Head::Stopped(_));
     let in_force = followed.iter().filter(|one| asks && now.date() <= one.plan.prescription.review);
+    let due = matches!(head, Head::Due { .. });
+    let at_top = of.filter(|_| due);
+    let weeks = match head {
+        Head::Stopped(_) | Head::NoPlan | Head::Over { .. } => Vec::new(),
+        _ => followed.iter().flat_map(|one| weeks_of(one, &items, at_top, now, zone)).collect(),
+    };
     Today {
         now,
         head,
         item,
+        weeks,
         items,
         string: string.into_iter().map(|(_, knot)| knot).collect(),
         questions: in_force.flat_map(|one| questions::on_opening(&one.plan, &one.history, now, zone, one.taken)).collect(),
@@ -73,6 +80,8 @@ fn items_of(one: &Followed, catalogue: &Catalogue, several: bool, now: Stamp) ->
         let hand_on_support = one.hand_on_support(item, &exercise);
         let sides = item.side.sidedness();
         let takes_s = item.dose.total_s(sides);
+        let today = own_date(now);
+        let begins_today = item.phase.first == Some(today) && own_date(one.taken) < today;
         let clinic = several.then(|| one.plan.header.clinic.clone());
         Some(TodayItem {
             plan: one.plan.header.id,
@@ -81,6 +90,8 @@ fn items_of(one: &Followed, catalogue: &Catalogue, several: bool, now: Stamp) ->
             exercise,
             hand_on_support,
             paused,
+            in_phase: item.phase.contains(today),
+            is_new: begins_today && one.history.last_run(item.id).is_none(),
             takes_s,
             step: None,
         })
@@ -93,9 +104,26 @@ fn try_first(one: &Followed, items: &[TodayItem], now: Stamp, zone: &Offsets) ->
     let id = one.plan.header.id;
     let untouched = one.history.runs.values().all(|run| run.started.utc_ms < one.taken.utc_ms || !run.tried());
     let in_force = now.date() <= one.plan.prescription.review;
-    let first = items.iter().find(|item| item.plan == id && item.paused.is_none())?;
+    let first = items.iter().find(|item| item.plan == id && item.can_be_done())?;
     let extra = one.history.slot_for(&one.plan, first.item.id, now, zone, one.taken).is_none();
     (untouched && in_force).then_some(TryFirst { plan: id, item: first.item.id, extra })
+}
+
+/// The items of a plan of which the person chooses the days, and that are not paused.
+fn weeks_of<'a>(
+    one: &'a Followed,
+    items: &'a [TodayItem],
+    at_top: Option<Of>,
+    now: Stamp,
+    zone: &'a Offsets,
+) -> impl Iterator<Item = TodayWeek> + 'a {
+    let plan = one.plan.header.id;
+    let own = items.iter().filter(move |item| item.plan == plan && item.can_be_done());
+    own.filter_map(move |item| {
+        let so_far = one.history.week_so_far(&one.plan, &item.item, now, zone)?;
+        let offered = so_far.counts_today && at_top != Some((plan, item.item.id));
+        Some(TodayWeek { plan, item: item.item.id, so_far, offered })
+    })
 }
 
 fn alarms(one: &Followed, now: Stamp) -> Vec<TodayAlarm> {
@@ -163,8 +191,9 @@ fn knots(one: &Followed, items: &[TodayItem], now: Stamp, zone: &Offsets) -> Vec
 /// No plan, everything paused (shown with the gravest complaint), or over.
 fn stopped(followed: &[&Followed], items: &[TodayItem], now: Stamp) -> Option<Head> {
     let Some(latest) = followed.iter().map(|one| one.plan.prescription.review).max() else { return Some(Head::NoPlan) };
-    let gravest = items.iter().filter_map(|item| item.paused).min_by_key(|trouble| trouble.rank());
-    match gravest.filter(|_| items.iter().all(|item| item.paused.is_some())) {
+    let mut open = items.iter().filter(|item| item.in_phase);
+    let gravest = open.clone().filter_map(|item| item.paused).min_by_key(|trouble| trouble.rank());
+    match gravest.filter(|_| open.all(|item| item.paused.is_some())) {
         Some(trouble) => Some(Head::Stopped(trouble)),
         None => (now.date() > latest).then_some(Head::Over { review: latest }),
     }
@@ -227,5 +256,10 @@ fn first_due(one: &Followed, day: NaiveDate, zone: &Offsets) -> Option<Stamp> {
     if one.history.day_off(day).is_some() {
         return None;
     }
-    one.slots_on(day, zone).iter().filter_map(|slot| slot.due).min()
+    // Where the person chooses the days, a slot may have been done before it is due.
+    let done = |slot: &Slot| {
+        let item = slot.week.and_then(|_| one.plan.item(slot.slot.item));
+        item.is_some_and(|item| slot.due.is_some_and(|due| one.history.mark(slot, item, due) == Mark::Done))
+    };
+    one.slots_on(day, zone).iter().filter(|slot| !done(slot)).filter_map(|slot| slot.due).min()
 }

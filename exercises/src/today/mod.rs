@@ -6,7 +6,7 @@ mod progress;
 
 use crate::alarm::{Circumstance, Trouble};
 use crate::catalogue::Exercise;
-use crate::history::{History, Mark};
+use crate::history::{History, Mark, WeekSoFar};
 use crate::id::{ItemId, PlanId};
 use crate::plan::{Aftercare, Item, Plan};
 use crate::questions::Question;
@@ -72,6 +72,8 @@ pub struct Today {
     pub clinics: Vec<TodayClinic>,
     /// While nothing was done since a card was taken, and nothing is due: the item to try.
     pub try_first: Option<TryFirst>,
+    /// The items of which the person chooses the days, with what was done this week; without those that an alarm pauses.
+    pub weeks: Vec<TodayWeek>,
 }
 
 impl Today {
@@ -91,6 +93,20 @@ impl Today {
         plans.dedup();
         plans
     }
+}
+
+/// An item of which the person chooses the days.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct TodayWeek {
+    /// The plan.
+    pub plan: PlanId,
+    /// The item.
+    pub item: ItemId,
+    /// What was done of it this week.
+    pub so_far: WeekSoFar,
+    /// Whether it is offered here: a session today would count, and the top of the page is not about it already.
+    pub offered: bool,
 }
 
 /// The first exercise of a new card, to try it.
@@ -218,10 +234,21 @@ pub struct TodayItem {
     pub hand_on_support: bool,
     /// The complaint that pauses it, if any.
     pub paused: Option<Trouble>,
+    /// Whether today is a day of its phase.
+    pub in_phase: bool,
+    /// Whether its phase begins today, and nothing was done of it yet.
+    pub is_new: bool,
     /// Approximate duration of a run, in seconds.
     pub takes_s: u32,
     /// A change that the clinician allowed the person to make, if the rules propose one.
     pub step: Option<Suggestion>,
+}
+
+impl TodayItem {
+    /// Whether it can be begun now.
+    pub fn can_be_done(&self) -> bool {
+        self.in_phase && self.paused.is_none()
+    }
 }
 
 /// One slot of the day's string.

@@ -327,3 +327,31 @@ fn a_near_fall_that_a_card_has_cleared_is_not_counted_with_the_next() {
     raised.plan.prescription.cleared = one.plan.prescription.cleared;
     assert_eq!(suspended_by_the_last(&raised), None);
 }
+
+#[test]
+fn an_item_is_offered_in_its_phase_and_new_on_its_first_day_until_it_was_done() {
+    let mut plan = plan();
+    let first = at(3, 0, 0).date();
+    plan.prescription.items[0].phase.first = Some(first);
+    let state = |happened: &[(Stamp, LogEvent)], now| {
+        let followed = Followed { plan: plan.clone(), ..followed(happened) };
+        let today = composed(&[followed], &catalogue(), now, &Offsets::fixed(0));
+        let item = &today.items[0];
+        (item.can_be_done(), item.is_new)
+    };
+    assert_eq!(state(&[], at(2, 12, 0)), (false, false));
+    assert_eq!(state(&[], at(3, 2, 0)), (false, false), "before three o'clock it is the day before");
+    assert_eq!(state(&[], at(3, 12, 0)), (true, true));
+    assert_eq!(state(&[], at(4, 12, 0)), (true, false), "once");
+}
+
+#[test]
+fn what_begins_later_does_not_hide_that_everything_is_paused() {
+    let mut plan = plan();
+    plan.prescription.items[0].phase.first = Some(at(3, 0, 0).date());
+    let fell =
+        LogEvent::Trouble { trouble: Trouble::HeartOrBreath, item: None, id: None, circumstances: Default::default() };
+    let followed = Followed { plan: plan.clone(), ..followed(&[(at(1, 9, 0), fell)]) };
+    let today = composed(&[followed], &catalogue(), at(1, 10, 0), &Offsets::fixed(0));
+    assert_eq!(today.head, Head::Stopped(Trouble::HeartOrBreath));
+}

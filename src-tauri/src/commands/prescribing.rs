@@ -87,7 +87,7 @@ pub async fn sets(session: State<'_, Session>, _args: Args<prescribing::ShowSets
 /// [`wire::prescribing::SaveSet`].
 #[tauri::command]
 pub async fn save_set(session: State<'_, Session>, args: Args<prescribing::SaveSet>) -> CommandResult<prescribing::SaveSet> {
-    session.with(|folder, _| sets::save(folder, &args))
+    session.with(|folder, moment| sets::save(folder, moment, &args))
 }
 
 /// [`wire::prescribing::ImportSet`].

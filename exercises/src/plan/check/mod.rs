@@ -4,11 +4,12 @@
 
 use super::stance::{StanceField, days_reached, newest};
 use super::{
-    Aftercare, AgeBand, Item, MAX_AFTERCARE, MAX_AFTERCARE_LINES, MAX_BASELINES, MAX_CLEARED, MAX_ITEMS, MAX_NAME,
-    MAX_NAMED, MAX_NOTE, MAX_PHONE, Pattern, Plan, Risk, is_phone,
+    Aftercare, AgeBand, Days, Item, MAX_AFTERCARE, MAX_AFTERCARE_LINES, MAX_BASELINES, MAX_CLEARED, MAX_ITEMS, MAX_NAME,
+    MAX_NAMED, MAX_NOTE, MAX_PHONE, Pattern, Phase, Plan, Risk, is_phone,
 };
 use crate::catalogue::{Catalogue, Exercise, Eyes, Surface};
 use crate::id::ItemId;
+use crate::slots::DAY_BEGINS;
 use chrono::NaiveDate;
 
 /// With a shorter stance time than this, eyes open on a firm floor, no balance item may be prescribed for practice without
@@ -54,6 +55,13 @@ pub enum Problem {
     Side(ItemId),
     /// The schedule has no day or no time, or a time or interval is out of range.
     Schedule(ItemId),
+    /// The patient chooses the days of the item, and it is due more than once a day, or before the person's day begins at 3:00.
+    OnceADay(ItemId),
+    /// The item's days do not lie within the plan, or its last day is before its first one.
+    Phase(ItemId),
+    /// The item is the same exercise as the second one, on the same side, and both are to be done on the same days. Without any days
+    /// of their own such items may stand beside each other.
+    Overlap(ItemId, ItemId),
     /// The item serves a complaint that the plan does not have.
     Serves(ItemId),
     /// Balance is prescribed without the patient's age band.
@@ -185,7 +193,13 @@ fn of_item(plan: &Plan, item: &Item, exercise: &Exercise) -> Vec<Problem> {
     }
     if !schedule_fits(item) {
         found.push(Problem::Schedule(item.id));
+    } else if item.schedule.days.are_chosen() && !is_once_a_day(&item.schedule.pattern) {
+        found.push(Problem::OnceADay(item.id));
     }
+    if !phase_fits(plan, item) {
+        found.push(Problem::Phase(item.id));
+    }
+    found.extend(overlapping(plan, item).map(|other| Problem::Overlap(item.id, other)));
     if item.serves.is_some_and(|served| plan.prescription.complaints.iter().all(|complaint| complaint.id != served)) {
         found.push(Problem::Serves(item.id));
     }
@@ -204,6 +218,21 @@ fn of_item(plan: &Plan, item: &Item, exercise: &Exercise) -> Vec<Problem> {
     found
 }
 
+fn phase_fits(plan: &Plan, item: &Item) -> bool {
+    let within = |day: &NaiveDate| (plan.header.start..=plan.prescription.review).contains(day);
+    let Phase { first, last } = item.phase;
+    let in_order = first.zip(last).is_none_or(|(first, last)| first <= last);
+    in_order && [first, last].iter().flatten().all(within)
+}
+
+/// The item before `item` that is the same exercise on the same side on the same days, if at least one has days of its own.
+fn overlapping(plan: &Plan, item: &Item) -> Option<ItemId> {
+    let before = plan.prescription.items.iter().take_while(|other| other.id != item.id);
+    let same = |other: &&Item| (&other.exercise, other.side) == (&item.exercise, item.side);
+    let both = |other: &&Item| other.phase.overlaps(item.phase) && !(other.phase.is_whole() && item.phase.is_whole());
+    before.filter(same).find(both).map(|other| other.id)
+}
+
 fn schedule_fits(item: &Item) -> bool {
     let fits = |minute: u16| minute < crate::time::DAY_MINUTES;
     let pattern = match &item.schedule.pattern {
@@ -211,8 +240,14 @@ fn schedule_fits(item: &Item) -> bool {
         Pattern::At { times } => {
             (1..=12).contains(&times.len()) && times.iter().all(|time| fits(*time)) && times.windows(2).all(|w| w[0] < w[1])
         }
+        Pattern::AsNeeded => item.schedule.days == Days::ALL,
     };
-    pattern && !item.schedule.days.is_empty()
+    pattern && item.schedule.days.are_valid()
+}
+
+/// Where the patient chooses the days, an item is due once on each, at a time that is of that day of the person's.
+fn is_once_a_day(pattern: &Pattern) -> bool {
+    matches!(pattern, Pattern::At { times } if times.len() == 1 && times[0] >= DAY_BEGINS)
 }
 
 /// The stance times that are required before practice without supervision. For each leg the newest time counts, even if an

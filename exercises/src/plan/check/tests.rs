@@ -4,7 +4,7 @@ use super::*;
 use crate::alarm::ClearedAlarm;
 use crate::catalogue::{Dose, ExerciseId, RungId, Sidedness};
 use crate::id::{ActivityId, ComplaintId, EntryRef};
-use crate::plan::{Activity, BodySide, Complaint, Side, StanceBaseline, Weekdays};
+use crate::plan::{Activity, BodySide, Complaint, Days, Side, StanceBaseline, Weekdays};
 use crate::review::samples::{BALANCE, HOLD, PHONE, REPS, baseline, catalogue, plan, rung};
 use crate::score::Score;
 use chrono::Duration;
@@ -117,6 +117,37 @@ fn the_side_must_fit_the_level() {
 }
 
 #[test]
+fn a_phase_lies_within_the_plan_and_the_same_exercise_is_done_once_a_day() {
+    let (start, review) = (plan().header.start, plan().prescription.review);
+    let phase = |first, last| move |plan: &mut Plan| plan.prescription.items[0].phase = crate::plan::Phase { first, last };
+    let outside = [Problem::Phase(HOLD)];
+    check(phase(Some(start), Some(review)), &[]);
+    check(phase(Some(review), Some(review)), &[]);
+    check(phase(start.pred_opt(), None), &outside);
+    check(phase(None, review.succ_opt()), &outside);
+    check(phase(Some(review), Some(start)), &outside);
+    let twice = |last: u64, first: u64| {
+        move |plan: &mut Plan| {
+            let day = |days| start.checked_add_days(chrono::Days::new(days));
+            let mut other = plan.prescription.items[0].clone();
+            other.id = ItemId(9);
+            plan.prescription.items[0].phase.last = day(last);
+            other.phase.first = day(first);
+            plan.prescription.items.push(other);
+        }
+    };
+    check(twice(6, 7), &[]);
+    check(twice(7, 7), &[Problem::Overlap(ItemId(9), HOLD)]);
+    check(
+        |plan| {
+            twice(7, 7)(plan);
+            plan.prescription.items.iter_mut().for_each(|item| item.phase = crate::plan::Phase::WHOLE);
+        },
+        &[],
+    );
+}
+
+#[test]
 fn a_schedule_must_have_a_day_and_a_minute() {
     let every = |minutes, from, to| Pattern::Every { minutes, from, to };
     let at = |times: &[u16]| Pattern::At { times: times.to_vec() };
@@ -137,7 +168,36 @@ fn a_schedule_must_have_a_day_and_a_minute() {
     ] {
         check(|plan| plan.prescription.items[0].schedule.pattern = pattern.clone(), expected);
     }
-    check(|plan| plan.prescription.items[0].schedule.days = Weekdays::NONE, &bad);
+    check(|plan| plan.prescription.items[0].schedule.days = Days::On(Weekdays::NONE), &bad);
+    check(|plan| plan.prescription.items[0].schedule = crate::plan::Schedule::AS_NEEDED, &[]);
+    let unsure = |plan: &mut Plan| plan.prescription.items[0].schedule.pattern = Pattern::AsNeeded;
+    check(
+        |plan| {
+            unsure(plan);
+            plan.prescription.items[0].schedule.days = Days::WORKDAYS
+        },
+        &bad,
+    );
+    let from = plan().header.start;
+    let every = |n| move |plan: &mut Plan| plan.prescription.items[0].schedule.days = Days::EveryNth { n, from };
+    check(every(1), &bad);
+    check(every(29), &bad);
+    check(every(2), &[]);
+    check(every(28), &[]);
+    let chosen = |n, times: &'static [u16]| {
+        move |plan: &mut Plan| {
+            let pattern = Pattern::At { times: times.to_vec() };
+            plan.prescription.items[0].schedule = crate::plan::Schedule { days: Days::TimesAWeek { n, from }, pattern };
+        }
+    };
+    let once = [Problem::OnceADay(plan().prescription.items[0].id)];
+    check(chosen(0, &[1080]), &bad);
+    check(chosen(7, &[1080]), &bad);
+    check(chosen(1, &[1080]), &[]);
+    check(chosen(6, &[180]), &[]);
+    check(chosen(3, &[480, 1080]), &once);
+    check(chosen(3, &[179]), &once);
+    check(|plan| plan.prescription.items[0].schedule.days = Days::TimesAWeek { n: 3, from }, &once);
 }
 
 #[test]

@@ -303,17 +303,30 @@ fn runs(
     let within = history.runs.values().filter_map(|run| {
         let counts_for = counted.get(&run.id).copied();
         let (slot, timing) = counts_for.map_or((run.slot, RunTiming::InTime), |(slot, timing)| (Some(slot), timing));
-        let day = slot.map_or_else(|| days.own(run.started), |slot| days.number(slot.day));
+        // Where the patient chooses the days, the clinic counts the sessions of all devices by the days on which they were done.
+        let slot = slot.filter(|_| counts_for.is_some() || !chose_day(history, revisions, run));
+        let own = slot.filter(|_| !chose_day(history, revisions, run));
+        let day = own.map_or_else(|| days.own(run.started), |slot| days.number(slot.day));
         let day = day.filter(|day| (from..=until).contains(day))?;
         Some(RunOn { slot: slot.map(|slot| slot.number), timing, ..extra(history, revisions, run, day) })
     });
     within.collect()
 }
 
+/// The item of a run, by the card in force when it began.
+fn item_of<'a>(history: &History, revisions: &'a BTreeMap<u16, Plan>, run: &Run) -> Option<&'a Item> {
+    let in_force = history.in_force(run.started).and_then(|taken| revisions.get(&taken.revision));
+    in_force.or_else(|| revisions.values().next_back()).and_then(|plan| plan.item(run.item))
+}
+
+/// Whether the patient chose the day of a run.
+fn chose_day(history: &History, revisions: &BTreeMap<u16, Plan>, run: &Run) -> bool {
+    item_of(history, revisions, run).is_some_and(|item| item.schedule.days.are_chosen())
+}
+
 /// A run on `day`, as one that counts for no slot.
 fn extra(history: &History, revisions: &BTreeMap<u16, Plan>, run: &Run, day: DayNumber) -> RunOn {
-    let in_force = history.in_force(run.started).and_then(|taken| revisions.get(&taken.revision));
-    let item = in_force.or_else(|| revisions.values().next_back()).and_then(|plan| plan.item(run.item));
+    let item = item_of(history, revisions, run);
     let sides = item.map_or(1, |item| item.side.in_turn().len() as u32);
     RunOn {
         run: run.id,

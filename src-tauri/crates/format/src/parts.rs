@@ -4,7 +4,7 @@
 use crate::cbor::AtMost;
 use chrono::{Days as Ahead, NaiveDate};
 use exercises::catalogue::{Dose, Kind};
-use exercises::plan::{Pattern, Schedule, Weekdays};
+use exercises::plan::{Days, Pattern, Schedule, Weekdays};
 use exercises::time::DAY_MINUTES;
 use minicbor::{Decode, Decoder, Encode, Encoder, decode, encode};
 
@@ -34,7 +34,7 @@ impl<'b, C> Decode<'b, C> for Date {
     }
 }
 
-/// When an item is due.
+/// When an item is due. The first two have days of the week as bits, which is all that cards before version 4 have.
 #[derive(Encode, Decode)]
 #[cbor(flat)]
 pub(crate) enum ScheduleOut {
@@ -42,13 +42,55 @@ pub(crate) enum ScheduleOut {
     Every(#[n(0)] u8, #[n(1)] u16, #[n(2)] u16, #[n(3)] u16),
     #[n(1)]
     At(#[n(0)] u8, #[n(1)] AtMost<u16, MAX_TIMES>),
+    #[n(2)]
+    EveryOn(#[n(0)] CountedDays, #[n(1)] u16, #[n(2)] u16, #[n(3)] u16),
+    #[n(3)]
+    AtOn(#[n(0)] CountedDays, #[n(1)] AtMost<u16, MAX_TIMES>),
+    #[n(4)]
+    AsNeeded,
+}
+
+/// Days that are counted from one of them, and how many.
+#[derive(Clone, Copy, Encode, Decode)]
+#[cbor(flat)]
+pub(crate) enum CountedDays {
+    #[n(0)]
+    EveryNth(#[n(0)] u8, #[n(1)] Date),
+    #[n(1)]
+    TimesAWeek(#[n(0)] u8, #[n(1)] Date),
+}
+
+impl From<CountedDays> for Days {
+    fn from(days: CountedDays) -> Days {
+        match days {
+            CountedDays::EveryNth(n, Date(from)) => Days::EveryNth { n, from },
+            CountedDays::TimesAWeek(n, Date(from)) => Days::TimesAWeek { n, from },
+        }
+    }
+}
+
+/// The bits of days of the week, or days that are counted.
+fn days_out(days: Days) -> Result<u8, CountedDays> {
+    match days {
+        Days::On(days) => Ok(days.bits()),
+        Days::EveryNth { n, from } => Err(CountedDays::EveryNth(n, Date(from))),
+        Days::TimesAWeek { n, from } => Err(CountedDays::TimesAWeek(n, Date(from))),
+    }
+}
+
+/// Whether only cards from version 4 on can have this schedule.
+pub(crate) fn is_of_version_4(schedule: &Schedule) -> bool {
+    schedule.is_as_needed() || days_out(schedule.days).is_err()
 }
 
 impl From<&Schedule> for ScheduleOut {
     fn from(Schedule { days, pattern }: &Schedule) -> ScheduleOut {
-        match pattern {
-            Pattern::Every { minutes, from, to } => ScheduleOut::Every(days.bits(), *minutes, *from, *to),
-            Pattern::At { times } => ScheduleOut::At(days.bits(), AtMost(times.clone())),
+        match (pattern, days_out(*days)) {
+            (Pattern::Every { minutes, from, to }, Ok(days)) => ScheduleOut::Every(days, *minutes, *from, *to),
+            (Pattern::Every { minutes, from, to }, Err(days)) => ScheduleOut::EveryOn(days, *minutes, *from, *to),
+            (Pattern::At { times }, Ok(days)) => ScheduleOut::At(days, AtMost(times.clone())),
+            (Pattern::At { times }, Err(days)) => ScheduleOut::AtOn(days, AtMost(times.clone())),
+            (Pattern::AsNeeded, _) => ScheduleOut::AsNeeded,
         }
     }
 }
@@ -57,16 +99,19 @@ impl ScheduleOut {
     /// The schedule; `None` if its minutes are not minutes of a day or its interval is 0.
     pub(crate) fn schedule(self) -> Option<Schedule> {
         let within = |minute: u16| minute < DAY_MINUTES;
+        let every = |days: Days, minutes: u16, from: u16, to: u16| {
+            let fits = minutes > 0 && within(minutes) && within(from) && within(to);
+            fits.then_some(Schedule { days, pattern: Pattern::Every { minutes, from, to } })
+        };
+        let at = |days: Days, times: Vec<u16>| {
+            times.iter().all(|time| within(*time)).then_some(Schedule { days, pattern: Pattern::At { times } })
+        };
         match self {
-            ScheduleOut::Every(days, minutes, from, to) => {
-                let days = Weekdays::from_bits(days)?;
-                let fits = minutes > 0 && within(minutes) && within(from) && within(to);
-                fits.then_some(Schedule { days, pattern: Pattern::Every { minutes, from, to } })
-            }
-            ScheduleOut::At(days, AtMost(times)) => {
-                let days = Weekdays::from_bits(days)?;
-                times.iter().all(|time| within(*time)).then_some(Schedule { days, pattern: Pattern::At { times } })
-            }
+            ScheduleOut::Every(days, minutes, from, to) => every(Weekdays::from_bits(days)?.into(), minutes, from, to),
+            ScheduleOut::At(days, AtMost(times)) => at(Weekdays::from_bits(days)?.into(), times),
+            ScheduleOut::EveryOn(days, minutes, from, to) => every(days.into(), minutes, from, to),
+            ScheduleOut::AtOn(days, AtMost(times)) => at(days.into(), times),
+            ScheduleOut::AsNeeded => Some(Schedule::AS_NEEDED),
         }
     }
 }
@@ -127,6 +172,8 @@ mod tests {
             (ScheduleOut::Every(31, 0, 540, 1020), "no interval"),
             (ScheduleOut::Every(31, 60, 540, 1440), "a minute after the day"),
             (ScheduleOut::At(31, AtMost(vec![1440])), "a time after the day"),
+            (ScheduleOut::AtOn(CountedDays::EveryNth(2, Date(epoch())), AtMost(vec![1440])), "a time after the day"),
+            (ScheduleOut::EveryOn(CountedDays::TimesAWeek(3, Date(epoch())), 0, 540, 1020), "no interval"),
         ] {
             assert!(wrong.schedule().is_none(), "{why}");
         }

@@ -3,8 +3,9 @@
 
 use crate::cbor::{Malformed, MapIn, MapOut};
 use crate::plan_file;
+use chrono::NaiveDate;
 use exercises::plain_text::is_hidden;
-use exercises::plan::{Item, Prescription};
+use exercises::plan::{Item, Prescription, Schedule};
 
 /// Largest number of characters in a set's name.
 pub const MAX_NAME: usize = exercises::plan::MAX_NAME;
@@ -38,9 +39,21 @@ pub fn is_name(name: &str) -> bool {
     seen && name.trim() == name && (1..=MAX_NAME).contains(&name.chars().count())
 }
 
-/// What of a prescription belongs into a set: its items, for no complaint, because that is the patient's.
-pub fn of_prescription(prescription: &Prescription) -> Prescription {
-    let items = prescription.items.iter().map(|item| Item { serves: None, content: 0, ..item.clone() });
+/// The day on which the plan of a set begins: sets have no dates, and their days lie as far from it as in the plan that they came from.
+pub fn start() -> NaiveDate {
+    NaiveDate::from_ymd_opt(2020, 1, 1).expect("a date of the calendar")
+}
+
+/// What of a prescription of `today` belongs into a set: its items without those that are over, for no complaint, because that is the
+/// patient's.
+pub fn of_prescription(prescription: &Prescription, today: NaiveDate) -> Prescription {
+    let earlier = start().signed_duration_since(today).num_days();
+    let items = prescription.items.iter().filter_map(|item| {
+        let phase = item.phase.left_on(today)?.later(earlier);
+        let schedule =
+            Schedule { days: item.schedule.days.counted_from(phase.first.unwrap_or(start())), ..item.schedule.clone() };
+        Some(Item { serves: None, content: 0, phase, schedule, ..item.clone() })
+    });
     Prescription {
         review: prescription.review,
         age: None,

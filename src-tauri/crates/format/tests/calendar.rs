@@ -6,7 +6,7 @@ use exercises::catalogue::{Catalogue, Dose, ExerciseId};
 use exercises::history::History;
 use exercises::id::{ItemId, LogId, PlanId};
 use exercises::log::{DayOffReason, Entry, Log, LogEvent};
-use exercises::plan::{Header, Item, Pattern, Plan, Prescription, Schedule, Weekdays};
+use exercises::plan::{Days, Header, Item, Pattern, Plan, Prescription, Schedule, Weekdays};
 use exercises::remind::{PlanInForce, Weekly, weekly};
 use exercises::slots;
 use exercises::time::{Offsets, Stamp};
@@ -59,8 +59,16 @@ fn schedule() -> impl Strategy<Value = Schedule> {
     let window = (15u16..=720, 0u16..1440, 0u16..1440).prop_map(|(minutes, from, to)| Pattern::Every { minutes, from, to });
     let times =
         prop::collection::btree_set(0u16..1440, 1..=12).prop_map(|times| Pattern::At { times: times.into_iter().collect() });
-    (1u8..128, prop_oneof![window, times])
-        .prop_map(|(days, pattern)| Schedule { days: Weekdays::from_bits(days).expect("seven bits"), pattern })
+    let weekdays = (1u8..128).prop_map(|days| Days::On(Weekdays::from_bits(days).expect("seven bits")));
+    let from = |ahead: i64| changes()[0].0 + Duration::days(ahead);
+    let rhythm = (2u8..=28, -400i64..10).prop_map(move |(n, ahead)| Days::EveryNth { n, from: from(ahead) });
+    let at_any_time =
+        (prop_oneof![weekdays, rhythm], prop_oneof![window, times]).prop_map(|(days, pattern)| Schedule { days, pattern });
+    let chosen = (1u8..=6, -400i64..10, 180u16..1440).prop_map(move |(n, ahead, time)| Schedule {
+        days: Days::TimesAWeek { n, from: from(ahead) },
+        pattern: Pattern::At { times: vec![time] },
+    });
+    prop_oneof![3 => at_any_time, 1 => chosen]
 }
 
 fn followed(plan: &Plan, taken: Stamp, happened: Vec<LogEvent>) -> Followed {
@@ -143,7 +151,7 @@ proptest! {
     #[test]
     fn any_title_is_folded_and_comes_back(title in "[^\\p{Cc}]{0,120}|[;,\\\\ü漢😀 ]{60}") {
         let (start, zone) = changes()[0].clone();
-        let hourly = Schedule { days: Weekdays::WORKDAYS, pattern: Pattern::Every { minutes: 60, from: 540, to: 600 } };
+        let hourly = Schedule { days: Days::WORKDAYS, pattern: Pattern::Every { minutes: 60, from: 540, to: 600 } };
         let followed = followed(&plan(start, 2, &[hourly]), midnight(start), Vec::new());
         let head = Head { version: "0.1.0", made: midnight(start), sequence: 1, title: &title };
         let text = calendar::write(&events(&followed, midnight(start), &zone), head);
@@ -157,7 +165,7 @@ proptest! {
 }
 
 fn hourly() -> Schedule {
-    Schedule { days: Weekdays::WORKDAYS, pattern: Pattern::Every { minutes: 60, from: 540, to: 1020 } }
+    Schedule { days: Days::WORKDAYS, pattern: Pattern::Every { minutes: 60, from: 540, to: 1020 } }
 }
 
 #[test]
@@ -191,7 +199,7 @@ fn what_an_alarm_pauses_is_not_in_the_calendar() {
 #[test]
 fn an_hour_that_does_not_exist_is_an_exception() {
     let (start, zone) = changes()[1].clone();
-    let night = Schedule { days: Weekdays::ALL, pattern: Pattern::At { times: vec![150] } };
+    let night = Schedule { days: Days::ALL, pattern: Pattern::At { times: vec![150] } };
     let events = events(&followed(&plan(start, 2, &[night]), midnight(start), Vec::new()), midnight(start), &zone);
     let sunday = start + Duration::days(2);
     assert_eq!(events[0].except, [sunday.and_hms_opt(2, 30, 0).expect("a time")]);

@@ -8,7 +8,7 @@ use exercises::catalogue::{Dose, Lang};
 use exercises::history::{History, Mark};
 use exercises::id::{ActivityId, AlarmId, ComplaintId, ItemId, LogId, RunId};
 use exercises::log::{Barrier, DayOffReason, Entry, Log, LogEvent};
-use exercises::plan::{BodySide, Pattern, Plan, Schedule, Weekdays};
+use exercises::plan::{BodySide, Days, Pattern, Plan, Schedule};
 use exercises::remind::{Meeting, Settings, Span};
 use exercises::run::{Balance, HoldRecord as OneHold, Run, RunEnd, SetRecord, SetUp, Share, Trial, TrialEnd, Work};
 use exercises::score::Score;
@@ -69,7 +69,7 @@ fn happened() -> Vec<LogEvent> {
     };
     let tempo = exercises::catalogue::Tempo { up_s: 2, hold_s: 1, down_s: 3 };
     let reps = Dose::Reps { sets: 3, repetitions: 8, rest_s: 60, tempo };
-    let moved = Schedule { days: Weekdays::WORKDAYS, pattern: Pattern::Every { minutes: 60, from: 480, to: 960 } };
+    let moved = Schedule { days: Days::WORKDAYS, pattern: Pattern::Every { minutes: 60, from: 480, to: 960 } };
     vec![
         LogEvent::Taken { revision: 1, agreed: vec![(ItemId(1), moved)] },
         LogEvent::Opened,

@@ -38,12 +38,17 @@ proptest! {
 
     #[test]
     fn a_set_has_the_items_and_nothing_of_a_patient(plan in support::any::plan()) {
-        let set = in_a_file(plan_set::of_prescription(&plan.prescription));
-        prop_assert_eq!(plan_file::read(&written(&set), last_day()), Ok(set.clone()));
+        let today = plan.header.issued;
+        let set = in_a_file(plan_set::of_prescription(&plan.prescription, today));
+        let text = plan_file::write_set(&set, plan_set::start(), |item| item.exercise.to_string());
+        prop_assert_eq!(plan_file::read(&text, plan_set::start()), Ok(set.clone()));
         let Prescription { items, .. } = &plan.prescription;
-        for (item, kept) in items.iter().zip(&set.items) {
+        let left = items.iter().filter(|item| item.phase.last.is_none_or(|last| today <= last));
+        for (item, kept) in left.zip(&set.items) {
             let Item { dose, schedule, rung, serves, .. } = kept;
-            prop_assert_eq!((dose, schedule, rung), (&item.dose, &item.schedule, &item.rung));
+            prop_assert_eq!((dose, &schedule.pattern, rung), (&item.dose, &item.schedule.pattern, &item.rung));
+            prop_assert_eq!(schedule.days.counted_from(today), item.schedule.days.counted_from(today));
+            prop_assert_eq!(kept.phase.last.map(|last| last - plan_set::start()), item.phase.last.map(|last| last - today));
             prop_assert_eq!(serves, &None);
         }
         prop_assert!(set.complaints.is_empty() && set.activities.is_empty() && set.baselines.is_empty());

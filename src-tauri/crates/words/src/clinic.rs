@@ -4,7 +4,7 @@ use crate::date::names_of;
 use crate::{Key, Words};
 use chrono::Weekday;
 use exercises::catalogue::{Exercise, Region};
-use exercises::draft::TypedField;
+use exercises::draft::{DaysKind, TypedField};
 use exercises::id::ItemId;
 use exercises::plan::check::Problem;
 use exercises::plan::{AgeBand, Pattern, Prescription};
@@ -46,6 +46,15 @@ impl Words {
         }
     }
 
+    /// "Every so many days", as one of the choices.
+    pub fn days_kind(self, kind: DaysKind) -> &'static str {
+        self.text(match kind {
+            DaysKind::OnWeekdays => Key::DaysOnWeekdays,
+            DaysKind::EveryNth => Key::DaysEveryNth,
+            DaysKind::TimesAWeek => Key::DaysTimesAWeek,
+        })
+    }
+
     /// "Mon".
     pub fn weekday_short(self, day: Weekday) -> String {
         self.text(names_of(day).1).to_owned()
@@ -75,6 +84,9 @@ pub fn item_of(problem: &Problem) -> Option<ItemId> {
         | Problem::TooMuchWork(item, _)
         | Problem::Side(item)
         | Problem::Schedule(item)
+        | Problem::OnceADay(item)
+        | Problem::Phase(item)
+        | Problem::Overlap(item, _)
         | Problem::Serves(item)
         | Problem::NoStanceBaseline(item)
         | Problem::StanceTooShort(item)
@@ -133,6 +145,9 @@ impl Words {
             Problem::Dose(_) => Key::ProblemDose,
             Problem::Side(_) => Key::ProblemSide,
             Problem::Schedule(_) => Key::ProblemSchedule,
+            Problem::OnceADay(_) => Key::ProblemOnceADay,
+            Problem::Phase(_) => Key::ProblemPhase,
+            Problem::Overlap(..) => Key::ProblemOverlap,
             Problem::Serves(_) => Key::ProblemComplaintGone,
             Problem::NoStanceBaseline(_) => Key::ProblemStance,
             Problem::StanceTooShort(_) => Key::ProblemStanceShort,
@@ -228,6 +243,9 @@ mod tests {
             Problem::TooMuchWork(item, 300),
             Problem::Side(item),
             Problem::Schedule(item),
+            Problem::OnceADay(item),
+            Problem::Phase(item),
+            Problem::Overlap(item, ItemId(3)),
             Problem::Serves(item),
             Problem::NoStanceBaseline(item),
             Problem::StanceTooShort(item),

@@ -1,12 +1,13 @@
 //! Sentences made from domain values.
 
-use crate::date::names_of;
+use crate::date::{names_of, upper};
 use crate::{Key, Words};
+use chrono::NaiveDate;
 use exercises::alarm::Trouble;
 use exercises::catalogue::{Equipment, Exercise, Eyes, Surface};
 use exercises::history::Mark;
 use exercises::log::{Barrier, DayOffReason};
-use exercises::plan::{Aftercare, BodySide, Pattern, Schedule, Side, Weekdays};
+use exercises::plan::{Aftercare, BodySide, Days, Item, Pattern, Phase, PhaseState, Schedule, Side, Weekdays};
 use wire::Failure;
 use wire::clinic::{Outcome, Receipt, ReceiptNotice};
 
@@ -18,7 +19,38 @@ impl Words {
 
     /// "Monday to Friday, every hour from 09:00 to 17:00".
     pub fn schedule(self, schedule: &Schedule) -> String {
-        self.days_and_times(&self.days(schedule.days), &self.pattern(&schedule.pattern))
+        let times = self.pattern(&schedule.pattern);
+        if schedule.is_as_needed() { times } else { self.days_and_times(&self.days(schedule.days), &times) }
+    }
+
+    /// "every day, at 18:00, from 1 December to 20 December".
+    pub fn due(self, item: &Item) -> String {
+        let times = self.schedule(&item.schedule);
+        self.phase(item.phase).map_or_else(|| times.clone(), |phase| self.times_in_phase(&times, &phase))
+    }
+
+    /// "from 1 December to 20 December"; `None` for the whole plan.
+    pub fn phase(self, phase: Phase) -> Option<String> {
+        match (phase.first, phase.last) {
+            (None, None) => None,
+            (Some(first), None) => Some(self.phase_from(&self.date(first))),
+            (None, Some(last)) => Some(self.phase_until(&self.date(last))),
+            (Some(first), Some(last)) => Some(self.phase_from_to(&self.date(first), &self.date(last))),
+        }
+    }
+
+    /// The same text at the beginning of a line.
+    pub fn at_line_start(self, text: &str) -> String {
+        upper(text)
+    }
+
+    /// What is to be known of a phase on `today`, by itself: "From 1 December", "Ended on 20 December"; `None` if it is the whole plan.
+    pub fn phase_on(self, phase: Phase, today: NaiveDate) -> Option<String> {
+        match phase.on(today) {
+            PhaseState::Over(last) => Some(self.phase_ended(&self.date(last))),
+            PhaseState::ToCome(_) => self.phase(phase).map(|said| upper(&said)),
+            PhaseState::Now => phase.last.map(|last| upper(&self.phase_until(&self.date(last)))),
+        }
     }
 
     /// "every hour from 09:00 to 17:00".
@@ -30,16 +62,19 @@ impl Words {
                 let times: Vec<String> = times.iter().map(|time| self.minute_inline(*time)).collect();
                 self.at_times(&self.list(&times))
             }
+            Pattern::AsNeeded => self.text(Key::WhenAsNeeded).to_owned(),
         }
     }
 
-    /// "Monday to Friday".
-    pub fn days(self, days: Weekdays) -> String {
+    /// "Monday to Friday", "every other day", "3 times a week, on any days".
+    pub fn days(self, days: Days) -> String {
         match days {
-            Weekdays::ALL => self.text(Key::EveryDay).to_owned(),
-            Weekdays::NONE => self.text(Key::NoDay).to_owned(),
-            Weekdays::WORKDAYS => self.text(Key::Workdays).to_owned(),
-            some => self.list(&some.iter().map(|day| self.text(names_of(day).0).to_owned()).collect::<Vec<_>>()),
+            Days::ALL => self.text(Key::EveryDay).to_owned(),
+            Days::On(Weekdays::NONE) => self.text(Key::NoDay).to_owned(),
+            Days::WORKDAYS => self.text(Key::Workdays).to_owned(),
+            Days::On(some) => self.list(&some.iter().map(|day| self.text(names_of(day).0).to_owned()).collect::<Vec<_>>()),
+            Days::EveryNth { n, .. } => self.every_days(n),
+            Days::TimesAWeek { n, .. } => self.times_a_week(n),
         }
     }
 
@@ -256,7 +291,7 @@ mod tests {
 
     #[test]
     fn a_schedule_without_days_says_so() {
-        let schedule = Schedule { days: Weekdays::NONE, pattern: Pattern::At { times: vec![480] } };
+        let schedule = Schedule { days: Days::On(Weekdays::NONE), pattern: Pattern::At { times: vec![480] } };
         assert_eq!(Words::new(Locale::En).schedule(&schedule), "no day chosen, at 08:00");
         assert_eq!(Words::new(Locale::Es).schedule(&schedule), "ningún día elegido, a las 08:00");
     }

@@ -7,6 +7,7 @@ use words::Key;
 
 use super::dose::Dose;
 use super::editor::PlanEditor;
+use super::phase::PhaseOf;
 use super::schedule::When;
 use crate::clinic::fields::{Choice, Fold, PressNumber, Text, Tick};
 
@@ -15,12 +16,13 @@ use crate::clinic::fields::{Choice, Fold, PressNumber, Text, Tick};
 pub fn Limits(id: ItemId) -> impl IntoView {
     let editor = PlanEditor::current();
     let words = editor.words();
-    let inside = Signal::derive(move || editor.item(id, String::new(), |item| words.schedule(&item.schedule)));
+    let inside = Signal::derive(move || editor.item(id, String::new(), |item| words.due(item)));
     let dose = editor.draft.with_untracked(|draft| draft.prescription.item(id).map(|item| item.dose));
     let seldom = dose.is_some_and(|dose| dose.fields().iter().any(|field| field.group.is_some()));
     view! {
         <Fold title=words.text(Key::MoreOfItem) inside>
             <When id/>
+            <PhaseOf id/>
             {seldom.then(|| view! { <Dose id seldom/> })}
             <div class="when"><PainLimit id/><Serves id/></div>
             <MayStep id/>

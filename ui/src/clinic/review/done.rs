@@ -50,7 +50,7 @@ fn Item(item: ItemAdherence) -> impl IntoView {
     view! {
         <article>
             <h3>{name}{gone}</h3>
-            <Finding said=words.adherence(&item)/>
+            <Finding said=words.adherence(&item, start.unwrap_or_default())/>
             {words.half_days(&item).map(|halves| view! { <p class="soft">{halves}</p> })}
             {broke.map(|broke| view! { <p class="broke">{broke}</p> })}
             {strings}

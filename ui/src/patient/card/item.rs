@@ -22,6 +22,7 @@ pub fn CardItem(
     let texts = exercise.as_ref().and_then(|exercise| exercise.text(words.lang())).cloned();
     let name = texts.as_ref().map_or_else(|| item.exercise.to_string(), |texts| texts.name.clone());
     let rung = exercise.as_ref().and_then(|exercise| words.rung_of(&item, exercise));
+    let phase = words.phase(item.phase).map(|phase| view! { <p class="brass">{words.at_line_start(&phase)}</p> });
     let serves = served(&plan, &item).map(|name| words.for_complaint(&name));
     let schedule = RwSignal::new(item.schedule.clone());
     let planned = item.schedule.clone();
@@ -44,6 +45,7 @@ pub fn CardItem(
             {texts.map(|texts| view! { <p class="soft">{texts.purpose}</p> })}
             {(!item.note.is_empty()).then(|| view! { <p class="note">{item.note.clone()}</p> })}
             <p>{move || words.phrase_schedule(&schedule.get())}</p>
+            {phase}
             <WindowOfDay name schedule/>
         </section>
     }

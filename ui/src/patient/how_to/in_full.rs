@@ -36,7 +36,7 @@ fn head(words: Words, item: &Item, exercise: &Exercise) -> impl IntoView + use<>
             <h1>{name}</h1>
             <p>{words.dose_of(item)}</p>
             {words.rung_of(item, exercise).map(|rung| view! { <p class="soft">{rung}</p> })}
-            <p class="soft">{words.phrase_schedule(&item.schedule)}</p>
+            <p class="soft">{words.at_line_start(&words.due(item))}</p>
             {limit.map(|limit| view! { <p class="soft">{limit}</p> })}
             {(!item.note.is_empty()).then(|| view! { <p class="note">{item.note.clone()}</p> })}
         </div>

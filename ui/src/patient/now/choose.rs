@@ -13,6 +13,7 @@ pub fn Choose() -> impl IntoView {
     let context = PatientContext::current();
     let words = context.app.words();
     let items = context.today.with_untracked(|today| today.as_ref().map(|today| today.items.clone()).unwrap_or_default());
+    let items: Vec<TodayItem> = items.into_iter().filter(|item| item.in_phase).collect();
     let row = move |item: TodayItem| {
         let (plan, id) = (item.plan, item.item.id);
         let held = item.paused.map(|trouble| {

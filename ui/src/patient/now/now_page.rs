@@ -1,16 +1,20 @@
 //! The Now page: its head, one question, the day.
 
+use exercises::today::TodayItem;
 use leptos::prelude::*;
 use words::Key;
 
 use super::aftercare::Lines;
+use super::as_needed::AsNeeded;
 use super::head::HeadOf;
 use super::meeting::{MeetingNow, can_be_in_meeting};
+use super::new_today::NewToday;
 use super::question::OneQuestion;
 use super::silence::Silence;
 use super::tray_hint::TrayHint;
 use super::try_first::TryFirst;
 use super::visit_soon::VisitSoon;
+use super::weeks::Weeks;
 use crate::patient::answered::Answered;
 use crate::patient::card::CardForm;
 use crate::patient::context::PatientContext;
@@ -29,10 +33,11 @@ pub fn Now() -> impl IntoView {
     let meeting = can_be_in_meeting(context);
     let day = move || {
         context.today.get().map(|today| {
-            let can = today.items.iter().any(|item| item.paused.is_none());
+            let can = today.items.iter().any(TodayItem::can_be_done);
             view! {
                 <div class="now-head">
                     <HeadOf today=today.clone()/>
+                    <NewToday today=today.clone()/>
                     <TryFirst today=today.clone()/>
                     <VisitSoon today=today.clone()/>
                     <Answered/>
@@ -41,6 +46,8 @@ pub fn Now() -> impl IntoView {
                 </div>
                 <div class="now-day">
                     <DayString today=today.clone()/>
+                    <Weeks today=today.clone()/>
+                    <AsNeeded today=today.clone()/>
                     <Lines lines=today.aftercare.clone()/>
                     <Show when=move || can>
                         <button type="button" on:click=move |_| context.open(Page::Choose)>{text(Key::DoOneNow)}</button>

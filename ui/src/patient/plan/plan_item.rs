@@ -3,7 +3,7 @@
 use chrono::NaiveDate;
 use exercises::alarm::Trouble;
 use exercises::catalogue::Exercise;
-use exercises::plan::{Item, Plan, Schedule};
+use exercises::plan::{Item, PhaseState, Plan, Schedule};
 use leptos::prelude::*;
 use words::Key;
 
@@ -28,7 +28,11 @@ pub fn PlanItem(
     let serves = served(&plan, &item).map(|name| words.for_complaint(&name));
     let held = paused.map(|trouble| words.exercise_paused_because(words.trouble(trouble)));
     let ahead = ahead.map(|(from, times)| words.times_from(&words.weekday_date_inline(from), &words.schedule(&times)));
-    let refit = (!context.is_sample() && !item.schedule.pattern.goes_over_midnight()).then(|| {
+    let today = context.today.with_untracked(|today| today.as_ref().map(|today| today.now.date()));
+    let phase = today.and_then(|today| words.phase_on(item.phase, today));
+    let over = today.is_some_and(|today| matches!(item.phase.on(today), PhaseState::Over(_)));
+    let fixed = over || item.schedule.is_as_needed() || item.schedule.pattern.goes_over_midnight();
+    let refit = (!context.is_sample() && !fixed).then(|| {
         view! {
             <button type="button" class="quiet" aria-label=words.change_times_of(&name)
                 on:click=move |_| context.open(Page::Refit(of, id))>{words.text(Key::ChangeTimes)}</button>
@@ -40,6 +44,7 @@ pub fn PlanItem(
             <p>{words.dose_of(&item)}</p>
             {rung.map(|rung| view! { <p class="soft">{rung}</p> })}
             <p class="soft">{words.phrase_schedule(&item.schedule)}</p>
+            {phase.map(|phase| view! { <p class="brass">{phase}</p> })}
             {ahead.map(|ahead| view! { <p class="brass">{ahead}</p> })}
             {serves.map(|serves| view! { <p class="soft">{serves}</p> })}
             {(!item.note.is_empty()).then(|| view! { <p class="note">{item.note.clone()}</p> })}

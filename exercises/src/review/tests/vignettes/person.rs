@@ -5,7 +5,7 @@ use crate::catalogue::{Catalogue, Dose};
 use crate::history::History;
 use crate::id::{ComplaintId, ItemId, RunId};
 use crate::log::{Barrier, DayOffReason, Entry, Log, LogEvent};
-use crate::plan::{BodySide, Item, Pattern, Plan, Prescription, Schedule, Side, Weekdays};
+use crate::plan::{BodySide, Days, Item, Pattern, Plan, Prescription, Schedule, Side};
 use crate::review::samples::{BALANCE, BALANCE_DOSE, PHONE, PLAN, REPS_DOSE, catalogue, item, plan, revised, start};
 use crate::review::{Review, build};
 use crate::run::{Balance, HoldRecord, Run, RunEnd, SetRecord, SetUp, Trial, TrialEnd, Work};
@@ -26,11 +26,11 @@ pub struct Person {
 }
 
 pub fn daily(minute: u16) -> Schedule {
-    Schedule { days: Weekdays::ALL, pattern: Pattern::At { times: vec![minute] } }
+    Schedule { days: Days::ALL, pattern: Pattern::At { times: vec![minute] } }
 }
 
 pub fn hourly(from: u16, to: u16) -> Schedule {
-    Schedule { days: Weekdays::ALL, pattern: Pattern::Every { minutes: 60, from, to } }
+    Schedule { days: Days::ALL, pattern: Pattern::Every { minutes: 60, from, to } }
 }
 
 pub fn reps(schedule: Schedule) -> Item {

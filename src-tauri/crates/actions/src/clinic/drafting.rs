@@ -6,7 +6,7 @@ use super::{issuing, lock, numbering, own_catalogue, reviewing};
 use crate::{ActionResult, DataFolder, Moment, refuse};
 use exercises::alarm::ClearedAlarm;
 use exercises::catalogue::{Catalogue, Exercise, ExerciseId};
-use exercises::draft::{self, Concern, Draft, Kept, PatientFacts, Unread, UsedNumbers};
+use exercises::draft::{self, Concern, Draft, Kept, PatientFacts, Unread, UsedNumbers, keep_rhythms};
 use exercises::norms::Norms;
 use exercises::plan::check;
 use exercises::plan::{Header, Item, Plan, Prescription};
@@ -208,6 +208,9 @@ fn finished(
     let header = header.with_phone(lock::phone(folder)?);
     let mut plan = Plan { header, prescription: prescription.clone() };
     plan.clean_texts();
+    if let Some(card) = patient.newest() {
+        keep_rhythms(&mut plan.prescription, &card.plan.prescription, today);
+    }
     own_catalogue::name_fully(folder, catalogue, &mut plan.prescription)?;
     as_in(catalogue, &mut plan.prescription);
     name_fully(folder, patient, &mut plan.prescription.cleared)?;

@@ -3,7 +3,6 @@
 use super::own_exercises::settle;
 use super::{drafting, lock, own_catalogue, rows, sealed};
 use crate::{ActionResult, DataFolder, Moment, platform, refuse};
-use chrono::NaiveDate;
 use exercises::catalogue::ExerciseId;
 use exercises::id::PlanId;
 use exercises::plan::check::{self, Problem};
@@ -30,7 +29,7 @@ fn all(folder: &DataFolder) -> ActionResult<Vec<Opened>> {
     let open = |row: Row| {
         let plain = vault::rows::open(keys, &sealed::set_place(row.id), &row.sealed).ok()?;
         let PlanSet { name, plan } = plan_set::read(&plain).ok()?;
-        let prescription = plan_file::read(&plan, NaiveDate::MAX).ok()?;
+        let prescription = plan_file::read(&plan, plan_set::start()).ok()?;
         Some(Opened { row, line: SetLine { name, prescription } })
     };
     let mut all: Vec<Opened> = rows::read(folder, table::plan_set::all)?.into_iter().filter_map(open).collect();
@@ -60,14 +59,14 @@ fn find(folder: &DataFolder, name: &str) -> ActionResult<Opened> {
 ///
 /// # Errors
 /// [`Failure::SetNameUnfit`]; [`Failure::SetRefused`] with what prevents each item from being issued to anybody; [`Failure::TooManySets`].
-pub fn save(folder: &mut DataFolder, request: &SaveSetRequest) -> ActionResult<Vec<SetLine>> {
+pub fn save(folder: &mut DataFolder, moment: &Moment, request: &SaveSetRequest) -> ActionResult<Vec<SetLine>> {
     lock::unlocked_keys(folder)?;
     let name = request.name.trim().to_owned();
     if !plan_set::is_name(&name) {
         return Err(Failure::SetNameUnfit { most: MAX_NAME as u16 });
     }
     let catalogue = own_catalogue::offered(folder)?;
-    let mut prescription = plan_set::of_prescription(&request.prescription);
+    let mut prescription = plan_set::of_prescription(&request.prescription, moment.now.date());
     prescription.clean_texts();
     own_catalogue::name_fully(folder, &catalogue, &mut prescription)?;
     drafting::as_in(&catalogue, &mut prescription);
@@ -76,7 +75,7 @@ pub fn save(folder: &mut DataFolder, request: &SaveSetRequest) -> ActionResult<V
         return Err(Failure::SetRefused(problems));
     }
     // Within the clinic the ids stay: the program may later ship an exercise of the same name.
-    let plan = plan_file::write(&prescription, |item| item.exercise.to_string());
+    let plan = plan_file::write_set(&prescription, plan_set::start(), |item| item.exercise.to_string());
     keep(folder, PlanSet { name, plan })?;
     list(folder)
 }
@@ -117,8 +116,11 @@ fn problems(prescription: &Prescription, catalogue: &exercises::catalogue::Catal
         | Problem::TooMuchWork(..)
         | Problem::Side(_)
         | Problem::Schedule(_)
+        | Problem::OnceADay(_)
+        | Problem::Overlap(..)
         | Problem::Serves(_) => true,
         Problem::ReviewDate
+        | Problem::Phase(_)
         | Problem::AgeMissing
         | Problem::NotTicked(_)
         | Problem::NotConfirmed(_)
@@ -137,7 +139,7 @@ fn problems(prescription: &Prescription, catalogue: &exercises::catalogue::Catal
 pub fn import(folder: &mut DataFolder, moment: &Moment, request: &ImportSetRequest) -> ActionResult<Vec<SetLine>> {
     let ImportSetRequest { name, file, text } = request;
     let prescription = plan_file::read(text, moment.now.date()).map_err(platform::not_understood(file))?;
-    save(folder, &SaveSetRequest { name: name.clone(), prescription })
+    save(folder, moment, &SaveSetRequest { name: name.clone(), prescription })
 }
 
 /// A set as a plan file, which names own exercises as their author does.
@@ -148,7 +150,7 @@ pub fn file(folder: &DataFolder, moment: &Moment, name: &str) -> ActionResult<St
     let mut prescription = find(folder, name)?.line.prescription;
     prescription.review = exercises::draft::first(moment.now.date()).prescription.review;
     let named = |item: &Item| item.exercise.own_name().unwrap_or(item.exercise.as_str()).to_owned();
-    Ok(plan_file::write(&prescription, named))
+    Ok(plan_file::write_set(&prescription, plan_set::start(), named))
 }
 
 /// Writes a set as a plan file, to `out` or into the folder for saved files.
@@ -184,7 +186,7 @@ pub fn put_into_plan(folder: &mut DataFolder, moment: &Moment, request: &UseSetR
     let UseSetRequest { code, set } = request;
     let items = find(folder, set)?.line.prescription.items;
     let mut plan = drafting::draft(folder, moment, code)?;
-    let left_out = plan.draft.add_items(&items, &plan.exercises);
+    let left_out = plan.draft.add_items(&items, plan_set::start(), &plan.exercises);
     let mut left_out: Vec<ExerciseId> = left_out.into_iter().map(|item| item.exercise).collect();
     left_out.dedup();
     let kept = AskKeep {

@@ -265,7 +265,8 @@ fn followed(folder: &DataFolder, mut cards: Vec<&OpenedCard>, log: &Log, now: Op
     let OpenedCard { row, card: newest } = cards.pop().ok_or_else(damaged)?;
     let catalogue = with_own(&folder.catalogue, &newest.own)?;
     let issued = revisions.iter().map(|(revision, plan)| (*revision, plan.header.issued)).collect();
-    let history = History::fold_known(log, newest.plan.header.id, Known { issued, now });
+    let mut history = History::fold_known(log, newest.plan.header.id, Known { issued, now });
+    history.note_beginnings(&revisions);
     // Of a card that was taken while the clock was wrong the log knows better.
     let logged = history.taken.iter().find(|taken| taken.revision == newest.plan.header.revision);
     let logged = logged.filter(|taken| history.wrong_clock.mark(taken.n).is_some()).map(|taken| taken.at);

@@ -9,7 +9,7 @@ use exercises::log::LogEvent;
 use exercises::plan::Item;
 use exercises::questions::{self, Question};
 use exercises::run::{Run, RunEnd, Work};
-use exercises::slots;
+use exercises::slots::{self, own_date};
 use exercises::suspension;
 use wire::Failure;
 use wire::patient::{BeginRequest, RunScript, RunSnapshot, SensedTrial};
@@ -66,6 +66,10 @@ fn cautions_first(history: &History, item: &Item) -> bool {
 /// The item at its present level, or at the next one if that was requested and may be offered at this moment.
 fn item_to_begin(folder: &DataFolder, one: &FollowedPlan, moment: &Moment, request: &BeginRequest) -> ActionResult<Item> {
     let item = one.item(request.item)?.clone();
+    // The window offers none that begins later or has ended.
+    if !item.phase.contains(own_date(moment.now)) {
+        return Err(Failure::NoSuchItem);
+    }
     if !request.step {
         return Ok(item);
     }

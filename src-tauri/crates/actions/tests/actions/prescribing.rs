@@ -10,7 +10,7 @@ use exercises::catalogue::{Exercise, ExerciseId, Lang};
 use exercises::file_fault::{ExerciseFault, FaultKind};
 use exercises::id::ItemId;
 use exercises::plan::check::Problem;
-use exercises::plan::{Item, Pattern, Prescription, Schedule, Weekdays};
+use exercises::plan::{Days, Item, Pattern, Prescription, Schedule};
 use format::catalogue::{OWN_EXAMPLE, read_own};
 use std::collections::BTreeMap;
 use std::path::Path;
@@ -47,7 +47,7 @@ fn with_own() -> Prescription {
 /// The example's items and one of the own exercise of this name.
 fn with(name: &str) -> Prescription {
     let own = ExerciseId::new(name).expect("an id");
-    let schedule = Schedule { days: Weekdays::ALL, pattern: Pattern::At { times: vec![720] } };
+    let schedule = Schedule { days: Days::ALL, pattern: Pattern::At { times: vec![720] } };
     let dose = exercises::catalogue::Dose::Hold { repetitions: 3, hold_s: 20, rest_s: 20 };
     let mut prescription = example();
     prescription.items.push(Item::new(ItemId(4), own, dose, schedule));

@@ -6,7 +6,7 @@ use actions::clinic::receiving;
 use actions::patient::{due_reminder, plans, record, refitting, reminders, sealing, taking, today};
 use exercises::history::Mark;
 use exercises::id::ItemId;
-use exercises::plan::{Pattern, Schedule, Weekdays};
+use exercises::plan::{Days, Pattern, Schedule};
 use exercises::slots::SlotRef;
 use wire::Failure;
 use wire::clinic::Outcome;
@@ -18,7 +18,7 @@ const CARD: [u16; 9] = [540, 600, 660, 720, 780, 840, 900, 960, 1020];
 const MOVED: [u16; 3] = [630, 690, 750];
 
 fn every(minutes: u16, from: u16, to: u16) -> Schedule {
-    Schedule { days: Weekdays::ALL, pattern: Pattern::Every { minutes, from, to } }
+    Schedule { days: Days::ALL, pattern: Pattern::Every { minutes, from, to } }
 }
 
 fn refit(patient: &mut Patient, moment: &str, schedule: Schedule) -> Result<Vec<wire::patient::PlanPage>, Failure> {
@@ -118,7 +118,7 @@ fn other_days_another_interval_or_times_over_midnight_are_refused() {
     let mut patient = Patient::new();
     let before = patient.bytes();
     let weekdays = Schedule { days: [chrono::Weekday::Mon].into_iter().collect(), ..every(60, 630, 750) };
-    let fixed = Schedule { days: Weekdays::ALL, pattern: Pattern::At { times: vec![630] } };
+    let fixed = Schedule { days: Days::ALL, pattern: Pattern::At { times: vec![630] } };
     for schedule in [weekdays, fixed, every(30, 630, 750), every(60, 1320, 120)] {
         assert!(matches!(refit(&mut patient, "11-25T12:30", schedule), Err(Failure::Internal { .. })));
     }

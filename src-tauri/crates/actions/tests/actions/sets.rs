@@ -28,8 +28,8 @@ fn import(name: &str, text: &str) -> ImportSetRequest {
 fn a_set_keeps_the_items_and_nothing_of_the_patient() {
     let dir = tempfile::tempdir().expect("a temporary folder");
     let mut folder = clinic(dir.path());
-    sets::save(&mut folder, &request(" Desk ", example())).expect("good");
-    sets::save(&mut folder, &request("ankle", example())).expect("good");
+    sets::save(&mut folder, &at("11-25T08:00"), &request(" Desk ", example())).expect("good");
+    sets::save(&mut folder, &at("11-25T08:00"), &request("ankle", example())).expect("good");
     assert_eq!(names(&folder), ["ankle", "Desk"]);
     lock::lock(&mut folder);
     assert_eq!(sets::list(&folder).err(), Some(Failure::ClinicLocked));
@@ -37,7 +37,7 @@ fn a_set_keeps_the_items_and_nothing_of_the_patient() {
     assert!(patients::notices(&folder).expect("open").is_empty(), "nothing was changed from outside");
     let mut fewer = example();
     fewer.items.truncate(1);
-    sets::save(&mut folder, &request("DESK", fewer)).expect("good");
+    sets::save(&mut folder, &at("11-25T08:00"), &request("DESK", fewer)).expect("good");
     assert_eq!(names(&folder), ["ankle", "DESK"], "replaced, with the name as it is now");
     let set = sets::list(&folder).expect("open").swap_remove(1).prescription;
     assert_eq!((set.items.len(), set.complaints.len(), set.baselines.len(), set.age), (1, 0, 0, None));
@@ -56,11 +56,17 @@ fn what_can_be_prescribed_to_nobody_is_no_set() {
     wrong.items[0].side = Side::Left;
     wrong.items[1].exercise = ExerciseId::new("no-such-exercise").expect("an id");
     let problems = vec![Problem::Side(ItemId(1)), Problem::UnknownExercise(ItemId(2), "no-such-exercise".into())];
-    assert_eq!(sets::save(&mut folder, &request("x", wrong)).err(), Some(Failure::SetRefused(problems)));
+    assert_eq!(sets::save(&mut folder, &at("11-25T08:00"), &request("x", wrong)).err(), Some(Failure::SetRefused(problems)));
     let empty = Prescription { items: Vec::new(), ..example() };
-    assert_eq!(sets::save(&mut folder, &request("x", empty)).err(), Some(Failure::SetRefused(vec![Problem::NoItem])));
+    assert_eq!(
+        sets::save(&mut folder, &at("11-25T08:00"), &request("x", empty)).err(),
+        Some(Failure::SetRefused(vec![Problem::NoItem]))
+    );
     for name in ["", "  ", "two\nlines", "\u{202e}x"] {
-        assert_eq!(sets::save(&mut folder, &request(name, example())).err(), Some(Failure::SetNameUnfit { most: 60 }));
+        assert_eq!(
+            sets::save(&mut folder, &at("11-25T08:00"), &request(name, example())).err(),
+            Some(Failure::SetNameUnfit { most: 60 })
+        );
     }
     let fault = sets::import(&mut folder, &at("11-25T08:00"), &import("x", "review = 5")).err();
     assert!(matches!(fault, Some(Failure::NotUnderstood { fault, .. }) if fault.kind == FaultKind::Date));
@@ -71,7 +77,7 @@ fn what_can_be_prescribed_to_nobody_is_no_set() {
 fn a_plan_begins_with_a_set_and_goes_on_as_a_draft() {
     let dir = tempfile::tempdir().expect("a temporary folder");
     let mut folder = clinic(dir.path());
-    sets::save(&mut folder, &request("desk", example())).expect("good");
+    sets::save(&mut folder, &at("11-25T08:00"), &request("desk", example())).expect("good");
     let used = UseSetRequest { code: "K17".into(), set: "Desk".into() };
     let begun = sets::put_into_plan(&mut folder, &at("11-25T08:00"), &used).expect("open");
     let exercises = |items: &[Item]| items.iter().map(|item| item.exercise.to_string()).collect::<Vec<_>>();
@@ -98,7 +104,7 @@ fn a_set_goes_to_another_clinic_as_a_plan_file_that_names_own_exercises_as_their
     let mut prescription = example();
     let own = ExerciseId::new("my-doorway-lean").expect("an id");
     prescription.items[0] = Item { exercise: own, ..prescription.items[0].clone() };
-    sets::save(&mut one, &request("desk", prescription)).expect("good");
+    sets::save(&mut one, &at("11-25T08:00"), &request("desk", prescription)).expect("good");
     let file = sets::file(&one, &at("11-25T08:00"), "desk").expect("there");
     assert!(file.contains("exercise = \"my-doorway-lean\"\n") && !file.contains("own-"), "{file}");
     let without = sets::import(&mut other, &at("11-25T08:00"), &import("theirs", &file)).err();

@@ -3,13 +3,13 @@
 use crate::people::{Patient, at, card, clinic, example, issue};
 use actions::patient::{plans, taking};
 use exercises::id::ItemId;
-use exercises::plan::{Pattern, Schedule, Weekdays};
+use exercises::plan::{Days, Pattern, Schedule};
 use wire::Failure;
 use wire::app::Role;
 use wire::patient::{CardSource, TakeCardRequest};
 
 fn times(minutes: u16, from: u16, to: u16) -> Schedule {
-    Schedule { days: Weekdays::ALL, pattern: Pattern::Every { minutes, from, to } }
+    Schedule { days: Days::ALL, pattern: Pattern::Every { minutes, from, to } }
 }
 
 #[test]

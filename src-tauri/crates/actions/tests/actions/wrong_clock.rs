@@ -4,7 +4,7 @@ use crate::people::{Patient, at, slot};
 use actions::Moment;
 use actions::patient::{due_reminder, plans, record, refitting, running, today};
 use exercises::id::ItemId;
-use exercises::plan::{Pattern, Schedule, Weekdays};
+use exercises::plan::{Days, Pattern, Schedule};
 use wire::patient::{BeginRequest, RefitRequest, RunSnapshot, SlotRequest};
 
 const HOLD: ItemId = ItemId(1);
@@ -60,7 +60,7 @@ fn what_was_put_off_ahead_is_reminded_of_in_time() {
 #[test]
 fn times_that_were_moved_ahead_apply_once_the_clock_is_right() {
     let mut patient = Patient::new();
-    let schedule = Schedule { days: Weekdays::ALL, pattern: Pattern::Every { minutes: 60, from: 630, to: 750 } };
+    let schedule = Schedule { days: Days::ALL, pattern: Pattern::Every { minutes: 60, from: 630, to: 750 } };
     let request = RefitRequest { plan: patient.plan, item: HOLD, schedule };
     refitting::refit(&mut patient.folder, &ahead("11-25T12:30"), &request).expect("within the limits");
     refitting::settle(&mut patient.folder, &at("11-26T08:00")).expect("written");

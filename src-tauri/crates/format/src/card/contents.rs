@@ -1,7 +1,10 @@
 //! The contents of a card as CBOR. The keys never change: a new part gets a new key, and an old key is never used again.
 
-use super::items::{ActivityOut, AftercareOut, BaselineOut, ClearedAlarmOut, ClearedOut, ComplaintOut, ItemOut};
-use super::{Card, CardFault, MAX_CONTENTS, MAX_OWN, PairingSecret, WITHOUT_FORMER_KEYS, dictionary, former};
+use super::items::{self, ActivityOut, AftercareOut, BaselineOut, ClearedAlarmOut, ClearedOut, ComplaintOut, ItemOut};
+use super::{
+    Card, CardFault, MAX_CONTENTS, MAX_OWN, PairingSecret, VERSION, WITH_FORMER_KEYS, WITHOUT_FORMER_KEYS, dictionary,
+    former,
+};
 use crate::cbor::{Malformed, MapIn, MapOut};
 use crate::codes::{Code, Coded};
 use crate::packed::{UnpackFault, pack, unpack};
@@ -23,6 +26,15 @@ impl From<Malformed> for CardFault {
 /// Number of bytes before the packed part: plan id, the clinic's key, recipient, pairing secret.
 const FIXED: usize = 8 + 32 + 32 + 32;
 
+/// The version in which a card is written: the lowest of which a program understands it.
+pub(super) fn version_of(card: &Card) -> u8 {
+    match card.former.as_slice() {
+        _ if card.plan.prescription.items.iter().any(items::is_of_version_4) => VERSION,
+        [] => WITHOUT_FORMER_KEYS,
+        _ => WITH_FORMER_KEYS,
+    }
+}
+
 /// Writes a card's contents.
 pub(super) fn write(card: &Card) -> Result<Vec<u8>, CardFault> {
     let Card { plan, verify_key, recipient, pairing_secret, own, former } = card;
@@ -34,7 +46,7 @@ pub(super) fn write(card: &Card) -> Result<Vec<u8>, CardFault> {
     }
     let packed = pack(dictionary::VERSION_1, &plain);
     let secret = pairing_secret.expose_the_secret_bytes();
-    Ok([&plan.header.id.0[..], verify_key, recipient, secret, &former::write(former)?, &packed].concat())
+    Ok([&plan.header.id.0[..], verify_key, recipient, secret, &former::write(version_of(card), former)?, &packed].concat())
 }
 
 /// Writes the plan under the keys 0 to 11 and 16 to 18, and own exercises under 13. Key 12 is version 1's list of cleared entries.
@@ -95,7 +107,8 @@ fn rows<'a, T, Row: From<&'a T>>(parts: &'a [T]) -> Vec<Row> {
 pub(super) fn read(version: u8, contents: &[u8]) -> Result<Card, CardFault> {
     let (fixed, rest) = contents.split_at_checked(FIXED).ok_or(Malformed("contents"))?;
     let verify_key = part(fixed, 8);
-    let (former, packed) = if version > WITHOUT_FORMER_KEYS { former::read(&verify_key, rest)? } else { (Vec::new(), rest) };
+    let (former, packed) =
+        if version > WITHOUT_FORMER_KEYS { former::read(version, &verify_key, rest)? } else { (Vec::new(), rest) };
     let plain = unpack(dictionary::VERSION_1, packed, MAX_CONTENTS).map_err(|fault| match fault {
         UnpackFault::TooBig => CardFault::TooBig { most: MAX_CONTENTS },
         UnpackFault::Broken => CardFault::Malformed { field: "packing" },

@@ -132,7 +132,7 @@ mod tests {
         assert_eq!(opened.message, b"carryover/plan-card\0\x02\x01the contents");
         assert_eq!(card.len(), sealed_len(&opened.message));
         assert_eq!(opened.version, 2);
-        for version in [1, 3] {
+        for version in [1, 3, 4] {
             let other = of_kind(version, X25519);
             let opened = open(&other).expect("a whole card");
             assert_eq!(opened.message, [b"carryover/plan-card\0", &[version, 1][..], b"the contents"].concat());
@@ -171,7 +171,7 @@ mod tests {
 
     #[test]
     fn a_whole_card_of_another_version_or_recipient_is_named() {
-        assert_eq!(fault(&of_kind(4, 1)), Some(CardFault::NewerVersion { found: 4 }));
+        assert_eq!(fault(&of_kind(5, 1)), Some(CardFault::NewerVersion { found: 5 }));
         assert_eq!(fault(&of_kind(255, 9)), Some(CardFault::NewerVersion { found: 255 }));
         assert_eq!(fault(&of_kind(1, 2)), Some(CardFault::UnknownRecipient { found: 2 }));
         assert_eq!(fault(&of_kind(0, 1)), Some(CardFault::Malformed { field: "version" }));

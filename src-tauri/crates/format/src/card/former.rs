@@ -1,6 +1,6 @@
-//! The clinic's former keys on a card of version 3.
+//! The clinic's former keys on a card of version 3 or 4.
 
-use super::CardFault;
+use super::{CardFault, WITH_FORMER_KEYS};
 use crate::cbor::Malformed;
 use exercises::id::PlanId;
 
@@ -26,9 +26,10 @@ pub fn renewed_keys(plan: PlanId, verify_key: &[u8; 32], recipient: &[u8; 32]) -
     [PREFIX, &plan.0, verify_key, recipient].concat()
 }
 
-/// The former keys as bytes: nothing for none, otherwise their number and each with its signature. [`read`] says what they may be.
-pub(super) fn write(former: &[FormerKey]) -> Result<Vec<u8>, CardFault> {
-    if former.is_empty() {
+/// The former keys as bytes for a card of this version: their number and each with its signature, or nothing at all for none before
+/// version 4. [`read`] says what they may be.
+pub(super) fn write(version: u8, former: &[FormerKey]) -> Result<Vec<u8>, CardFault> {
+    if former.is_empty() && version <= WITH_FORMER_KEYS {
         return Ok(Vec::new());
     }
     let number = u8::try_from(former.len()).map_err(|_| FAULT)?;
@@ -37,9 +38,9 @@ pub(super) fn write(former: &[FormerKey]) -> Result<Vec<u8>, CardFault> {
     Ok(bytes)
 }
 
-/// Reads former keys from the beginning of `bytes`, and returns them with the rest. There is at least one, and each list has one form
-/// only: in strictly ascending order of the keys, without the present one.
-pub(super) fn read<'b>(present: &[u8; 32], bytes: &'b [u8]) -> Result<(Vec<FormerKey>, &'b [u8]), CardFault> {
+/// Reads former keys from the beginning of `bytes`, and returns them with the rest. On a card of version 3 there is at least one, and each list
+/// has one form only: in strictly ascending order of the keys, without the present one.
+pub(super) fn read<'b>(version: u8, present: &[u8; 32], bytes: &'b [u8]) -> Result<(Vec<FormerKey>, &'b [u8]), CardFault> {
     let (number, rest) = bytes.split_first().ok_or(FAULT)?;
     let number = usize::from(*number);
     let (listed, rest) = rest.split_at_checked(number * (KEY + SIGNATURE)).ok_or(FAULT)?;
@@ -49,7 +50,8 @@ pub(super) fn read<'b>(present: &[u8; 32], bytes: &'b [u8]) -> Result<(Vec<Forme
         former.push(FormerKey { key: *key, signature: signature.try_into().map_err(|_| FAULT)? });
     }
     let ascending = former.is_sorted_by(|one, next| one.key < next.key);
-    if !(1..=MAX_FORMER).contains(&number) || !ascending || former.iter().any(|one| one.key == *present) {
+    let least = usize::from(version <= WITH_FORMER_KEYS);
+    if !(least..=MAX_FORMER).contains(&number) || !ascending || former.iter().any(|one| one.key == *present) {
         return Err(FAULT.into());
     }
     Ok((former, rest))
@@ -64,8 +66,8 @@ mod tests {
     }
 
     fn again(keys: &[u8]) -> Result<Vec<FormerKey>, CardFault> {
-        let bytes = write(&former(keys)).expect("few enough to count");
-        read(&[9; 32], &bytes).map(|(former, rest)| {
+        let bytes = write(3, &former(keys)).expect("few enough to count");
+        read(3, &[9; 32], &bytes).map(|(former, rest)| {
             assert!(rest.is_empty());
             former
         })
@@ -78,8 +80,8 @@ mod tests {
         for keys in [&[1][..], &[1, 2], &[1, 2, 200]] {
             assert_eq!(again(keys), Ok(former(keys)));
         }
-        let bytes = [write(&former(&[1])).expect("one"), b"packed".to_vec()].concat();
-        assert_eq!(read(&[9; 32], &bytes), Ok((former(&[1]), &b"packed"[..])));
+        let bytes = [write(3, &former(&[1])).expect("one"), b"packed".to_vec()].concat();
+        assert_eq!(read(3, &[9; 32], &bytes), Ok((former(&[1]), &b"packed"[..])));
     }
 
     #[test]
@@ -87,15 +89,18 @@ mod tests {
         for keys in [&[2, 1][..], &[1, 1], &[1, 2, 2], &[3, 1, 2], &[1, 2, 3, 4], &[9], &[1, 9]] {
             assert_eq!(again(keys), Err(MALFORMED), "{keys:?}");
         }
-        assert_eq!(read(&[9; 32], &[0]), Err(MALFORMED), "without any it is a card of version 2");
+        assert_eq!(read(3, &[9; 32], &[0]), Err(MALFORMED), "without any it is a card of version 2");
+        assert_eq!(write(4, &[]), Ok(vec![0]));
+        assert_eq!(read(4, &[9; 32], &[0, 7]), Ok((Vec::new(), &[7][..])));
+        assert_eq!(read(4, &[9; 32], &[4; 500]), Err(MALFORMED));
     }
 
     #[test]
     fn a_list_that_is_cut_is_refused() {
-        let bytes = write(&former(&[1, 2, 3])).expect("three");
+        let bytes = write(3, &former(&[1, 2, 3])).expect("three");
         for length in 0..bytes.len() {
-            assert_eq!(read(&[9; 32], &bytes[..length]), Err(MALFORMED), "at {length}");
+            assert_eq!(read(3, &[9; 32], &bytes[..length]), Err(MALFORMED), "at {length}");
         }
-        assert_eq!(read(&[9; 32], &[255; 200]), Err(MALFORMED));
+        assert_eq!(read(3, &[9; 32], &[255; 200]), Err(MALFORMED));
     }
 }

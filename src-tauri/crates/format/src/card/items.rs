@@ -2,11 +2,11 @@
 //! change.
 
 use crate::codes::Code;
-use crate::parts::{Date, DoseOut, ScheduleOut};
+use crate::parts::{self, Date, DoseOut, ScheduleOut};
 use exercises::alarm::{ClearedAlarm, Trouble};
 use exercises::catalogue::{ExerciseId, Eyes, RungId, Surface};
 use exercises::id::{ActivityId, AlarmId, ComplaintId, EntryRef, ItemId, LogId};
-use exercises::plan::{Activity, Aftercare, BodySide, Complaint, Item, Side, StanceBaseline};
+use exercises::plan::{Activity, Aftercare, BodySide, Complaint, Item, Phase, Side, StanceBaseline};
 use exercises::score::Score;
 use exercises::time::DayNumber;
 use minicbor::bytes::ByteArray;
@@ -15,6 +15,11 @@ use minicbor::{Decode, Decoder, Encode, Encoder, decode, encode};
 
 fn is_false(value: &bool) -> bool {
     !value
+}
+
+/// Whether an item asks for something that only cards from version 4 on can say.
+pub(super) fn is_of_version_4(item: &Item) -> bool {
+    parts::is_of_version_4(&item.schedule) || !item.phase.is_whole()
 }
 
 #[derive(Encode, Decode)]
@@ -44,11 +49,15 @@ pub(super) struct ItemOut {
     #[n(10)]
     #[cbor(skip_if = "String::is_empty")]
     note: String,
+    #[n(11)]
+    first: Option<Date>,
+    #[n(12)]
+    last: Option<Date>,
 }
 
 impl From<&Item> for ItemOut {
     fn from(item: &Item) -> ItemOut {
-        let Item { id, exercise, content, rung, side, dose, schedule, pain_limit, may_step, serves, note } = item;
+        let Item { id, exercise, content, rung, side, dose, schedule, phase, pain_limit, may_step, serves, note } = item;
         ItemOut {
             id: id.0,
             exercise: exercise.to_string(),
@@ -61,6 +70,8 @@ impl From<&Item> for ItemOut {
             may_step: *may_step,
             serves: serves.map(|complaint| complaint.0),
             note: note.clone(),
+            first: phase.first.map(Date),
+            last: phase.last.map(Date),
         }
     }
 }
@@ -68,7 +79,9 @@ impl From<&Item> for ItemOut {
 impl ItemOut {
     /// The item; `None` if an id is not valid, the schedule has impossible minutes, or the pain limit is above 10.
     pub(super) fn item(self) -> Option<Item> {
-        let ItemOut { id, exercise, content, rung, side, dose, schedule, pain_limit, may_step, serves, note } = self;
+        let ItemOut { id, exercise, content, rung, side, dose, schedule, pain_limit, may_step, serves, note, first, last } =
+            self;
+        let day = |day: Option<Date>| day.map(|Date(day)| day);
         Some(Item {
             id: ItemId(id),
             exercise: ExerciseId::new(exercise).ok()?,
@@ -77,6 +90,7 @@ impl ItemOut {
             side: side.0,
             dose: dose.0,
             schedule: schedule.schedule()?,
+            phase: Phase { first: day(first), last: day(last) },
             pain_limit: Score::new(pain_limit)?,
             may_step,
             serves: serves.map(ComplaintId),

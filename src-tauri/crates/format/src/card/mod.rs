@@ -1,9 +1,10 @@
-//! The plan card, versions 2 and 3: what a clinician hands to a patient, as bytes, as text or as a QR code.
+//! The plan card, versions 2 to 4: what a clinician hands to a patient, as bytes, as text or as a QR code.
 //!
 //! ```text
 //! head        8F 43 72 64 | version | kind of recipient | length of the rest, u16 | CRC-32, u32
 //! contents    plan, 8 | clinic's key, 32 | recipient, 32 | pairing secret, 32 | the plan and own exercises, packed
 //!             in version 3 before the packed part: number of former keys, 1 to 3 | each: key, 32 | its signature, 64
+//!             in version 4 the same, and the number may be 0
 //! signature   Ed25519, 64
 //! packed      CBOR with integer keys (RFC 8949), deflated (RFC 1951) behind a dictionary
 //! ```
@@ -25,6 +26,9 @@
 //! does not grow. Each former key signs the present keys directly: a device needs one signature, whichever cards it missed, and the key
 //! of a generation in between cannot speak for an earlier one.
 //!
+//! Version 4 has items of which an older program would not know what they ask for: days that are counted from one of
+//! them, exercises as needed, phases. It is written only for a plan with such an item, with or without former keys, so that every other card can be taken by older programs as well.
+//!
 //! All functions here work on bytes only and return a value or a [`CardFault`] for any input.
 
 mod contents;
@@ -45,10 +49,13 @@ pub use secret::PairingSecret;
 pub(crate) use text::decode as strict_base45;
 pub use text::{from_text, to_text};
 
-/// The newest version. This program writes it for a card with former keys, and version 2 for every other. It also reads version 1, which
-/// names cleared alarms by their entries and has no telephone number.
-pub const VERSION: u8 = 3;
-/// The version of a card without former keys.
+/// The newest version. This program writes it for a plan of which an older program would misunderstand an item, version 3 for any other
+/// card with former keys, and version 2 for the rest. It also reads version 1, which names cleared alarms by their entries and has no
+/// telephone number.
+pub const VERSION: u8 = 4;
+/// The version of a card with former keys whose items every program understands.
+const WITH_FORMER_KEYS: u8 = 3;
+/// The version of a card without former keys whose items every program understands.
 const WITHOUT_FORMER_KEYS: u8 = 2;
 /// Largest number of bytes in a card.
 pub const MAX_BYTES: usize = envelope::MAX_BYTES;
@@ -209,7 +216,7 @@ impl fmt::Debug for Unverified {
 /// # Errors
 /// [`CardFault::TooBig`] or [`CardFault::Malformed`] for a card that [`open`] would refuse.
 pub fn payload(card: &Card) -> Result<Payload, CardFault> {
-    let version = if card.former.is_empty() { WITHOUT_FORMER_KEYS } else { VERSION };
+    let version = contents::version_of(card);
     let contents = contents::write(card)?;
     contents::read(version, &contents)?;
     let message = envelope::message(version, &contents);

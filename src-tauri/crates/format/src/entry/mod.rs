@@ -195,7 +195,7 @@ mod tests {
     use exercises::alarm::Circumstance;
     use exercises::catalogue::{Dose, ExerciseId, Eyes, Surface};
     use exercises::log::Correction;
-    use exercises::plan::{BodySide, Pattern, Schedule, Weekdays};
+    use exercises::plan::{BodySide, Days, Pattern, Schedule};
     use exercises::run::{Balance, HoldRecord, Run, RunEnd, SetUp, Trial, TrialEnd, Work};
     use exercises::sway::{AlternativeHold, Flag, Reason, ReportedFigures, Sensed, SourceKind};
     use exercises::time::Stamp;
@@ -264,7 +264,7 @@ mod tests {
         );
         let trials = vec![Trial { leg: Some(BodySide::Left), held_ms: 14_250, end: TrialEnd::Touch }];
         let balance = Balance { set_up: SetUp::OnSupport, surface: Surface::Cushion, eyes: Eyes::Open, trials };
-        let schedule = Schedule { days: Weekdays::ALL, pattern: Pattern::At { times: vec![480, 1200] } };
+        let schedule = Schedule { days: Days::ALL, pattern: Pattern::At { times: vec![480, 1200] } };
         vec![
             LogEvent::Opened,
             LogEvent::Taken { revision: 2, agreed: vec![(ItemId(1), schedule)] },

@@ -4,7 +4,7 @@ use super::{PlanData, clock, moment};
 use crate::names::name;
 use exercises::catalogue::{Dose, Exercise, Lang, Rung};
 use exercises::id::ItemId;
-use exercises::plan::{Aftercare, Item, Pattern, Plan, Schedule, Weekdays};
+use exercises::plan::{Aftercare, Days, Item, Pattern, Plan, Schedule, Weekdays};
 use exercises::score::Score;
 use serde_json::{Value, json};
 use std::collections::BTreeSet;
@@ -55,8 +55,9 @@ fn revision(held: &PlanData<'_>, plan: &Plan) -> Value {
     })
 }
 
+/// An item; what was added later is left out where the card does not have it.
 fn item(item: &Item) -> Value {
-    json!({
+    let mut all = json!({
         "id": item.id.0,
         "exercise": item.exercise.to_string(),
         "exercise_revision": item.content,
@@ -68,7 +69,10 @@ fn item(item: &Item) -> Value {
         "may_step": item.may_step,
         "serves": item.serves.map(|complaint| complaint.0),
         "note": item.note,
-    })
+    });
+    let days = [("first", item.phase.first), ("last", item.phase.last)];
+    days.iter().for_each(|(name, day)| day.iter().for_each(|day| all[*name] = day.to_string().into()));
+    all
 }
 
 /// A stance time; `taken` is left out if the card does not give the day.
@@ -101,18 +105,30 @@ pub(super) fn dose(dose: Dose) -> Value {
 }
 
 pub(super) fn schedule(schedule: &Schedule) -> Value {
-    let days = days(schedule.days);
-    match &schedule.pattern {
+    let mut all = match &schedule.pattern {
         Pattern::Every { minutes, from, to } => {
-            json!({ "days": days, "every_minutes": minutes, "from": clock(*from), "to": clock(*to) })
+            json!({ "days": [], "every_minutes": minutes, "from": clock(*from), "to": clock(*to) })
         }
         Pattern::At { times } => {
-            json!({ "days": days, "at": times.iter().map(|time| clock(*time)).collect::<Vec<_>>() })
+            json!({ "days": [], "at": times.iter().map(|time| clock(*time)).collect::<Vec<_>>() })
+        }
+        Pattern::AsNeeded => return json!({ "days": [], "as_needed": true }),
+    };
+    match schedule.days {
+        Days::On(days) => all["days"] = weekdays(days).into(),
+        Days::EveryNth { n, from } => {
+            all["every_days"] = n.into();
+            all["counted_from"] = from.to_string().into();
+        }
+        Days::TimesAWeek { n, from } => {
+            all["times_a_week"] = n.into();
+            all["counted_from"] = from.to_string().into();
         }
     }
+    all
 }
 
-fn days(days: Weekdays) -> Vec<&'static str> {
+fn weekdays(days: Weekdays) -> Vec<&'static str> {
     const NAMES: [&str; 7] = ["monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"];
     days.iter().map(|day| NAMES[day.num_days_from_monday() as usize]).collect()
 }
@@ -149,4 +165,22 @@ fn level(rung: &Rung, lang: Lang) -> Value {
         }
     }
     level
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use chrono::NaiveDate;
+
+    #[test]
+    fn days_that_are_counted_have_names_of_their_own() {
+        let from = NaiveDate::from_ymd_opt(2026, 11, 25).expect("a date");
+        let of = |days| schedule(&Schedule { days, pattern: Pattern::At { times: vec![1080] } });
+        assert_eq!(of(Days::WORKDAYS)["days"].as_array().map(Vec::len), Some(5));
+        let every = json!({ "days": [], "at": ["18:00"], "every_days": 2, "counted_from": "2026-11-25" });
+        assert_eq!(of(Days::EveryNth { n: 2, from }), every);
+        let chosen = json!({ "days": [], "at": ["18:00"], "times_a_week": 3, "counted_from": "2026-11-25" });
+        assert_eq!(of(Days::TimesAWeek { n: 3, from }), chosen);
+        assert_eq!(schedule(&Schedule::AS_NEEDED), json!({ "days": [], "as_needed": true }));
+    }
 }

@@ -1,35 +1,52 @@
 //! Reads one item of the file.
 
+use super::days::days;
 use super::doses;
-use super::read::days;
-use crate::fields::{Value, Wrong};
+use crate::fields::{Fields, Value, Wrong};
+use chrono::{Duration, NaiveDate};
 use exercises::catalogue::{ExerciseId, RungId};
 use exercises::file_fault::FaultKind;
 use exercises::id::{ComplaintId, ItemId};
-use exercises::plan::{DEFAULT_PAIN_LIMIT, Item, Pattern, Schedule, Side};
+use exercises::plan::{DEFAULT_PAIN_LIMIT, Item, Pattern, Phase, Schedule, Side};
 use exercises::score::Score;
 
 /// The fields of an item, apart from the dose.
-const FIELDS: [&str; 11] =
-    ["number", "exercise", "rung", "side", "every", "at", "days", "pain_limit", "may_step", "serves", "note"];
+const FIELDS: [&str; 14] = [
+    "number",
+    "exercise",
+    "rung",
+    "side",
+    "every",
+    "at",
+    "as_needed",
+    "days",
+    "first",
+    "last",
+    "pain_limit",
+    "may_step",
+    "serves",
+    "note",
+];
 
-/// Reads an item from its fields.
-pub(super) fn item(value: &Value) -> Result<Item, Wrong> {
+/// The last day of a plan that a file can name by its number.
+const MAX_DAY: i64 = u16::MAX as i64;
+
+/// Reads an item from its fields; `today` is the day of issue, from which days are counted unless the file says otherwise.
+pub(super) fn item(value: &Value, today: NaiveDate) -> Result<Item, Wrong> {
     let item = value.fields()?;
     item.only(&[&FIELDS[..], &doses::names()].concat())?;
     let number = item.required("number")?.whole(u8::MAX)?;
     let exercise = item.required("exercise")?;
     let exercise = ExerciseId::new(exercise.text()?).map_err(|fault| exercise.wrong(FaultKind::Id(fault)))?;
     let rung = item.maybe("rung", |rung| RungId::new(rung.text()?).map_err(|fault| rung.wrong(FaultKind::Id(fault))))?;
-    let pattern = match (item.optional("every"), item.optional("at")) {
-        (Some(every), None) => every_pattern(every)?,
-        (None, Some(at)) => Pattern::At { times: at.each(Value::minute)? },
-        _ => return Err(item.one_of(&["every", "at"])),
-    };
+    let day = |value: &Value| day_of_plan(value, today);
+    let first = item.maybe("first", day)?;
+    // Days are counted from the item's first one.
+    let schedule = schedule(&item, first.unwrap_or(today))?;
     let dose = doses::only(&item)?;
-    let schedule = Schedule { days: days(item.required("days")?)?, pattern };
     Ok(Item {
         content: 0,
+        phase: Phase { first, last: item.maybe("last", day)? },
         rung,
         side: item.maybe("side", Value::named)?.unwrap_or(Side::Neither),
         pain_limit: item.maybe("pain_limit", |limit| limit.whole(Score::MOST))?.unwrap_or(DEFAULT_PAIN_LIMIT),
@@ -38,6 +55,28 @@ pub(super) fn item(value: &Value) -> Result<Item, Wrong> {
         note: item.maybe("note", Value::text)?.unwrap_or_default().to_owned(),
         ..Item::new(ItemId(number), exercise, dose, schedule)
     })
+}
+
+/// When the item is due; nothing that is done as needed has days.
+fn schedule(item: &Fields<'_>, today: NaiveDate) -> Result<Schedule, Wrong> {
+    let as_needed = item.maybe("as_needed", Value::truth)?.unwrap_or(false);
+    let pattern = match (item.optional("every"), item.optional("at"), as_needed) {
+        (Some(every), None, false) => every_pattern(every)?,
+        (None, Some(at), false) => Pattern::At { times: at.each(Value::minute)? },
+        (None, None, true) if item.optional("days").is_none() => return Ok(Schedule::AS_NEEDED),
+        (None, None, true) => return Err(item.one_of(&["as_needed", "days"])),
+        _ => return Err(item.one_of(&["every", "at", "as_needed"])),
+    };
+    Ok(Schedule { days: days(item.required("days")?, today)?, pattern })
+}
+
+/// A date, or the number of a day of the plan, where 1 is the day of issue.
+fn day_of_plan(value: &Value, today: NaiveDate) -> Result<NaiveDate, Wrong> {
+    if value.date().is_ok() {
+        return value.date();
+    }
+    let number = value.whole_between(1, MAX_DAY)?;
+    Ok(today.checked_add_signed(Duration::days(number - 1)).unwrap_or(today))
 }
 
 fn every_pattern(value: &Value) -> Result<Pattern, Wrong> {

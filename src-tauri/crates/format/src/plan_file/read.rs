@@ -2,12 +2,12 @@
 
 use crate::fields::{self, Value, Wrong};
 use crate::names;
-use chrono::{NaiveDate, Weekday};
+use chrono::NaiveDate;
 use exercises::alarm::ClearedAlarm;
 use exercises::file_fault::{FaultKind, FileFault, PlanFault};
 use exercises::id::{ActivityId, ComplaintId};
 use exercises::plan::stance::MAX_STANCE_TENTHS;
-use exercises::plan::{Activity, Aftercare, Complaint, Prescription, Side, StanceBaseline, Weekdays};
+use exercises::plan::{Activity, Aftercare, Complaint, Prescription, Side, StanceBaseline};
 use exercises::score::Score;
 
 const FIELDS: [&str; 10] =
@@ -33,7 +33,7 @@ fn prescription(file: &Value, today: NaiveDate) -> Result<Prescription, Wrong> {
         age: file.maybe("age", Value::named)?,
         absent: file.each("absent", Value::named)?.into_iter().collect(),
         confirmed: file.maybe("confirmed", |day| past(day, today))?,
-        items: file.each("item", super::item::item)?,
+        items: file.each("item", |item| super::item::item(item, today))?,
         complaints: file.each("complaint", complaint)?,
         activities: file.each("activity", activity)?,
         baselines: file.each("stance", |taken| stance(taken, today))?,
@@ -84,24 +84,6 @@ fn past(value: &Value, today: NaiveDate) -> Result<NaiveDate, Wrong> {
         day if day > today => Err(value.wrong(FaultKind::DateAfterToday { today })),
         day => Ok(day),
     }
-}
-
-pub(super) fn days(value: &Value) -> Result<Weekdays, Wrong> {
-    let wrong = || value.wrong(FaultKind::Plan(PlanFault::Days));
-    match (value.text(), value.list()) {
-        (Ok("workdays"), _) => Ok(Weekdays::WORKDAYS),
-        (Ok("every-day"), _) => Ok(Weekdays::ALL),
-        (_, Ok(list)) => {
-            let named = |name: &Value| name.text().ok().and_then(weekday).ok_or_else(wrong);
-            list.iter().map(named).collect()
-        }
-        _ => Err(wrong()),
-    }
-}
-
-fn weekday(name: &str) -> Option<Weekday> {
-    let named = ["mon", "tue", "wed", "thu", "fri", "sat", "sun"].iter().position(|known| *known == name)?;
-    Weekdays::ALL.iter().nth(named)
 }
 
 fn line_of_aftercare(value: &Value) -> Result<Aftercare, Wrong> {
@@ -197,7 +179,7 @@ mod tests {
         let FaultKind::UnknownField { found, allowed } = fault.kind else { panic!("{fault:?}") };
         assert_eq!(
             (found.as_str(), allowed.len()),
-            ("cures", 11 + Kind::ALL.len()),
+            ("cures", 14 + Kind::ALL.len()),
             "eleven fields, and a dose of each kind: {allowed:?}"
         );
         let broken = read(&example().replacen("[[stance]]", "[[stance]", 1), today()).expect_err("no TOML");
@@ -221,7 +203,7 @@ mod tests {
     fn an_item_has_one_pattern_and_one_dose() {
         let lacks = |from: &str| read(&example().replacen(from, "", 1), today()).expect_err(from).kind;
         let one_of = |fields: &[&str]| FaultKind::OneOfFields { fields: fields.iter().map(|f| (*f).to_owned()).collect() };
-        assert_eq!(lacks("at = [\"19:45\"]"), one_of(&["every", "at"]));
+        assert_eq!(lacks("at = [\"19:45\"]"), one_of(&["every", "at", "as_needed"]));
         assert_eq!(lacks("hold = { repetitions = 3, seconds = 10, rest = 10 }"), one_of(&kind_names()));
     }
 }

@@ -5,17 +5,25 @@ use crate::toml_text::{list, quoted};
 use chrono::NaiveDate;
 use exercises::catalogue::Dose;
 use exercises::catalogue::kind::DoseField;
-use exercises::plan::{
-    Activity, Aftercare, Complaint, Item, Pattern, Prescription, Schedule, Side, StanceBaseline, Weekdays,
-};
+use exercises::plan::{Activity, Aftercare, Complaint, Item, Pattern, Prescription, Schedule, Side, StanceBaseline};
 use exercises::time::MinuteOfDay;
 
 /// The prescription as a file. What a file does not have is left out: the revisions of exercises, and of an alarm that is cleared its sign
 /// and day. Each exercise is named as `exercise` says.
 pub fn write(prescription: &Prescription, exercise: impl Fn(&Item) -> String) -> String {
+    in_lines(prescription, None, exercise)
+}
+
+/// The prescription of a set as a file, as [`write()`] writes it, without dates: days of a plan that begins on `start` are numbered, and a
+/// rhythm is counted from the day on which it is prescribed.
+pub fn write_set(prescription: &Prescription, start: NaiveDate, exercise: impl Fn(&Item) -> String) -> String {
+    in_lines(prescription, Some(start), exercise)
+}
+
+fn in_lines(prescription: &Prescription, start: Option<NaiveDate>, exercise: impl Fn(&Item) -> String) -> String {
     let Prescription { review, age, absent, confirmed, items, complaints, activities, baselines, aftercare, cleared } =
         prescription;
-    let mut out = Lines(String::new());
+    let mut out = Lines { text: String::new(), start };
     out.put("review", review);
     out.word("age", age.as_ref());
     if !absent.is_empty() {
@@ -32,7 +40,7 @@ pub fn write(prescription: &Prescription, exercise: impl Fn(&Item) -> String) ->
     activities.iter().for_each(|activity| out.activity(activity));
     items.iter().for_each(|item| out.item(item, &exercise(item)));
     baselines.iter().for_each(|baseline| out.stance(baseline));
-    out.0
+    out.text
 }
 
 fn line_of_aftercare(line: &Aftercare) -> String {
@@ -43,11 +51,15 @@ fn line_of_aftercare(line: &Aftercare) -> String {
 }
 
 /// A file as far as it is written.
-struct Lines(String);
+struct Lines {
+    text: String,
+    /// Of a set: the day from which its days are numbered.
+    start: Option<NaiveDate>,
+}
 
 impl Lines {
     fn put(&mut self, field: &str, value: impl std::fmt::Display) {
-        self.0 += &format!("{field} = {value}\n");
+        self.text += &format!("{field} = {value}\n");
     }
 
     fn word<T: Named + PartialEq>(&mut self, field: &str, value: Option<&T>) {
@@ -59,7 +71,7 @@ impl Lines {
     }
 
     fn entry(&mut self, list: &str) {
-        self.0 += &format!("\n[[{list}]]\n");
+        self.text += &format!("\n[[{list}]]\n");
     }
 
     fn side(&mut self, side: Side) {
@@ -82,7 +94,8 @@ impl Lines {
     }
 
     fn item(&mut self, item: &Item, named: &str) {
-        let Item { id, exercise: _, content: _, rung, side, dose, schedule, pain_limit, may_step, serves, note } = item;
+        let Item { id, exercise: _, content: _, rung, side, dose, schedule, phase, pain_limit, may_step, serves, note } =
+            item;
         self.entry("item");
         self.put("number", id.0);
         self.put("exercise", quoted(named));
@@ -90,6 +103,8 @@ impl Lines {
         self.side(*side);
         self.put(dose.kind().rules().name(), written(dose));
         self.schedule(schedule);
+        self.day_of_plan("first", phase.first);
+        self.day_of_plan("last", phase.last);
         self.put("pain_limit", pain_limit.points());
         self.put("may_step", may_step);
         serves.iter().for_each(|complaint| self.put("serves", complaint.0));
@@ -105,14 +120,16 @@ impl Lines {
                 self.put("every", format!("{{ minutes = {minutes}, from = {}, to = {} }}", time(from), time(to)));
             }
             Pattern::At { times } => self.put("at", format!("[{}]", times.iter().map(time).collect::<Vec<_>>().join(", "))),
+            Pattern::AsNeeded => return self.put("as_needed", true),
         }
-        match *days {
-            Weekdays::ALL => self.put("days", quoted("every-day")),
-            Weekdays::WORKDAYS => self.put("days", quoted("workdays")),
-            some => {
-                let days: Vec<String> = some.iter().map(|day| quoted(&day.to_string().to_lowercase())).collect();
-                self.put("days", format!("[{}]", days.join(", ")));
-            }
+        self.put("days", super::days::written(*days, self.start.is_none()));
+    }
+
+    /// A day of the plan: its date, or in a set its number.
+    fn day_of_plan(&mut self, field: &str, day: Option<NaiveDate>) {
+        match (day, self.start) {
+            (Some(day), Some(start)) => self.put(field, day.signed_duration_since(start).num_days() + 1),
+            (day, _) => self.date(field, day),
         }
     }
 

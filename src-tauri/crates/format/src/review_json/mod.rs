@@ -107,6 +107,7 @@ fn adherence(item: &ItemAdherence) -> Value {
         "moved": item.moved,
         "broke_off_day": item.broke_off.map(|broke| broke.since.0),
         "in_force": item.in_force,
+        "as_needed": item.as_needed.map(|done| json!({ "times": done.runs, "last_day": done.last.map(day) })),
     })
 }
 

@@ -96,6 +96,9 @@ fn reason(reason: &Reason) -> String {
         Reason::Hindered(Hindrance::EyesApart) => "closed-eyes",
         Reason::Hindered(Hindrance::Test) => "test",
         Reason::Hindered(Hindrance::NotStepped) => "not-stepped",
+        Reason::Hindered(Hindrance::AsNeeded) => "as-needed",
+        Reason::Hindered(Hindrance::ToCome) => "phase-to-come",
+        Reason::Hindered(Hindrance::Over) => "phase-over",
         Reason::Hindered(Hindrance::Unknown) => "unknown-exercise",
     };
     known.to_owned()

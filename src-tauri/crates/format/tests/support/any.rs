@@ -8,8 +8,8 @@ use exercises::id::{ActivityId, AlarmId, ComplaintId, ItemId, LogId, PlanId, Run
 use exercises::log::{Barrier, DayOffReason};
 use exercises::plain_text::is_hidden;
 use exercises::plan::{
-    Activity, Aftercare, AgeBand, BodySide, Complaint, Header, Item, Pattern, Plan, Prescription, Risk, Schedule, Side,
-    StanceBaseline, Weekdays,
+    Activity, Aftercare, AgeBand, BodySide, Complaint, Days, Header, Item, Pattern, Phase, Plan, Prescription, Risk,
+    Schedule, Side, StanceBaseline, Weekdays,
 };
 use exercises::run::{RunEnd, SetUp, Share, Trial, TrialEnd};
 use exercises::score::Score;
@@ -65,8 +65,15 @@ fn schedule() -> impl Strategy<Value = Schedule> {
         every.prop_map(|(minutes, from, to)| Pattern::Every { minutes, from, to }),
         btree_set(0..1440_u16, 0..=12).prop_map(|times| Pattern::At { times: times.into_iter().collect() }),
     ];
-    (0..128_u8, pattern)
-        .prop_map(|(days, pattern)| Schedule { days: Weekdays::from_bits(days).expect("seven bits"), pattern })
+    let days = prop_oneof![
+        (0..128_u8).prop_map(|days| Days::On(Weekdays::from_bits(days).expect("seven bits"))),
+        (any::<u8>(), day()).prop_map(|(n, from)| Days::EveryNth { n, from }),
+        (any::<u8>(), day()).prop_map(|(n, from)| Days::TimesAWeek { n, from }),
+    ];
+    prop_oneof![
+        8 => (days, pattern).prop_map(|(days, pattern)| Schedule { days, pattern }),
+        1 => Just(Schedule::AS_NEEDED),
+    ]
 }
 
 fn dose() -> impl Strategy<Value = Dose> {
@@ -86,7 +93,9 @@ fn dose() -> impl Strategy<Value = Dose> {
 fn item() -> impl Strategy<Value = Item> {
     let names = (any::<u8>(), id(), any::<u16>(), option::of(rung()));
     let rest = (side(), dose(), schedule(), score(), any::<bool>(), option::of(any::<u8>()), text(40));
-    (names, rest).prop_map(|((id, exercise, content, rung), (side, dose, schedule, pain_limit, may_step, serves, note))| {
+    let phase = (option::of(day()), option::of(day())).prop_map(|(first, last)| Phase { first, last });
+    (names, rest, phase).prop_map(|(names, (side, dose, schedule, pain_limit, may_step, serves, note), phase)| {
+        let (id, exercise, content, rung) = names;
         Item {
             id: ItemId(id),
             exercise: ExerciseId::new(exercise).expect("kebab case"),
@@ -95,6 +104,7 @@ fn item() -> impl Strategy<Value = Item> {
             side,
             dose,
             schedule,
+            phase,
             pain_limit,
             may_step,
             serves: serves.map(ComplaintId),

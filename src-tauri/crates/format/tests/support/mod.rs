@@ -10,8 +10,8 @@ use exercises::history::Mark;
 use exercises::id::{ActivityId, AlarmId, ComplaintId, EntryRef, ItemId, LogId, PlanId, RunId};
 use exercises::log::{Barrier, DayOffReason};
 use exercises::plan::{
-    Activity, Aftercare, AgeBand, BodySide, Complaint, Header, Item, Pattern, Plan, Prescription, Risk, Schedule, Side,
-    StanceBaseline, Weekdays,
+    Activity, Aftercare, AgeBand, BodySide, Complaint, Days, Header, Item, Pattern, Phase, Plan, Prescription, Risk,
+    Schedule, Side, StanceBaseline, Weekdays,
 };
 use exercises::run::{RunEnd, SetUp, Share, Trial, TrialEnd};
 use exercises::score::Score;
@@ -42,11 +42,11 @@ fn item(id: u8, (exercise, rung): (&str, &str), side: Side, dose: Dose, schedule
 }
 
 fn hourly() -> Schedule {
-    Schedule { days: Weekdays::WORKDAYS, pattern: Pattern::Every { minutes: 60, from: 540, to: 1020 } }
+    Schedule { days: Days::WORKDAYS, pattern: Pattern::Every { minutes: 60, from: 540, to: 1020 } }
 }
 
 fn at(times: &[u16]) -> Schedule {
-    Schedule { days: Weekdays::ALL, pattern: Pattern::At { times: times.to_vec() } }
+    Schedule { days: Days::ALL, pattern: Pattern::At { times: times.to_vec() } }
 }
 
 /// Six items of all kinds, as a clinician might prescribe them after a first visit.
@@ -186,6 +186,26 @@ pub fn frozen_card_2(verify_key: [u8; 32], recipient: [u8; 32]) -> Card {
 /// The frozen card of version 3: the one of version 2, signed with other keys than the plan's earlier cards.
 pub fn frozen_card_3(verify_key: [u8; 32], recipient: [u8; 32], former: Vec<FormerKey>) -> Card {
     Card { former, ..frozen_card_2(verify_key, recipient) }
+}
+
+/// The frozen card of version 4: the one of version 2, with days that are counted.
+pub fn frozen_card_4(verify_key: [u8; 32], recipient: [u8; 32]) -> Card {
+    let mut card = frozen_card_2(verify_key, recipient);
+    let items = &mut card.plan.prescription.items;
+    items[0].schedule.days = Days::EveryNth { n: 2, from: date(2026, 11, 25) };
+    items[1].schedule =
+        Schedule { days: Days::TimesAWeek { n: 3, from: date(2026, 11, 25) }, pattern: Pattern::At { times: vec![1080] } };
+    card
+}
+
+/// Another frozen card of version 4: items as needed and in phases.
+pub fn frozen_card_4_phases(verify_key: [u8; 32], recipient: [u8; 32]) -> Card {
+    let mut card = frozen_card_2(verify_key, recipient);
+    let items = &mut card.plan.prescription.items;
+    items[0].schedule = Schedule::AS_NEEDED;
+    items[1].phase = Phase { first: Some(date(2026, 12, 1)), last: Some(date(2026, 12, 20)) };
+    items[2].phase.first = Some(date(2026, 12, 21));
+    card
 }
 
 /// That many former keys, in order. What they have instead of a signature cannot be compressed, like a signature.
@@ -363,8 +383,10 @@ pub fn frozen_summary_2() -> Summary {
 
 /// The frozen summary of version 1: two days with every part of a summary at least once.
 pub fn frozen_summary() -> Summary {
-    let agreed =
-        Schedule { days: Weekdays::from_bits(0b101).expect("seven bits"), pattern: Pattern::At { times: vec![480, 1200] } };
+    let agreed = Schedule {
+        days: Days::On(Weekdays::from_bits(0b101).expect("seven bits")),
+        pattern: Pattern::At { times: vec![480, 1200] },
+    };
     let marks = [
         Mark::Done,
         Mark::Partly(Share { done: 1, of: 3 }),

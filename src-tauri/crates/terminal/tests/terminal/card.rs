@@ -110,11 +110,11 @@ fn a_card_with_something_behind_it() {
 #[test]
 fn a_card_of_a_newer_version() {
     let place = Place::prepared();
-    place.write("newer.bin", forge::of_version(&place, 4));
+    place.write("newer.bin", forge::of_version(&place, 5));
     refused(
         &place,
         "newer.bin",
-        &["The card is version 4. This program reads cards up to version 3.", "Update the program"],
+        &["The card is version 5. This program reads cards up to version 4.", "Update the program"],
     );
     place.write("newer.txt", card::to_text(&forge::of_version(&place, 9)));
     refused(&place, "newer.txt", &["version 9"]);

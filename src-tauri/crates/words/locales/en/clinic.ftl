@@ -229,6 +229,7 @@ step-more = { $what }: more
 when = When
 when-every = At regular intervals
 when-at = At set times
+when-needed = As needed, without reminders
 every-label = Every
 # $n (Number)
 every-option = { $n } minutes
@@ -238,6 +239,28 @@ times-label = Times
 times-hint = Such as 8:00, 13:00, 18:00.
 times-bad = These times cannot be read. Write them like 8:00, 13:00, 18:00.
 days-label = Days
+# A choice: how the days are stated. The next three are what is chosen from.
+days-how = On which days
+days-on-weekdays = On days of the week
+days-every-nth = Every so many days
+days-times-a-week = Some times a week, the patient chooses the days
+# A choice next to the one above: of every-days or times-in-a-week.
+how-often = How often
+# $n (Number)
+times-in-a-week = { $n ->
+        [one] once a week
+       *[other] { $n } times a week
+    }
+# The days from which to which an exercise is to be done: two choices, each with a date beside it.
+phase-first = From
+phase-last = Until
+phase-from-start = the beginning
+phase-until-visit = the next visit
+# A choice: the first day of a week of the plan, and the last one.
+# $n (Number)
+phase-week-from = week { $n }, { $date }
+# $n (Number)
+phase-week-until = end of week { $n }, { $date }
 pain-limit = Pain limit
 # Safety: says exactly what happens.
 pain-limit-hint = The patient is asked to stop if pain rises above this. A rating above it is a reason under “What next”.
@@ -321,6 +344,9 @@ problem-dose = The dose is out of range.
 problem-too-much-work = More than { $minutes } minutes on one side at a time.
 problem-side = Choose a side.
 problem-schedule = Choose at least one day and one time.
+problem-phase = Its days must lie within the plan, the last one not before the first.
+problem-overlap = The same exercise is already in the plan on some of these days. Let one begin after the other has ended.
+problem-once-a-day = On days that the patient chooses it is done once: give one time, 3:00 or later.
 problem-complaint-gone = It is for a complaint that is no longer in the plan.
 problem-stance = Enter today's seconds on one leg for each prescribed side.
 problem-stance-short = Less than 5 seconds with eyes open: not for unsupervised practice.

@@ -108,6 +108,19 @@ every-hour = every hour from { $from } to { $to }
 # $times: a list such as 08:00, 13:00.
 at-times = at { $times }
 workdays = Monday to Friday
+# Instead of days and times.
+when-as-needed = as needed
+# A rhythm of days, 2 to 28.
+# $n (Number)
+every-days = { $n ->
+        [2] every other day
+       *[other] every { $n } days
+    }
+# $n (Number)
+times-a-week = { $n ->
+        [one] once a week, on any day
+       *[other] { $n } times a week, on any days
+    }
 every-day = every day
 monday = Monday
 tuesday = Tuesday

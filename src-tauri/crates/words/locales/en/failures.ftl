@@ -293,6 +293,12 @@ problem-side-of = The side of exercise { $item } does not fit the exercise.
 # $item (Number)
 problem-schedule-of = The times of exercise { $item } are empty or out of range.
 # $item (Number)
+problem-phase-of = The first and last day of exercise { $item } must lie within the plan, the last one not before the first.
+# $item (Number), $other (Number)
+problem-overlap-of = Exercise { $item } is the same as exercise { $other } on the same side, on some of the same days: let one begin after the other has ended.
+# $item (Number)
+problem-once-a-day-of = Exercise { $item } is done once on days that the patient chooses: it needs one time of day, 3:00 or later.
+# $item (Number)
 problem-complaint-gone-of = Exercise { $item } is for a complaint that is not in the plan.
 problem-age-missing = Balance exercises at home need the patient's age group.
 # $risks: several of the messages risk-…, joined by "; ".

@@ -61,6 +61,20 @@ not-now = Not now
 try-first = Try the first one now
 try-first-what = { $name }. It counts as an extra session.
 do-one-now = Do one now
+# On the day on which exercises of the plan begin. $names: a list of exercises.
+new-today = New from today: { $names }.
+# Heading of the exercises that are done whenever the patient needs them.
+when-you-need-it = When you need it
+# $n (Number)
+as-needed-plainly = { $n ->
+        [one] Done once, as needed.
+       *[other] Done { $n } times, as needed.
+    }
+# Heading of the exercises that are to be done some times a week; the patient chooses the days.
+on-your-days = On days you choose
+# How far an exercise has come in the week from Monday to Sunday.
+# $done (Number), $of (Number)
+week-so-far = { $done } of { $of } this week
 which-one = Which exercise?
 extra-what = If a session is due, this counts for it. Otherwise it is extra.
 # $what: one of trouble-…

@@ -110,6 +110,14 @@ name-with-side = { $name }, { $side }
 dose-with-side = { $dose }, { $side }
 # Days, then times: Monday to Friday, every hour from 09:00 to 17:00.
 days-and-times = { $days }, { $times }
+# The days from which to which an exercise is to be done, within a line.
+phase-from = from { $first }
+phase-until = until { $last }
+phase-from-to = from { $first } to { $last }
+# By itself: it is over.
+phase-ended = Ended on { $last }
+# Days and times, then one of the three above: every day, at 18:00, from 1 December to 20 December.
+times-in-phase = { $times }, { $phase }
 # Surface, then eyes: firm floor, eyes open.
 surface-and-eyes = { $surface }, { $eyes }
 # Leg, surface, eyes: left leg, firm floor, eyes open.

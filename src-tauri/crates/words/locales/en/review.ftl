@@ -161,6 +161,19 @@ review-as-agreed = As agreed
 review-partly = Partly
 review-little = Little
 review-nothing-due = Nothing was due yet
+# The verdict of what is done whenever the patient needs it: there is nothing to keep to.
+review-as-needed = As needed
+# $n (Number)
+review-done-times = { $n ->
+        [one] Done once, on { $date }.
+       *[other] Done { $n } times, last on { $date }.
+    }
+# Of what was to be done as needed for a part of the time.
+# $n (Number)
+review-as-needed-besides = { $n ->
+        [one] Done once while it was as needed.
+       *[other] Done { $n } times while it was as needed.
+    }
 # $k (Number), $percent (Number)
 review-sessions-in-full = { $n ->
         [one] { $k } of { $n } session in full, { $percent }%.
@@ -584,6 +597,9 @@ review-why-soft-and-closed = The target was met, but a soft surface with closed 
 review-why-closed-eyes-by-you = The target was met. Only you can switch to closed eyes.
 review-why-test = A test is always done in the same way.
 review-why-not-stepped = This is no training: it is kept, asked less of, or talked about.
+review-why-as-needed = It is done as needed: it is kept, or talked about.
+review-why-to-come = It has not begun yet.
+review-why-over = Its last day is over.
 review-why-unknown = This program's catalogue does not know the exercise or the level.
 
 review-visit-stance-earlier = { $last } (earlier: { $before })

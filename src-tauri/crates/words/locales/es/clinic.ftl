@@ -222,6 +222,7 @@ step-more = { $what }: más
 when = Cuándo
 when-every = A intervalos regulares
 when-at = A horas fijas
+when-needed = Cuando haga falta, sin recordatorios
 every-label = Cada
 every-option = { $n ->
        [one] { $n } minuto
@@ -233,6 +234,21 @@ times-label = Horas
 times-hint = Por ejemplo: 8:00, 13:00, 18:00.
 times-bad = Estas horas no se entienden. Escríbalas así: 8:00, 13:00, 18:00.
 days-label = Días
+days-how = Qué días
+days-on-weekdays = Días de la semana
+days-every-nth = Cada cierto número de días
+days-times-a-week = Varias veces por semana, el paciente elige los días
+how-often = Con qué frecuencia
+times-in-a-week = { $n ->
+        [one] una vez a la semana
+       *[other] { $n } veces a la semana
+    }
+phase-first = Desde
+phase-last = Hasta
+phase-from-start = el principio
+phase-until-visit = la próxima visita
+phase-week-from = semana { $n }, { $date }
+phase-week-until = final de la semana { $n }, { $date }
 pain-limit = Límite de dolor
 pain-limit-hint = Se pide al paciente que pare si el dolor lo supera. Una valoración por encima es un motivo en «Qué hacer ahora».
 may-step = El paciente puede progresar por su cuenta
@@ -310,6 +326,9 @@ problem-dose = La dosis está fuera de los límites.
 problem-too-much-work = Más de { $minutes } minutos por lado cada vez.
 problem-side = Elija un lado.
 problem-schedule = Elija al menos un día y una hora.
+problem-phase = Sus días deben estar dentro del plan, y el último no antes que el primero.
+problem-overlap = El mismo ejercicio ya está en el plan en algunos de estos días. Haga que uno empiece cuando el otro haya terminado.
+problem-once-a-day = Los días que elige el paciente se hace una vez: indique una sola hora, a partir de las 3:00.
 problem-complaint-gone = Es para una molestia que ya no está en el plan.
 problem-stance = Faltan los segundos de hoy sobre una pierna de un lado prescrito.
 problem-stance-short = Menos de cinco segundos con ojos abiertos: no debe practicarlo sin supervisión.

@@ -103,6 +103,15 @@ every-hour = cada hora, de { $from } a { $to }
 # $times: lista de horas con artículo, "la 01:00 y las 09:00".
 at-times = a { $times }
 workdays = de lunes a viernes
+when-as-needed = cuando haga falta
+every-days = { $n ->
+        [2] un día sí y otro no
+       *[other] cada { $n } días
+    }
+times-a-week = { $n ->
+        [one] una vez a la semana, cualquier día
+       *[other] { $n } veces a la semana, en los días que se prefiera
+    }
 every-day = todos los días
 monday = lunes
 tuesday = martes

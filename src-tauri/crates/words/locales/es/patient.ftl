@@ -58,6 +58,14 @@ not-now = Ahora no
 try-first = Probar ahora el primero
 try-first-what = { $name }. Cuenta como sesión adicional.
 do-one-now = Hacer un ejercicio ahora
+new-today = Nuevo desde hoy: { $names }.
+when-you-need-it = Cuando lo necesite
+as-needed-plainly = { $n ->
+        [one] Hecho una vez, cuando hizo falta.
+       *[other] Hecho { $n } veces, cuando hizo falta.
+    }
+on-your-days = Los días que usted elija
+week-so-far = { $done } de { $of } esta semana
 which-one = ¿Qué ejercicio?
 extra-what = Si ese ejercicio está pendiente, la sesión cuenta para él. Si no, cuenta como adicional.
 exercise-paused-because = Suspendido por seguridad. Usted indicó: { $what }

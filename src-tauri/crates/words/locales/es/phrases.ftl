@@ -109,6 +109,11 @@ name-with-side = { $name }, { $side }
 dose-with-side = { $dose }, { $side }
 # Días y horas: de lunes a viernes, cada hora, de 09:00 a 17:00.
 days-and-times = { $days }, { $times }
+phase-from = desde el { $first }
+phase-until = hasta el { $last }
+phase-from-to = del { $first } al { $last }
+phase-ended = Terminó el { $last }
+times-in-phase = { $times }, { $phase }
 # Superficie y ojos: suelo firme, ojos abiertos.
 surface-and-eyes = { $surface }, { $eyes }
 # Pierna, superficie, ojos.

@@ -155,6 +155,15 @@ review-as-agreed = Según lo acordado
 review-partly = En parte
 review-little = Poco
 review-nothing-due = Aún no había nada previsto
+review-as-needed = Cuando hace falta
+review-done-times = { $n ->
+        [one] Hecho una vez, el { $date }.
+       *[other] Hecho { $n } veces, la última el { $date }.
+    }
+review-as-needed-besides = { $n ->
+        [one] Hecho una vez mientras era cuando hiciera falta.
+       *[other] Hecho { $n } veces mientras era cuando hiciera falta.
+    }
 review-sessions-in-full = { $n ->
        [one] { $k } de { $n } sesión completa, { $percent } %.
       *[other] { $k } de { $n } sesiones completas, { $percent } %.
@@ -493,6 +502,9 @@ review-why-soft-and-closed = Se alcanzó el objetivo; no se permite practicar si
 review-why-closed-eyes-by-you = Se alcanzó el objetivo; cerrar los ojos solo puede activarlo usted.
 review-why-test = Una prueba se hace siempre igual.
 review-why-not-stepped = Esto no es entrenamiento: se mantiene, se pide menos o se habla de ello.
+review-why-as-needed = Se hace cuando hace falta: se mantiene o se habla de ello.
+review-why-to-come = Aún no ha empezado.
+review-why-over = Su último día ya pasó.
 review-why-unknown = El catálogo de este programa no tiene el ejercicio o el nivel.
 
 review-visit-stance-earlier = { $last } (antes: { $before })

@@ -154,10 +154,9 @@ impl Words {
     pub fn done_plainly(self, item: &ItemAdherence) -> Option<String> {
         let kept = item.kept.map(|kept| self.done_count(kept.k, kept.n));
         let extra = (item.extra.runs > 0).then(|| self.extra_plainly(item.extra.runs));
-        match (kept, extra) {
-            (Some(kept), Some(extra)) => Some(self.two_sentences(&kept, &extra)),
-            (kept, extra) => kept.or(extra),
-        }
+        let needed = item.as_needed.filter(|done| done.runs > 0).map(|done| self.as_needed_plainly(done.runs));
+        let said: Vec<String> = [kept, needed, extra].into_iter().flatten().collect();
+        (!said.is_empty()).then(|| self.sentences(&said))
     }
 
     /// The record in one or two sentences: how much was done lately, and a clear change of pain. `None` before anything was owed.

@@ -3,7 +3,7 @@
 use super::Finding;
 use crate::{Key, Words};
 use chrono::NaiveDate;
-use exercises::adherence::{DoseKept, ItemAdherence, KofN, Level, Shares};
+use exercises::adherence::{DoneAsNeeded, DoseKept, ItemAdherence, KofN, Level, Shares};
 use exercises::chart::{LegendEntry, Shape};
 use exercises::summary::WeekDelay;
 use exercises::time::DayNumber;
@@ -17,9 +17,12 @@ const HOURS: usize = 4;
 
 impl Words {
     /// The verdict is that of the shares, summed; the counts tell apart what was done in full and in part. "Partly", and "96 of 180 sessions in full, 53%. 12 in part. Last 14 days: 30 of 60."
-    pub fn adherence(self, item: &ItemAdherence) -> Finding {
+    pub fn adherence(self, item: &ItemAdherence, start: NaiveDate) -> Finding {
         let (Some(kept), Some(shares)) = (item.kept, item.shares) else {
-            return self.finding(Key::ReviewNothingDue, String::new());
+            return match item.as_needed {
+                Some(done) => self.finding(Key::ReviewAsNeeded, self.done_as_needed(done, start)),
+                None => self.finding(Key::ReviewNothingDue, String::new()),
+            };
         };
         let word = match shares.level() {
             Level::AsAgreed => Key::ReviewAsAgreed,
@@ -60,6 +63,7 @@ impl Words {
             self.pause(item, start),
             self.last_done(item, start),
             (item.extra.runs > 0).then(|| self.review_extra(item.extra.runs)),
+            item.as_needed.filter(|_| item.kept.is_some()).map(|done| self.review_as_needed_besides(done.runs)),
             self.stopped(item),
             (item.stops.cut_off > 0).then(|| self.review_interrupted(item.stops.cut_off)),
         ];
@@ -110,6 +114,14 @@ impl Words {
         };
         let (am, pm) = (sum(&|hour| hour < 12), sum(&|hour| hour >= 12));
         (hours.len() >= HOURS && am.1 > 0 && pm.1 > 0).then(|| self.review_half_days(am.0, am.1, pm.0, pm.1))
+    }
+
+    /// "Done 7 times, last on 3 May."
+    fn done_as_needed(self, done: DoneAsNeeded, start: NaiveDate) -> String {
+        match done.last {
+            Some(day) => self.review_done_times(done.runs, &self.date(day.date(start))),
+            None => self.text(Key::ReviewNeverDone).to_owned(),
+        }
     }
 
     fn dose_kept(self, dose: DoseKept) -> String {

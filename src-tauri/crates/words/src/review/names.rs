@@ -55,14 +55,18 @@ impl<'a> Names<'a> {
         all > 1 && items.len() >= all
     }
 
-    /// "Stand on one leg, left".
+    /// "Stand on one leg, left"; with its days where the plan has the exercise several times.
     pub fn item(&self, id: ItemId) -> String {
         let Some(item) = self.find(id) else { return self.words.review_some_item(id.0) };
         let name = self.exercise(&item.exercise);
-        match item.side {
+        let name = match item.side {
             Side::Left | Side::Right => self.words.name_with_side(&name, self.words.side(item.side)),
             Side::Both | Side::Alternating | Side::Neither => name,
-        }
+        };
+        let same = |other: &&Item| (&other.exercise, other.side) == (&item.exercise, item.side);
+        let several = self.prescriptions().any(|plan| plan.item(id).is_some() && plan.items.iter().filter(same).count() > 1);
+        let phase = self.words.phase(item.phase).filter(|_| several);
+        phase.map_or_else(|| name.clone(), |phase| self.words.name_with_note(&name, &phase))
     }
 
     /// The exercise's name; its id if the catalogue does not have it.

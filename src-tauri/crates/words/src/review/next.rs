@@ -168,6 +168,9 @@ fn hindered(hindrance: Hindrance) -> Key {
         Hindrance::EyesApart => Key::ReviewWhyClosedEyesByYou,
         Hindrance::Test => Key::ReviewWhyTest,
         Hindrance::NotStepped => Key::ReviewWhyNotStepped,
+        Hindrance::AsNeeded => Key::ReviewWhyAsNeeded,
+        Hindrance::ToCome => Key::ReviewWhyToCome,
+        Hindrance::Over => Key::ReviewWhyOver,
         Hindrance::Unknown => Key::ReviewWhyUnknown,
     }
 }

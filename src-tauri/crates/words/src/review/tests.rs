@@ -157,8 +157,8 @@ fn what_is_to_be_asked_follows_the_reasons() {
 fn every_reason_has_a_sentence_of_its_own() {
     let score = Score::at_most_ten;
     let day = DayNumber(3);
-    use Hindrance::{AtTheTop, EyesApart, GateClosed, NotStepped, SoftAndClosed, Test, Unknown};
-    let hindrances = [AtTheTop, GateClosed, SoftAndClosed, EyesApart, Test, NotStepped, Unknown];
+    use Hindrance::{AsNeeded, AtTheTop, EyesApart, GateClosed, NotStepped, Over, SoftAndClosed, Test, ToCome, Unknown};
+    let hindrances = [AtTheTop, GateClosed, SoftAndClosed, EyesApart, Test, NotStepped, AsNeeded, ToCome, Over, Unknown];
     let mut reasons = vec![
         Reason::Alarm { id: exercises::id::AlarmId([1; 8]), trouble: Trouble::Fell },
         Reason::NothingDone { owed: 12 },

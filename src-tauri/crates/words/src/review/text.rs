@@ -57,7 +57,7 @@ impl Words {
         for item in &review.adherence {
             let name = names.item(item.item);
             page_text.line(1, &if item.in_force { name } else { self.name_with_note(&name, self.no_longer()) });
-            page_text.line(2, &self.adherence(item).line(self));
+            page_text.line(2, &self.adherence(item, review.start).line(self));
             self.half_days(item).iter().for_each(|line| page_text.line(2, line));
             self.broke_off(item, review.start).iter().for_each(|line| page_text.line(2, line));
             self.string_rows(&review.days, item.item).iter().for_each(|row| page_text.row(2, row));

@@ -2,7 +2,7 @@
 
 use exercises::catalogue::Sidedness;
 use exercises::id::ItemId;
-use exercises::plan::{Item, Pattern, Schedule, Side, Weekdays};
+use exercises::plan::{Days, Item, Pattern, Schedule, Side};
 use leptos::prelude::*;
 use words::{Key, Locale};
 
@@ -19,7 +19,7 @@ pub fn Preview() -> impl IntoView {
         writer.exercise.with(|exercise| {
             let level = writer.level.get().or_else(|| exercise.first_rung().map(|rung| rung.id.clone()));
             let shown = exercise.level(level.as_ref());
-            let schedule = Schedule { days: Weekdays::ALL, pattern: Pattern::At { times: vec![18 * 60] } };
+            let schedule = Schedule { days: Days::ALL, pattern: Pattern::At { times: vec![18 * 60] } };
             let side = match shown.side() {
                 Sidedness::None => Side::Neither,
                 Sidedness::EachSide => Side::Both,

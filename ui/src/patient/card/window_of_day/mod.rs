@@ -17,6 +17,7 @@ pub fn WindowOfDay(name: String, schedule: RwSignal<Schedule>) -> impl IntoView 
     let fields = match schedule.with_untracked(|schedule| schedule.pattern.clone()) {
         Pattern::Every { from, to, .. } => view! { <Window from to schedule/> }.into_any(),
         Pattern::At { times } => view! { <Times times schedule/> }.into_any(),
+        Pattern::AsNeeded => return ().into_any(),
     };
     let count = move || words.times_a_day(schedule.with(|schedule| schedule.pattern.minutes().len()));
     view! {
@@ -26,4 +27,5 @@ pub fn WindowOfDay(name: String, schedule: RwSignal<Schedule>) -> impl IntoView 
             <p class="small soft" role="status">{count}</p>
         </fieldset>
     }
+    .into_any()
 }

@@ -35,6 +35,7 @@ const LISTS: [(&str, &[(&str, &str)]); 7] = [
             ("moved", "number"),
             ("broke_off_day", "number or null"),
             ("in_force", "boolean"),
+            ("as_needed", "times or null"),
         ],
     ),
     (
@@ -96,6 +97,7 @@ fn is_a(value: &Value, kind: &str) -> bool {
         "counted day" => numbers(&["day", "count"]),
         "flare" => numbers(&["from", "to", "peak"]),
         "k of n" => numbers(&["k", "n"]),
+        "times" => value.get("times").is_some_and(Value::is_u64) && value.get("last_day").is_some(),
         other => panic!("no type {other}"),
     }
 }

@@ -8,6 +8,8 @@ mod kinds;
 mod pain;
 mod periods;
 mod person;
+mod phases;
 mod prescribed;
 mod review;
+mod rhythms;
 mod twenty_two;

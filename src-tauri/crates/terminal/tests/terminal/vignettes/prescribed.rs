@@ -31,6 +31,9 @@ pub struct Prescribed {
     side: Option<&'static str>,
     pub dose: Dose,
     times: String,
+    /// First and last day of its phase, numbered from 1, as the plan file has them.
+    phase: String,
+    /// Empty for what is done as needed.
     days: String,
     limit: u8,
     serves: Option<u8>,
@@ -45,6 +48,7 @@ fn item(exercise: &'static str, side: Option<&'static str>, dose: Dose) -> Presc
         side,
         dose,
         times: "at = [\"18:00\"]".to_owned(),
+        phase: String::new(),
         days: "\"every-day\"".to_owned(),
         limit: 5,
         serves: Some(1),
@@ -158,6 +162,31 @@ impl Prescribed {
         self
     }
 
+    /// On days that the patient chooses, or in a rhythm, as the plan file has them.
+    pub fn on_days(mut self, days: &str) -> Self {
+        self.days = days.to_owned();
+        self
+    }
+
+    /// From this day of the plan, counted from 0 as in the review.
+    pub fn from_day(mut self, day: u64) -> Self {
+        self.phase += &format!("first = {}\n", day + 1);
+        self
+    }
+
+    /// Until this day of the plan.
+    pub fn until_day(mut self, day: u64) -> Self {
+        self.phase += &format!("last = {}\n", day + 1);
+        self
+    }
+
+    /// Whenever the patient needs it.
+    pub fn as_needed(mut self) -> Self {
+        self.times = "as_needed = true".to_owned();
+        self.days.clear();
+        self
+    }
+
     pub fn limit(mut self, limit: u8) -> Self {
         self.limit = limit;
         self
@@ -232,13 +261,14 @@ impl Prescribed {
         let maybe = |name: &str, value: Option<String>| value.map(|value| format!("{name} = {value}\n")).unwrap_or_default();
         let quoted = |text: Option<&str>| text.map(|text| format!("{text:?}"));
         format!(
-            "[[item]]\nnumber = {}\nexercise = {:?}\n{}{}{dose}\n{}\ndays = {}\npain_limit = {}\n{}",
+            "[[item]]\nnumber = {}\nexercise = {:?}\n{}{}{dose}\n{}\n{}{}pain_limit = {}\n{}",
             self.number,
             self.exercise,
             maybe("rung", quoted(self.level)),
             maybe("side", quoted(self.side)),
             self.times,
-            self.days,
+            self.phase,
+            maybe("days", Some(self.days.clone()).filter(|days| !days.is_empty())),
             self.limit,
             maybe("serves", self.serves.map(|complaint| complaint.to_string())),
         )
