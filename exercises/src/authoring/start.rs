@@ -25,6 +25,7 @@ pub fn blank(lang: Lang) -> Exercise {
         equipment: Vec::new(),
         one_leg: false,
         test: false,
+        count_error_tenths: None,
         step_rules: Vec::new(),
         dose: usual_dose(Kind::Hold),
         dose_basis: Some(Basis::Convention),
@@ -64,7 +65,7 @@ pub fn usual_dose(kind: Kind) -> Dose {
 fn usual(kind: Kind, quantity: Quantity) -> i64 {
     match quantity {
         Quantity::Repetitions if matches!(kind, Kind::Reps | Kind::Move) => 10,
-        Quantity::Repetitions if kind == Kind::Stretch => 3,
+        Quantity::Repetitions if matches!(kind, Kind::Stretch | Kind::Beat) => 3,
         Quantity::Repetitions => 5,
         Quantity::HoldSeconds | Quantity::RestSeconds => 10,
         Quantity::Trials => 3,
@@ -73,6 +74,8 @@ fn usual(kind: Kind, quantity: Quantity) -> i64 {
         Quantity::TempoHoldSeconds => 1,
         Quantity::TempoDownSeconds | Quantity::Effort => 3,
         Quantity::ActivityMinutes | Quantity::CareMinutes => 10,
+        Quantity::CountSeconds | Quantity::BeatSeconds => 30,
+        Quantity::BeatsPerMinute => 60,
         Quantity::BreathMinutes => 5,
         Quantity::BreathInSeconds => 4,
         Quantity::BreathOutSeconds => 6,
