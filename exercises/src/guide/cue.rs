@@ -64,11 +64,7 @@ impl Guide {
             StepKind::CountIn => count_in(end, &mut cues),
             StepKind::EaseIn => cues.push(at(since, Sound::Up)),
             StepKind::Breath(_, part) => {
-                match part {
-                    Breathing::In => cues.push(at(since, Sound::BreathIn)),
-                    Breathing::Out => cues.push(at(since, Sound::BreathOut)),
-                    Breathing::Full | Breathing::Empty => {}
-                }
+                cues.extend(of_breath(part).map(|sound| at(since, sound)));
                 if step + 1 == self.steps.len() {
                     cues.push(at(end, over));
                 }
@@ -82,10 +78,7 @@ impl Guide {
             }
             StepKind::OnBeat(each_ms) => {
                 cues.push(at(since, Sound::Start));
-                // The first beats would run into the starting sound, the last one into the end's.
-                let beats = (1..).map(|beat| beat * each_ms).take_while(|ms| *ms < this.ms);
-                let heard = beats.skip_while(|ms| *ms < u64::from(Sound::Start.duration_ms()));
-                cues.extend(heard.map(|ms| at(since.saturating_add(ms), Sound::Beat)));
+                cues.extend(beats(each_ms, this.ms).map(|ms| at(since.saturating_add(ms), Sound::Beat)));
                 cues.push(at(end, over));
             }
             StepKind::Beat(_, Beat::Up) => cues.push(at(since, Sound::Up)),
@@ -108,6 +101,22 @@ impl Guide {
     fn over_after(&self, step: usize) -> bool {
         self.steps[step + 1..].iter().all(|next| matches!(next.kind, StepKind::Settle | StepKind::Confirm | StepKind::Say))
     }
+}
+
+/// The sound with which a part of a breath begins.
+fn of_breath(part: Breathing) -> Option<Sound> {
+    match part {
+        Breathing::In => Some(Sound::BreathIn),
+        Breathing::Out => Some(Sound::BreathOut),
+        Breathing::Full | Breathing::Empty => None,
+    }
+}
+
+/// The milliseconds at which beats are heard in `length` of them. The first would run into the starting sound, one at the end into the
+/// last sound.
+fn beats(each_ms: u64, length: u64) -> impl Iterator<Item = u64> {
+    let all = (1..).map(move |beat| beat * each_ms).take_while(move |ms| *ms < length);
+    all.skip_while(|ms| *ms < u64::from(Sound::Start.duration_ms()))
 }
 
 /// Adds the sounds of "three, two, one", the last one a second before `until`.

@@ -139,3 +139,92 @@ fn every_kind_is_guided_and_recorded() {
     let counts = made.patient("2027-03-01T12:00:00+01:00", &["correct"]);
     assert!(counts.contains("calf-stretch") || counts.contains("Calf stretch"), "{counts}");
 }
+
+/// The kinds that have a result or a beat, with the smallest doses there are.
+const RESULTS: &str = r#"
+review = 2027-04-12
+age = "18-39"
+absent = ["high-fall-risk", "vertigo-or-fainting", "numb-feet", "neurological-unsteadiness", "partial-weight-bearing", "fresh-injury", "severe-osteoporosis", "sedatives-or-alcohol", "cognitive-impairment", "late-pregnancy"]
+
+[[item]]
+number = 1
+exercise = "stand-turn-head"
+limit = { trials = 1, cap = 5, rest = 0 }
+at = ["09:00"]
+days = "every-day"
+
+[[item]]
+number = 2
+exercise = "chair-rise-30s"
+count = { seconds = 10 }
+at = ["09:00"]
+days = "every-day"
+
+[[item]]
+number = 3
+exercise = "gaze-on-spot"
+beat = { repetitions = 1, seconds = 5, per_minute = 120, rest = 0 }
+at = ["09:00"]
+days = "every-day"
+"#;
+
+#[test]
+fn what_has_a_result_or_a_beat_is_guided_and_recorded() {
+    let desktop = Desktop::new();
+    desktop.prescribe(RESULTS, TAKEN);
+    let window = desktop.open("patient").at("2027-03-01T09:00:30+01:00").zone(ZONE).start();
+
+    window.see("1 attempt of up to 5 seconds");
+    assert!(!window.can_press("I already did it"), "nobody knows the seconds");
+    window.start_what_is_due();
+    window.see("Both feet on the floor");
+    looked_at(&window, "limit-before");
+    window.press("Start countdown");
+    window.see("It begins at the rising tone.");
+    window.screenshot("kind-limit-count-in");
+    window.see("when you take a step or hold on");
+    window.screenshot("kind-limit");
+    window.see("5 s, target reached");
+    looked_at(&window, "limit-done");
+    window.press("Continue");
+    window.press("0");
+
+    window.see("as many as you can in 10 seconds");
+    assert!(!window.can_press("I already did it"), "nobody knows the number");
+    window.start_what_is_due();
+    looked_at(&window, "count-before");
+    window.press("Start countdown");
+    window.see("The time is running");
+    window.press("Count one");
+    window.press("Count one");
+    looked_at(&window, "count");
+    window.see("How many were complete?");
+    looked_at(&window, "count-number");
+    window.type_into("How many were complete?", "3");
+    window.press("Save this number");
+    window.see("3 in 10 s");
+    looked_at(&window, "count-done");
+    window.press("Continue");
+    window.press("0");
+
+    window.see("1 round of 5 seconds at 120 beats a minute");
+    window.start_what_is_due();
+    window.see("On the beat");
+    window.wait_for(
+        "const bob = document.querySelector('.bob').getAttribute('d'); window.bob ??= bob; return window.bob !== bob",
+    );
+    window.screenshot("kind-beat");
+    window.see("1 of 1 round completed.");
+    window.press("Continue");
+    window.see("Are you dizzier than before you began?");
+    looked_at(&window, "beat-dizzier");
+    window.press("Yes, and it stays");
+    window.see("Before this is recorded");
+    window.press("Back");
+    window.press("A little, and it is settling");
+    window.press("0");
+    window.press("Record");
+    window.see("Tests by repetitions");
+    looked_at(&window, "record-results");
+    window.close();
+}

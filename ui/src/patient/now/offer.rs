@@ -1,6 +1,7 @@
 //! The exercise that is due: its name, its figure, and the button to start.
 
 use exercises::plan::Side;
+use exercises::run::Work;
 use exercises::slots::SlotRef;
 use exercises::today::TodayItem;
 use leptos::prelude::*;
@@ -26,6 +27,8 @@ pub fn Offer(item: TodayItem, at: SlotRef, line: Option<String>) -> impl IntoVie
     let did_it = move |_| context.app.request::<DidIt>(SlotRequest { plan, slot }, move |today| context.show(today));
     // If a change is offered as well, both buttons say what they start. What is done at once needs no more than one press.
     let at_once = item.item.dose.kind().rules().is_one_press();
+    // What has a result cannot be said to be done without it.
+    let did_without = !at_once && Work::in_full(item.item.dose, item.item.side.in_turn()).is_some();
     let begin = words.text(match (at_once, item.step.is_some()) {
         (true, _) => Key::DoneNow,
         (false, true) => Key::StartAsBefore,
@@ -61,7 +64,7 @@ pub fn Offer(item: TodayItem, at: SlotRef, line: Option<String>) -> impl IntoVie
                 </div>
                 <div class="row">
                     <button type="button" class="quiet" on:click=move |_| context.open(Page::HowTo(plan, id))>{words.text(Key::HowToDoIt)}</button>
-                    {(!at_once).then(|| view! { <button type="button" class="quiet" disabled=busy on:click=did_it>{words.text(Key::DidItAlready)}</button> })}
+                    {did_without.then(|| view! { <button type="button" class="quiet" disabled=busy on:click=did_it>{words.text(Key::DidItAlready)}</button> })}
                 </div>
             </div>
         </section>
