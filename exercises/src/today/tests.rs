@@ -349,7 +349,8 @@ fn an_item_is_offered_in_its_phase_and_new_on_its_first_day_until_it_was_done() 
 fn what_begins_later_does_not_hide_that_everything_is_paused() {
     let mut plan = plan();
     plan.prescription.items[0].phase.first = Some(at(3, 0, 0).date());
-    let fell = LogEvent::Trouble { trouble: Trouble::HeartOrBreath, item: None, id: None, circumstances: Default::default() };
+    let fell =
+        LogEvent::Trouble { trouble: Trouble::HeartOrBreath, item: None, id: None, circumstances: Default::default() };
     let followed = Followed { plan: plan.clone(), ..followed(&[(at(1, 9, 0), fell)]) };
     let today = composed(&[followed], &catalogue(), at(1, 10, 0), &Offsets::fixed(0));
     assert_eq!(today.head, Head::Stopped(Trouble::HeartOrBreath));
