@@ -242,6 +242,8 @@ pub enum PlanFault {
     Days,
     /// A text that is not the name of an alarm.
     AlarmName,
+    /// A weight that is no whole number of quarters of a kilogram, or is none.
+    Weight,
 }
 
 /// A fault in a history, which has one JSON object per line.

@@ -7,13 +7,14 @@
 mod agreed;
 pub mod check;
 pub mod days;
+mod load;
 mod phase;
 pub mod schedule;
 pub mod stance;
 mod weekdays;
 
 use crate::alarm::ClearedAlarm;
-use crate::catalogue::{Catalogue, Dose, ExerciseId, Eyes, RungId, Sidedness, Surface};
+use crate::catalogue::{Catalogue, Dose, ExerciseId, Eyes, Kind, Quantity, RungId, Sidedness, Surface};
 use crate::choice::array;
 use crate::id::{ActivityId, ComplaintId, ItemId, PlanId};
 use crate::score::Score;
@@ -22,6 +23,7 @@ use std::collections::BTreeSet;
 use strum::VariantArray;
 
 pub use days::Days;
+pub use load::{Band, Kilograms, Load};
 pub use phase::{Phase, PhaseState};
 pub use schedule::{Pattern, Schedule};
 pub use stance::{StanceBaseline, StanceField};
@@ -174,6 +176,12 @@ pub struct Item {
     pub side: Side,
     /// How much is done at each time.
     pub dose: Dose,
+    /// What it is done against.
+    pub load: Option<Load>,
+    /// How hard it is to feel, 0 (no effort) to 10 (the most possible); `None` if nothing is aimed at, or if the dose says it.
+    pub effort: Option<Score>,
+    /// Whether it is done only with somebody beside the patient.
+    pub with_helper: bool,
     /// When the item is due.
     pub schedule: Schedule,
     /// From which day to which it is to be done.
@@ -199,6 +207,9 @@ impl Item {
             rung: None,
             side: Side::Neither,
             dose,
+            load: None,
+            effort: None,
+            with_helper: false,
             schedule,
             phase: Phase::WHOLE,
             pain_limit: DEFAULT_PAIN_LIMIT,
@@ -206,6 +217,16 @@ impl Item {
             serves: None,
             note: String::new(),
         }
+    }
+
+    /// Whether a load can be prescribed for a kind of exercise: one that is made harder step by step and is no balance practice.
+    pub fn may_have_load(kind: Kind) -> bool {
+        kind.rules().is_stepped() && !kind.is_balance()
+    }
+
+    /// Whether an effort can be aimed at beside the dose: after it pain is asked about, and the dose says none itself.
+    pub fn may_have_effort(dose: Dose) -> bool {
+        dose.kind().rules().asks_pain() && dose.value(Quantity::Effort).is_none()
     }
 
     /// The days on which it is due, counted within its phase.

@@ -7,18 +7,20 @@ use crate::summary::union::United;
 use crate::time::DayNumber;
 use std::collections::BTreeMap;
 
-/// The day since which `item` is done as it is now: when a device took the first card that has it with this level and dose, or when the
+/// The day since which `item` is done as it is now: when a device took the first card that has it with this level, dose and load, or when the
 /// patient stepped to it.
 pub(super) fn last_change(united: &United<'_>, revisions: &BTreeMap<u16, Plan>, planned: &Item, in_use: &Item) -> DayNumber {
     let by_card = first_card(revisions, planned).and_then(|revision| taken_on(united, revision)).unwrap_or_default();
     by_card.max(stepped_on(united, in_use).unwrap_or_default())
 }
 
-/// The revision of the first card of the unbroken run of cards up to the newest that have the item with this level and dose.
+/// The revision of the first card of the unbroken run of cards up to the newest that have the item with this level, dose and load.
 fn first_card(revisions: &BTreeMap<u16, Plan>, planned: &Item) -> Option<u16> {
     let same = |plan: &&Plan| {
-        plan.item(planned.id)
-            .is_some_and(|item| (&item.exercise, &item.rung, item.dose) == (&planned.exercise, &planned.rung, planned.dose))
+        plan.item(planned.id).is_some_and(|item| {
+            let done = |item: &Item| (item.dose, item.load);
+            (&item.exercise, &item.rung, done(item)) == (&planned.exercise, &planned.rung, done(planned))
+        })
     };
     revisions.values().rev().take_while(same).last().map(|plan| plan.header.revision)
 }

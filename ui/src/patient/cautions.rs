@@ -21,6 +21,7 @@ pub fn Cautions(script: Box<RunScript>) -> impl IntoView {
     let (texts, drawing, needs) = (level.texts(words.lang()), level.figure(), words.needs(level.equipment()));
     let change = words.change_of(&script.item, &script.exercise);
     let (hand, cue) = (script.hand_on_support, script.item.note.clone());
+    let with = words.done_with(&script.item).map(|with| view! { <p><strong>{with}</strong></p> });
     let limit = script.item.dose.kind().rules().asks_pain().then(|| words.stop_above(script.item.pain_limit));
     let (plan, run) = (script.plan, script.run.clone());
     let begin = move |_| {
@@ -38,6 +39,7 @@ pub fn Cautions(script: Box<RunScript>) -> impl IntoView {
             <List title=words.text(Key::Precautions) lines=texts.cautions.clone()/>
             <List title=words.text(Key::SignsToStop) lines=texts.stop_signs.clone() alarm=true/>
             {hand.then(|| view! { <p><strong>{words.text(Key::HandOnSupport)}</strong></p> })}
+            {with}
             {limit.map(|limit| view! { <p><strong>{limit}</strong></p> })}
             <Figure drawing/>
             <Steps texts needs change cue/>

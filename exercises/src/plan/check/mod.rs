@@ -57,6 +57,8 @@ pub enum Problem {
     Schedule(ItemId),
     /// The patient chooses the days of the item, and it is due more than once a day, or before the person's day begins at 3:00.
     OnceADay(ItemId),
+    /// The item has a load or an effort that an exercise of its kind cannot have.
+    Load(ItemId),
     /// The item's days do not lie within the plan, or its last day is before its first one.
     Phase(ItemId),
     /// The item is the same exercise as the second one, on the same side, and both are to be done on the same days. Without any days
@@ -195,6 +197,10 @@ fn of_item(plan: &Plan, item: &Item, exercise: &Exercise) -> Vec<Problem> {
         found.push(Problem::Schedule(item.id));
     } else if item.schedule.days.are_chosen() && !is_once_a_day(&item.schedule.pattern) {
         found.push(Problem::OnceADay(item.id));
+    }
+    let loaded = item.load.is_some() && !Item::may_have_load(item.dose.kind());
+    if loaded || item.effort.is_some() && !Item::may_have_effort(item.dose) {
+        found.push(Problem::Load(item.id));
     }
     if !phase_fits(plan, item) {
         found.push(Problem::Phase(item.id));

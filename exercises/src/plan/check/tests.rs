@@ -117,6 +117,19 @@ fn the_side_must_fit_the_level() {
 }
 
 #[test]
+fn a_load_and_an_effort_are_for_what_is_trained_with_them() {
+    use crate::plan::{Band, Load};
+    let (load, effort) = (Some(Load::Band(Band::Light)), Some(crate::score::Score::at_most_ten(4)));
+    check(|plan| (plan.prescription.items[0].load, plan.prescription.items[0].effort) = (load, effort), &[]);
+    check(|plan| plan.prescription.items[0].with_helper = true, &[]);
+    let balance = plan().prescription.items[1].id;
+    check(|plan| plan.prescription.items[1].load = load, &[Problem::Load(balance)]);
+    check(|plan| plan.prescription.items[1].effort = effort, &[]);
+    let go = crate::catalogue::Dose::Go { minutes: 20, effort: 3 };
+    assert!(Item::may_have_load(go.kind()) && !Item::may_have_effort(go));
+}
+
+#[test]
 fn a_phase_lies_within_the_plan_and_the_same_exercise_is_done_once_a_day() {
     let (start, review) = (plan().header.start, plan().prescription.review);
     let phase = |first, last| move |plan: &mut Plan| plan.prescription.items[0].phase = crate::plan::Phase { first, last };

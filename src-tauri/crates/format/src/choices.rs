@@ -11,7 +11,7 @@ use exercises::catalogue::{
     Sidedness, Surface, Tie, View,
 };
 use exercises::log::{Barrier, DayOffReason};
-use exercises::plan::{Aftercare, AgeBand, BodySide, Risk, Side};
+use exercises::plan::{Aftercare, AgeBand, Band, BodySide, Risk, Side};
 use exercises::run::{RunEnd, SetUp, TrialEnd};
 use exercises::summary::RunTiming;
 use exercises::sway::{Flag, Reason, SourceKind};
@@ -59,6 +59,7 @@ macro_rules! choices {
 choices! {
     Side { Left = 0 "left", Right = 1 "right", Both = 2 "both", Neither = 3 "neither", Alternating = 4 "alternating" }
     BodySide { Left = 0 "left", Right = 1 "right" }
+    Band { Light = 0 "light", Medium = 1 "medium", Strong = 2 "strong", ExtraStrong = 3 "extra-strong" }
     Surface { Firm = 0 "firm", FoldedTowel = 1 "folded-towel", Cushion = 2 "cushion", Foam = 3 "foam" }
     Eyes { Open = 0 "open", Closed = 1 "closed" }
     AgeBand {

@@ -47,7 +47,7 @@ mod tests {
     use exercises::alarm::Trouble;
     use exercises::catalogue::{Eyes, Surface};
     use exercises::log::{Barrier, DayOffReason};
-    use exercises::plan::{AgeBand, BodySide, Risk, Side};
+    use exercises::plan::{AgeBand, Band, BodySide, Risk, Side};
     use exercises::run::{RunEnd, SetUp, TrialEnd};
     use exercises::sway::{Flag, Reason, SourceKind};
     use strum::VariantArray;
@@ -67,6 +67,7 @@ mod tests {
         }
         check::<Side>();
         check::<BodySide>();
+        check::<Band>();
         check::<Surface>();
         check::<Eyes>();
         check::<AgeBand>();

@@ -14,12 +14,14 @@ const CARD_2: &[u8] = include_bytes!("frozen/card-2.bin");
 const CARD_3: &[u8] = include_bytes!("frozen/card-3.bin");
 const CARD_4: &[u8] = include_bytes!("frozen/card-4.bin");
 const CARD_4_PHASES: &[u8] = include_bytes!("frozen/card-4-phases.bin");
+const CARD_4_LOADS: &[u8] = include_bytes!("frozen/card-4-loads.bin");
 const LETTER_2: &[u8] = include_bytes!("frozen/summary-2.letter");
 
 #[test]
 fn the_samples_have_not_been_rewritten() {
-    let sums = [CARD, CARD_TEXT.as_bytes(), CARD_WITH_DAYS, LETTER, CARD_2, LETTER_2, CARD_3, CARD_4, CARD_4_PHASES]
-        .map(crc32fast::hash);
+    let sums =
+        [CARD, CARD_TEXT.as_bytes(), CARD_WITH_DAYS, LETTER, CARD_2, LETTER_2, CARD_3, CARD_4, CARD_4_PHASES, CARD_4_LOADS]
+            .map(crc32fast::hash);
     assert_eq!(
         sums,
         [
@@ -31,7 +33,8 @@ fn the_samples_have_not_been_rewritten() {
             0xCB43_1997,
             0x34E4_EC20,
             0x9943_BD53,
-            0x9621_BF76
+            0x9621_BF76,
+            0xC120_4074
         ],
         "{sums:x?}"
     );
@@ -93,6 +96,16 @@ fn the_card_of_version_4_is_read_correctly() {
 fn the_card_with_phases_is_read_correctly() {
     let read = card::open(CARD_4_PHASES).expect("well formed");
     let expected = support::frozen_card_4_phases(read.claimed_key(), read.claimed_recipient());
+    assert_eq!(read.into_card_after_checking_the_signature(), expected);
+}
+
+/// And loads, beside a former key.
+#[test]
+fn the_card_with_loads_is_read_correctly() {
+    let read = card::open(CARD_4_LOADS).expect("well formed");
+    let former = read.claimed_former().to_vec();
+    assert_eq!((CARD_4_LOADS[4], former.len()), (4, 1));
+    let expected = support::frozen_card_4_loads(read.claimed_key(), read.claimed_recipient(), former);
     assert_eq!(read.into_card_after_checking_the_signature(), expected);
 }
 

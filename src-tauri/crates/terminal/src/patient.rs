@@ -73,7 +73,7 @@ fn accept(args: &Args, files: &[PathBuf], yes: bool, moment: &Moment, out: &mut 
             let items = plan.prescription.items.iter().map(|item| {
                 let exercise = preview.exercises.iter().find(|exercise| exercise.id == item.exercise);
                 let name = exercise.and_then(|e| e.text(words.lang())).map_or("", |text| text.name.as_str());
-                format!("  {}", words.plan_line(item.id.0, name, &words.dose(item.dose), &words.due(item)))
+                format!("  {}", words.plan_line(item.id.0, name, &words.dose_of(item), &words.due(item)))
             });
             let items: Vec<String> = items.collect();
             let renewed = if preview.renewed { format!("{}\n", words.text(Key::RenewedKeys)) } else { String::new() };

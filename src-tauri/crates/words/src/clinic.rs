@@ -85,6 +85,7 @@ pub fn item_of(problem: &Problem) -> Option<ItemId> {
         | Problem::Side(item)
         | Problem::Schedule(item)
         | Problem::OnceADay(item)
+        | Problem::Load(item)
         | Problem::Phase(item)
         | Problem::Overlap(item, _)
         | Problem::Serves(item)
@@ -146,6 +147,7 @@ impl Words {
             Problem::Side(_) => Key::ProblemSide,
             Problem::Schedule(_) => Key::ProblemSchedule,
             Problem::OnceADay(_) => Key::ProblemOnceADay,
+            Problem::Load(_) => Key::ProblemLoad,
             Problem::Phase(_) => Key::ProblemPhase,
             Problem::Overlap(..) => Key::ProblemOverlap,
             Problem::Serves(_) => Key::ProblemComplaintGone,
@@ -244,6 +246,7 @@ mod tests {
             Problem::Side(item),
             Problem::Schedule(item),
             Problem::OnceADay(item),
+            Problem::Load(item),
             Problem::Phase(item),
             Problem::Overlap(item, ItemId(3)),
             Problem::Serves(item),

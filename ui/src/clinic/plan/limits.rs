@@ -7,6 +7,7 @@ use words::Key;
 
 use super::dose::Dose;
 use super::editor::PlanEditor;
+use super::load::Demands;
 use super::phase::PhaseOf;
 use super::schedule::When;
 use crate::clinic::fields::{Choice, Fold, PressNumber, Text, Tick};
@@ -23,6 +24,7 @@ pub fn Limits(id: ItemId) -> impl IntoView {
         <Fold title=words.text(Key::MoreOfItem) inside>
             <When id/>
             <PhaseOf id/>
+            <Demands id/>
             {seldom.then(|| view! { <Dose id seldom/> })}
             <div class="when"><PainLimit id/><Serves id/></div>
             <MayStep id/>

@@ -16,6 +16,7 @@ mod item;
 mod items;
 mod left;
 mod limits;
+mod load;
 mod phase;
 mod proposal;
 mod schedule;

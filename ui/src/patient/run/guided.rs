@@ -25,6 +25,12 @@ pub fn Guided(
     let above = name.clone();
     let drawing =
         script.run.rung.as_ref().map_or_else(|| script.exercise.poses.clone(), |rung| script.exercise.figure(rung));
+    // Before the first part begins, it is said what it is done with.
+    let with = words.done_with(&script.item);
+    let with = move || {
+        let before = matches!(driver.view.get().phase, Phase::Waiting | Phase::CountIn);
+        with.clone().filter(|_| before).map(|with| view! { <p><strong>{with}</strong></p> })
+    };
     let cue = (!script.item.note.is_empty()).then(|| view! { <p class="note">{script.item.note.clone()}</p> });
     let pose = Signal::derive(move || driver.view.get().pose);
     let mirrored = Memo::new(move |_| driver.view.get().part.side == Some(BodySide::Left));
@@ -37,6 +43,7 @@ pub fn Guided(
                 <p class="soft">{above}</p>
                 <h1>{title}</h1>
                 <p>{part}</p>
+                {with}
                 {cue}
             </div>
             <Fault/>

@@ -117,6 +117,7 @@ fn problems(prescription: &Prescription, catalogue: &exercises::catalogue::Catal
         | Problem::Side(_)
         | Problem::Schedule(_)
         | Problem::OnceADay(_)
+        | Problem::Load(_)
         | Problem::Overlap(..)
         | Problem::Serves(_) => true,
         Problem::ReviewDate

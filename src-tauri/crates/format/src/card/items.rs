@@ -6,7 +6,7 @@ use crate::parts::{self, Date, DoseOut, ScheduleOut};
 use exercises::alarm::{ClearedAlarm, Trouble};
 use exercises::catalogue::{ExerciseId, Eyes, RungId, Surface};
 use exercises::id::{ActivityId, AlarmId, ComplaintId, EntryRef, ItemId, LogId};
-use exercises::plan::{Activity, Aftercare, BodySide, Complaint, Item, Phase, Side, StanceBaseline};
+use exercises::plan::{Activity, Aftercare, Band, BodySide, Complaint, Item, Kilograms, Load, Phase, Side, StanceBaseline};
 use exercises::score::Score;
 use exercises::time::DayNumber;
 use minicbor::bytes::ByteArray;
@@ -17,9 +17,39 @@ fn is_false(value: &bool) -> bool {
     !value
 }
 
+/// A weight in quarters of a kilogram, or a band.
+#[derive(Encode, Decode)]
+#[cbor(flat)]
+enum LoadOut {
+    #[n(0)]
+    Weight(#[n(0)] u16),
+    #[n(1)]
+    Band(#[n(0)] Code<Band>),
+}
+
+impl From<Load> for LoadOut {
+    fn from(load: Load) -> LoadOut {
+        match load {
+            Load::Weight(weight) => LoadOut::Weight(weight.quarters()),
+            Load::Band(band) => LoadOut::Band(Code(band)),
+        }
+    }
+}
+
+impl LoadOut {
+    /// The load; `None` for a weight that is out of range.
+    fn load(self) -> Option<Load> {
+        match self {
+            LoadOut::Weight(quarters) => Kilograms::of_quarters(quarters).map(Load::Weight),
+            LoadOut::Band(Code(band)) => Some(Load::Band(band)),
+        }
+    }
+}
+
 /// Whether an item asks for something that only cards from version 4 on can say.
 pub(super) fn is_of_version_4(item: &Item) -> bool {
-    parts::is_of_version_4(&item.schedule) || !item.phase.is_whole()
+    let demands = item.load.is_some() || item.effort.is_some() || item.with_helper;
+    parts::is_of_version_4(&item.schedule) || !item.phase.is_whole() || demands
 }
 
 #[derive(Encode, Decode)]
@@ -53,11 +83,34 @@ pub(super) struct ItemOut {
     first: Option<Date>,
     #[n(12)]
     last: Option<Date>,
+    #[n(13)]
+    load: Option<LoadOut>,
+    #[n(14)]
+    effort: Option<u8>,
+    #[n(15)]
+    #[cbor(skip_if = "is_false")]
+    with_helper: bool,
 }
 
 impl From<&Item> for ItemOut {
     fn from(item: &Item) -> ItemOut {
-        let Item { id, exercise, content, rung, side, dose, schedule, phase, pain_limit, may_step, serves, note } = item;
+        let Item {
+            id,
+            exercise,
+            content,
+            rung,
+            side,
+            dose,
+            schedule,
+            phase,
+            pain_limit,
+            may_step,
+            serves,
+            note,
+            load,
+            effort,
+            with_helper,
+        } = item;
         ItemOut {
             id: id.0,
             exercise: exercise.to_string(),
@@ -72,6 +125,9 @@ impl From<&Item> for ItemOut {
             note: note.clone(),
             first: phase.first.map(Date),
             last: phase.last.map(Date),
+            load: load.map(LoadOut::from),
+            effort: effort.map(Score::points),
+            with_helper: *with_helper,
         }
     }
 }
@@ -79,8 +135,24 @@ impl From<&Item> for ItemOut {
 impl ItemOut {
     /// The item; `None` if an id is not valid, the schedule has impossible minutes, or the pain limit is above 10.
     pub(super) fn item(self) -> Option<Item> {
-        let ItemOut { id, exercise, content, rung, side, dose, schedule, pain_limit, may_step, serves, note, first, last } =
-            self;
+        let ItemOut {
+            id,
+            exercise,
+            content,
+            rung,
+            side,
+            dose,
+            schedule,
+            pain_limit,
+            may_step,
+            serves,
+            note,
+            first,
+            last,
+            load,
+            effort,
+            with_helper,
+        } = self;
         let day = |day: Option<Date>| day.map(|Date(day)| day);
         Some(Item {
             id: ItemId(id),
@@ -91,6 +163,10 @@ impl ItemOut {
             dose: dose.0,
             schedule: schedule.schedule()?,
             phase: Phase { first: day(first), last: day(last) },
+            // Two options: whether there is one, and whether it is in range.
+            load: load.map_or(Some(None), |load| load.load().map(Some))?,
+            effort: score(effort)?,
+            with_helper,
             pain_limit: Score::new(pain_limit)?,
             may_step,
             serves: serves.map(ComplaintId),

@@ -27,7 +27,7 @@
 //! of a generation in between cannot speak for an earlier one.
 //!
 //! Version 4 has items of which an older program would not know what they ask for: days that are counted from one of
-//! them, exercises as needed, phases. It is written only for a plan with such an item, with or without former keys, so that every other card can be taken by older programs as well.
+//! them, exercises as needed, phases, loads, an effort, a helper. It is written only for a plan with such an item, with or without former keys, so that every other card can be taken by older programs as well.
 //!
 //! All functions here work on bytes only and return a value or a [`CardFault`] for any input.
 

@@ -4,7 +4,7 @@ use super::{PlanData, clock, moment};
 use crate::names::name;
 use exercises::catalogue::{Dose, Exercise, Lang, Rung};
 use exercises::id::ItemId;
-use exercises::plan::{Aftercare, Days, Item, Pattern, Plan, Schedule, Weekdays};
+use exercises::plan::{Aftercare, Days, Item, Load, Pattern, Plan, Schedule, Weekdays};
 use exercises::score::Score;
 use serde_json::{Value, json};
 use std::collections::BTreeSet;
@@ -71,8 +71,25 @@ fn item(item: &Item) -> Value {
         "note": item.note,
     });
     let days = [("first", item.phase.first), ("last", item.phase.last)];
+    if let Some(of) = item.load {
+        all["load"] = load(of);
+    }
+    if let Some(effort) = item.effort {
+        all["effort"] = effort.points().into();
+    }
+    if item.with_helper {
+        all["with_helper"] = true.into();
+    }
     days.iter().for_each(|(name, day)| day.iter().for_each(|day| all[*name] = day.to_string().into()));
     all
+}
+
+/// What an item is done against.
+fn load(load: Load) -> Value {
+    match load {
+        Load::Weight(weight) => json!({ "kilograms": weight.kilograms() }),
+        Load::Band(band) => json!({ "band": name(&band) }),
+    }
 }
 
 /// A stance time; `taken` is left out if the card does not give the day.

@@ -5,17 +5,20 @@ use super::doses;
 use crate::fields::{Fields, Value, Wrong};
 use chrono::{Duration, NaiveDate};
 use exercises::catalogue::{ExerciseId, RungId};
-use exercises::file_fault::FaultKind;
+use exercises::file_fault::{FaultKind, PlanFault};
 use exercises::id::{ComplaintId, ItemId};
-use exercises::plan::{DEFAULT_PAIN_LIMIT, Item, Pattern, Phase, Schedule, Side};
+use exercises::plan::{DEFAULT_PAIN_LIMIT, Item, Kilograms, Load, Pattern, Phase, Schedule, Side};
 use exercises::score::Score;
 
 /// The fields of an item, apart from the dose.
-const FIELDS: [&str; 14] = [
+const FIELDS: [&str; 17] = [
     "number",
     "exercise",
     "rung",
     "side",
+    "load",
+    "effort",
+    "helper",
     "every",
     "at",
     "as_needed",
@@ -28,6 +31,8 @@ const FIELDS: [&str; 14] = [
     "note",
 ];
 
+/// The heaviest load, in kilograms.
+const MOST_KG: i64 = 100;
 /// The last day of a plan that a file can name by its number.
 const MAX_DAY: i64 = u16::MAX as i64;
 
@@ -46,6 +51,9 @@ pub(super) fn item(value: &Value, today: NaiveDate) -> Result<Item, Wrong> {
     let dose = doses::only(&item)?;
     Ok(Item {
         content: 0,
+        load: item.maybe("load", load)?,
+        effort: item.maybe("effort", |effort| effort.whole(Score::MOST))?,
+        with_helper: item.maybe("helper", Value::truth)?.unwrap_or(false),
         phase: Phase { first, last: item.maybe("last", day)? },
         rung,
         side: item.maybe("side", Value::named)?.unwrap_or(Side::Neither),
@@ -68,6 +76,20 @@ fn schedule(item: &Fields<'_>, today: NaiveDate) -> Result<Schedule, Wrong> {
         _ => return Err(item.one_of(&["every", "at", "as_needed"])),
     };
     Ok(Schedule { days: days(item.required("days")?, today)?, pattern })
+}
+
+/// A weight in kilograms, or a band.
+fn load(value: &Value) -> Result<Load, Wrong> {
+    let load = value.fields()?;
+    load.only(&["kg", "band"])?;
+    match (load.optional("kg"), load.optional("band")) {
+        (Some(kg), None) => {
+            let weight = Kilograms::of(kg.number(MOST_KG)?);
+            weight.map(Load::Weight).ok_or_else(|| kg.wrong(FaultKind::Plan(PlanFault::Weight)))
+        }
+        (None, Some(band)) => band.named().map(Load::Band),
+        _ => Err(load.one_of(&["kg", "band"])),
+    }
 }
 
 /// A date, or the number of a day of the plan, where 1 is the day of issue.

@@ -179,7 +179,7 @@ mod tests {
         let FaultKind::UnknownField { found, allowed } = fault.kind else { panic!("{fault:?}") };
         assert_eq!(
             (found.as_str(), allowed.len()),
-            ("cures", 14 + Kind::ALL.len()),
+            ("cures", 17 + Kind::ALL.len()),
             "eleven fields, and a dose of each kind: {allowed:?}"
         );
         let broken = read(&example().replacen("[[stance]]", "[[stance]", 1), today()).expect_err("no TOML");

@@ -5,7 +5,7 @@ use crate::toml_text::{list, quoted};
 use chrono::NaiveDate;
 use exercises::catalogue::Dose;
 use exercises::catalogue::kind::DoseField;
-use exercises::plan::{Activity, Aftercare, Complaint, Item, Pattern, Prescription, Schedule, Side, StanceBaseline};
+use exercises::plan::{Activity, Aftercare, Complaint, Item, Load, Pattern, Prescription, Schedule, Side, StanceBaseline};
 use exercises::time::MinuteOfDay;
 
 /// The prescription as a file. What a file does not have is left out: the revisions of exercises, and of an alarm that is cleared its sign
@@ -94,14 +94,34 @@ impl Lines {
     }
 
     fn item(&mut self, item: &Item, named: &str) {
-        let Item { id, exercise: _, content: _, rung, side, dose, schedule, phase, pain_limit, may_step, serves, note } =
-            item;
+        let Item {
+            id,
+            exercise: _,
+            content: _,
+            rung,
+            side,
+            dose,
+            load,
+            effort,
+            with_helper,
+            schedule,
+            phase,
+            pain_limit,
+            may_step,
+            serves,
+            note,
+        } = item;
         self.entry("item");
         self.put("number", id.0);
         self.put("exercise", quoted(named));
         rung.iter().for_each(|rung| self.put("rung", quoted(rung.as_str())));
         self.side(*side);
         self.put(dose.kind().rules().name(), written(dose));
+        load.iter().for_each(|load| self.put("load", load_written(*load)));
+        effort.iter().for_each(|effort| self.put("effort", effort.points()));
+        if *with_helper {
+            self.put("helper", true);
+        }
         self.schedule(schedule);
         self.day_of_plan("first", phase.first);
         self.day_of_plan("last", phase.last);
@@ -141,6 +161,14 @@ impl Lines {
         self.put("seconds", format!("{}.{}", tenths / 10, tenths % 10));
         self.put("capped", capped);
         self.date("taken", *taken);
+    }
+}
+
+/// A load as a table.
+fn load_written(load: Load) -> String {
+    match load {
+        Load::Weight(weight) => format!("{{ kg = {} }}", weight.kilograms()),
+        Load::Band(band) => format!("{{ band = {} }}", quoted(name(&band))),
     }
 }
 

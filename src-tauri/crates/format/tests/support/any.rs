@@ -8,8 +8,8 @@ use exercises::id::{ActivityId, AlarmId, ComplaintId, ItemId, LogId, PlanId, Run
 use exercises::log::{Barrier, DayOffReason};
 use exercises::plain_text::is_hidden;
 use exercises::plan::{
-    Activity, Aftercare, AgeBand, BodySide, Complaint, Days, Header, Item, Pattern, Phase, Plan, Prescription, Risk,
-    Schedule, Side, StanceBaseline, Weekdays,
+    Activity, Aftercare, AgeBand, Band, BodySide, Complaint, Days, Header, Item, Kilograms, Load, Pattern, Phase, Plan,
+    Prescription, Risk, Schedule, Side, StanceBaseline, Weekdays,
 };
 use exercises::run::{RunEnd, SetUp, Share, Trial, TrialEnd};
 use exercises::score::Score;
@@ -93,8 +93,14 @@ fn dose() -> impl Strategy<Value = Dose> {
 fn item() -> impl Strategy<Value = Item> {
     let names = (any::<u8>(), id(), any::<u16>(), option::of(rung()));
     let rest = (side(), dose(), schedule(), score(), any::<bool>(), option::of(any::<u8>()), text(40));
+    let load = prop_oneof![
+        (1..=400_u16).prop_map(|quarters| Load::Weight(Kilograms::of_quarters(quarters).expect("within"))),
+        select(Band::ALL.to_vec()).prop_map(Load::Band),
+    ];
+    let demands = (option::of(load), option::of(score()), any::<bool>());
     let phase = (option::of(day()), option::of(day())).prop_map(|(first, last)| Phase { first, last });
-    (names, rest, phase).prop_map(|(names, (side, dose, schedule, pain_limit, may_step, serves, note), phase)| {
+    (names, rest, phase, demands).prop_map(|(names, rest, phase, (load, effort, with_helper))| {
+        let (side, dose, schedule, pain_limit, may_step, serves, note) = rest;
         let (id, exercise, content, rung) = names;
         Item {
             id: ItemId(id),
@@ -103,6 +109,9 @@ fn item() -> impl Strategy<Value = Item> {
             rung,
             side,
             dose,
+            load,
+            effort,
+            with_helper,
             schedule,
             phase,
             pain_limit,

@@ -10,8 +10,8 @@ use exercises::history::Mark;
 use exercises::id::{ActivityId, AlarmId, ComplaintId, EntryRef, ItemId, LogId, PlanId, RunId};
 use exercises::log::{Barrier, DayOffReason};
 use exercises::plan::{
-    Activity, Aftercare, AgeBand, BodySide, Complaint, Days, Header, Item, Pattern, Phase, Plan, Prescription, Risk,
-    Schedule, Side, StanceBaseline, Weekdays,
+    Activity, Aftercare, AgeBand, Band, BodySide, Complaint, Days, Header, Item, Kilograms, Load, Pattern, Phase, Plan,
+    Prescription, Risk, Schedule, Side, StanceBaseline, Weekdays,
 };
 use exercises::run::{RunEnd, SetUp, Share, Trial, TrialEnd};
 use exercises::score::Score;
@@ -205,6 +205,17 @@ pub fn frozen_card_4_phases(verify_key: [u8; 32], recipient: [u8; 32]) -> Card {
     items[0].schedule = Schedule::AS_NEEDED;
     items[1].phase = Phase { first: Some(date(2026, 12, 1)), last: Some(date(2026, 12, 20)) };
     items[2].phase.first = Some(date(2026, 12, 21));
+    card
+}
+
+/// One more: loads, an effort and a helper, signed with other keys than the plan's earlier cards.
+pub fn frozen_card_4_loads(verify_key: [u8; 32], recipient: [u8; 32], former: Vec<FormerKey>) -> Card {
+    let mut card = Card { former, ..frozen_card_2(verify_key, recipient) };
+    let items = &mut card.plan.prescription.items;
+    items[0].load = Kilograms::of(2.25).map(Load::Weight);
+    items[0].effort = Some(Score::at_most_ten(4));
+    items[1].with_helper = true;
+    items[2].load = Some(Load::Band(Band::ExtraStrong));
     card
 }
 

@@ -251,6 +251,16 @@ times-in-a-week = { $n ->
         [one] once a week
        *[other] { $n } times a week
     }
+# What it is done against: a choice.
+load-label = Load
+load-none = none
+load-kilograms = a weight
+# Below a choice of bands; no colours are told.
+load-hint = Makers differ in what they call light or strong: try the band together.
+kilograms-label = Kilograms
+effort-label = Effort aimed at, 0 to 10
+effort-none = none
+helper-tick = Only with somebody beside the patient
 # The days from which to which an exercise is to be done: two choices, each with a date beside it.
 phase-first = From
 phase-last = Until
@@ -344,6 +354,7 @@ problem-dose = The dose is out of range.
 problem-too-much-work = More than { $minutes } minutes on one side at a time.
 problem-side = Choose a side.
 problem-schedule = Choose at least one day and one time.
+problem-load = An exercise of this kind has no load, or says its effort in the dose.
 problem-phase = Its days must lie within the plan, the last one not before the first.
 problem-overlap = The same exercise is already in the plan on some of these days. Let one begin after the other has ended.
 problem-once-a-day = On days that the patient chooses it is done once: give one time, 3:00 or later.

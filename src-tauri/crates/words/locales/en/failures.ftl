@@ -293,6 +293,8 @@ problem-side-of = The side of exercise { $item } does not fit the exercise.
 # $item (Number)
 problem-schedule-of = The times of exercise { $item } are empty or out of range.
 # $item (Number)
+problem-load-of = Exercise { $item } has a load or an effort that an exercise of its kind cannot have.
+# $item (Number)
 problem-phase-of = The first and last day of exercise { $item } must lie within the plan, the last one not before the first.
 # $item (Number), $other (Number)
 problem-overlap-of = Exercise { $item } is the same as exercise { $other } on the same side, on some of the same days: let one begin after the other has ended.

@@ -106,7 +106,8 @@ file-fault-old-revision = this differs from revision { $have }, which you have o
 
 ## A plan file
 
-file-fault-days = "workdays", "every-day", a list from mon, tue, wed, thu, fri, sat, sun, or a table such as {"{"} every = 2 {"}"} or {"{"} times_a_week = 3 {"}"} is expected here
+file-fault-weight = a weight from 0.25 to 100 in quarters of a kilogram is expected here, such as 2.25
+file-fault-days = "workdays", "every-day", a list from mon, tue, wed, thu, fri, sat, sun, or a table with every = 2 or times_a_week = 3 is expected here
 file-fault-alarm-name = an alarm's name such as "0123456789abcdef:42" is expected here
 
 ## A runs file

@@ -110,6 +110,18 @@ name-with-side = { $name }, { $side }
 dose-with-side = { $dose }, { $side }
 # Days, then times: Monday to Friday, every hour from 09:00 to 17:00.
 days-and-times = { $days }, { $times }
+# What an exercise is done with, after its dose: 3 holds of 10 seconds, with 2.5 kg, effort about 4 of 10.
+# $kg (Number)
+load-weight = with { $kg } kg
+band-light = with a light band
+band-medium = with a medium band
+band-strong = with a strong band
+band-extra-strong = with an extra strong band
+# $n (Number)
+aimed-effort = effort about { $n } of 10
+helper-beside-you = with somebody beside you
+# The same, said to the clinician.
+helper-beside-patient = with somebody beside the patient
 # The days from which to which an exercise is to be done, within a line.
 phase-from = from { $first }
 phase-until = until { $last }

@@ -598,6 +598,8 @@ review-why-closed-eyes-by-you = The target was met. Only you can switch to close
 review-why-test = A test is always done in the same way.
 review-why-not-stepped = This is no training: it is kept, asked less of, or talked about.
 review-why-as-needed = It is done as needed: it is kept, or talked about.
+# After a step of the dose, of an exercise with a weight or a band.
+same-load = same load
 review-why-to-come = It has not begun yet.
 review-why-over = Its last day is over.
 review-why-unknown = This program's catalogue does not know the exercise or the level.

@@ -243,6 +243,14 @@ times-in-a-week = { $n ->
         [one] una vez a la semana
        *[other] { $n } veces a la semana
     }
+load-label = Carga
+load-none = ninguna
+load-kilograms = un peso
+load-hint = Cada fabricante llama suave o fuerte a otra cosa: pruebe la banda con el paciente.
+kilograms-label = Kilogramos
+effort-label = Esfuerzo buscado, de 0 a 10
+effort-none = ninguno
+helper-tick = Solo con alguien al lado del paciente
 phase-first = Desde
 phase-last = Hasta
 phase-from-start = el principio
@@ -326,6 +334,7 @@ problem-dose = La dosis está fuera de los límites.
 problem-too-much-work = Más de { $minutes } minutos por lado cada vez.
 problem-side = Elija un lado.
 problem-schedule = Elija al menos un día y una hora.
+problem-load = Un ejercicio de este tipo no lleva carga, o indica el esfuerzo en la dosis.
 problem-phase = Sus días deben estar dentro del plan, y el último no antes que el primero.
 problem-overlap = El mismo ejercicio ya está en el plan en algunos de estos días. Haga que uno empiece cuando el otro haya terminado.
 problem-once-a-day = Los días que elige el paciente se hace una vez: indique una sola hora, a partir de las 3:00.

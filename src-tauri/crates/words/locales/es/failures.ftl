@@ -271,6 +271,7 @@ problem-dose-of = La dosis del ejercicio { $item } está fuera de los límites.
 problem-too-much-work-of = El ejercicio { $item } pide más de { $minutes } minutos por lado cada vez.
 problem-side-of = El lado del ejercicio { $item } no le corresponde.
 problem-schedule-of = Las horas del ejercicio { $item } faltan o están fuera de los límites.
+problem-load-of = El ejercicio { $item } tiene una carga o un esfuerzo que un ejercicio de su tipo no puede tener.
 problem-phase-of = El primer y el último día del ejercicio { $item } deben estar dentro del plan, y el último no antes que el primero.
 problem-overlap-of = El ejercicio { $item } es el mismo que el ejercicio { $other }, del mismo lado y en algunos de los mismos días: haga que uno empiece cuando el otro haya terminado.
 problem-once-a-day-of = El ejercicio { $item } se hace una vez los días que elige el paciente: necesita una sola hora, a partir de las 3:00.

@@ -103,7 +103,8 @@ file-fault-old-revision = es distinto de la revisión { $have }, que usted tiene
 
 ## Un plan
 
-file-fault-days = aquí se espera "workdays", "every-day", una lista con mon, tue, wed, thu, fri, sat, sun o una tabla como {"{"} every = 2 {"}"} o {"{"} times_a_week = 3 {"}"}
+file-fault-weight = aquí se espera un peso de 0.25 a 100 en cuartos de kilogramo, como 2.25
+file-fault-days = aquí se espera "workdays", "every-day", una lista con mon, tue, wed, thu, fri, sat, sun o una tabla con every = 2 o times_a_week = 3
 file-fault-alarm-name = aquí se espera el nombre de una alarma, como "0123456789abcdef:42"
 
 ## Sesiones

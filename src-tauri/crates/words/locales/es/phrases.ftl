@@ -109,6 +109,14 @@ name-with-side = { $name }, { $side }
 dose-with-side = { $dose }, { $side }
 # Días y horas: de lunes a viernes, cada hora, de 09:00 a 17:00.
 days-and-times = { $days }, { $times }
+load-weight = con { $kg } kg
+band-light = con una banda suave
+band-medium = con una banda media
+band-strong = con una banda fuerte
+band-extra-strong = con una banda extrafuerte
+aimed-effort = esfuerzo de { $n } sobre 10, más o menos
+helper-beside-you = con alguien a su lado
+helper-beside-patient = con alguien al lado del paciente
 phase-from = desde el { $first }
 phase-until = hasta el { $last }
 phase-from-to = del { $first } al { $last }

@@ -503,6 +503,7 @@ review-why-closed-eyes-by-you = Se alcanzó el objetivo; cerrar los ojos solo pu
 review-why-test = Una prueba se hace siempre igual.
 review-why-not-stepped = Esto no es entrenamiento: se mantiene, se pide menos o se habla de ello.
 review-why-as-needed = Se hace cuando hace falta: se mantiene o se habla de ello.
+same-load = la misma carga
 review-why-to-come = Aún no ha empezado.
 review-why-over = Su último día ya pasó.
 review-why-unknown = El catálogo de este programa no tiene el ejercicio o el nivel.

@@ -163,6 +163,7 @@ impl Words {
 fn plan(fault: &PlanFault) -> Key {
     match fault {
         PlanFault::Days => Key::FileFaultDays,
+        PlanFault::Weight => Key::FileFaultWeight,
         PlanFault::AlarmName => Key::FileFaultAlarmName,
     }
 }
@@ -234,7 +235,7 @@ mod tests {
             ExerciseFault::SameId { id: "wall-sit".into() },
         ];
         all.extend(exercise.map(FaultKind::Exercise));
-        all.extend([PlanFault::Days, PlanFault::AlarmName].map(FaultKind::Plan));
+        all.extend([PlanFault::Days, PlanFault::AlarmName, PlanFault::Weight].map(FaultKind::Plan));
         let runs = [
             RunsFault::TooManyParts { most: 64 },
             RunsFault::FailedCount,

@@ -27,6 +27,7 @@ impl Words {
             Problem::Side(item) => self.problem_side_of(item.0),
             Problem::Schedule(item) => self.problem_schedule_of(item.0),
             Problem::OnceADay(item) => self.problem_once_a_day_of(item.0),
+            Problem::Load(item) => self.problem_load_of(item.0),
             Problem::Phase(item) => self.problem_phase_of(item.0),
             Problem::Overlap(item, other) => self.problem_overlap_of(item.0, other.0),
             Problem::Serves(item) => self.problem_complaint_gone_of(item.0),

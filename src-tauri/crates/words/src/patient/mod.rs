@@ -16,7 +16,7 @@ use exercises::adherence::{DoseUnit, ItemAdherence};
 use exercises::catalogue::Exercise;
 use exercises::change::PainVerdict;
 use exercises::day_string::PartDone;
-use exercises::plan::{BodySide, Item, Schedule, Side};
+use exercises::plan::{Band, BodySide, Item, Load, Schedule, Side};
 use exercises::review::{Compared, Review, ThenAndNow};
 use exercises::run::{Balance, Run, Share, Work};
 use exercises::time::Stamp;
@@ -41,8 +41,49 @@ impl Words {
         self.next_on_day(&self.weekday_date_inline(next.date()), &time)
     }
 
-    /// "3 holds of 10 seconds, both sides"; the side is added if the exercise has sides.
+    /// "3 holds of 10 seconds, both sides, with 2.5 kg"; the side is added if the exercise has sides.
     pub fn dose_of(self, item: &Item) -> String {
+        let helper = item.with_helper.then(|| self.text(Key::HelperBesideYou).to_owned());
+        self.commas(&[vec![self.dose_and_side(item)], self.demands(item), helper.into_iter().collect()].concat())
+    }
+
+    /// The same for the clinician, who is not the one beside whom somebody is.
+    pub fn dose_prescribed(self, item: &Item) -> String {
+        let helper = item.with_helper.then(|| self.text(Key::HelperBesidePatient).to_owned());
+        self.commas(&[vec![self.dose_and_side(item)], self.demands(item), helper.into_iter().collect()].concat())
+    }
+
+    /// What an item is done with, for the beginning of a run: "With 2.5 kg, with somebody beside you"; `None` if with nothing.
+    pub fn done_with(self, item: &Item) -> Option<String> {
+        let helper = item.with_helper.then(|| self.text(Key::HelperBesideYou).to_owned());
+        let all = [self.demands(item), helper.into_iter().collect()].concat();
+        (!all.is_empty()).then(|| upper(&self.commas(&all)))
+    }
+
+    /// "with 2.5 kg" and "effort about 4 of 10", as far as they are prescribed.
+    fn demands(self, item: &Item) -> Vec<String> {
+        let load = item.load.map(|load| self.load(load));
+        load.into_iter().chain(item.effort.map(|effort| self.aimed_effort(effort))).collect()
+    }
+
+    /// "with 2.5 kg".
+    pub fn load(self, load: Load) -> String {
+        match load {
+            Load::Weight(weight) => self.load_weight(Number::rounded(weight.kilograms(), 2)),
+            Load::Band(band) => self.text(self.band(band)).to_owned(),
+        }
+    }
+
+    fn band(self, band: Band) -> Key {
+        match band {
+            Band::Light => Key::BandLight,
+            Band::Medium => Key::BandMedium,
+            Band::Strong => Key::BandStrong,
+            Band::ExtraStrong => Key::BandExtraStrong,
+        }
+    }
+
+    fn dose_and_side(self, item: &Item) -> String {
         let dose = self.dose(item.dose);
         match item.side {
             Side::Neither => dose,
@@ -297,6 +338,25 @@ mod tests {
     fn before_anything_was_owed_there_is_no_record_in_short() {
         assert_eq!(in_short(EN, PainVerdict::Better, &[]), None);
         assert_eq!(in_short(EN, PainVerdict::Better, &[(0, 0), (0, 0)]), None);
+    }
+
+    #[test]
+    fn a_dose_says_what_it_is_done_with() {
+        use exercises::plan::{Band, Kilograms};
+        let mut item = crate::review::samples::page().plan.expect("a plan").prescription.items[0].clone();
+        let plain = EN.dose_of(&item);
+        assert_eq!(EN.done_with(&item), None);
+        item.load = Kilograms::of(2.25).map(Load::Weight);
+        item.effort = exercises::score::Score::new(4);
+        item.with_helper = true;
+        let with = "with 2.25 kg, effort about 4 of 10, with somebody beside you";
+        assert_eq!(EN.dose_of(&item), format!("{plain}, {with}"));
+        assert_eq!(EN.done_with(&item).as_deref(), Some("With 2.25 kg, effort about 4 of 10, with somebody beside you"));
+        assert!(EN.dose_prescribed(&item).ends_with("with somebody beside the patient"));
+        let es = Words::new(crate::Locale::Es);
+        assert!(es.dose_of(&item).contains("con 2,25 kg"), "{}", es.dose_of(&item));
+        let bands: std::collections::BTreeSet<String> = Band::ALL.map(|band| es.load(Load::Band(band))).into();
+        assert_eq!(bands.len(), Band::ALL.len());
     }
 
     #[test]

@@ -94,7 +94,9 @@ impl Words {
             }
             Step::Change { quantity, by } => {
                 let to = suggestion.dose.value(*quantity).map(|value| value + i64::from(*by));
-                to.map(|to| self.dose_step(suggestion.dose.kind(), *quantity, to)).unwrap_or_default()
+                let step = to.map(|to| self.dose_step(suggestion.dose.kind(), *quantity, to)).unwrap_or_default();
+                let loaded = names.find(suggestion.item).is_some_and(|item| item.load.is_some());
+                if loaded { self.commas(&[step, self.text(Key::SameLoad).to_owned()]) } else { step }
             }
         }
     }

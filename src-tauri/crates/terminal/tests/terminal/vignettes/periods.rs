@@ -10,6 +10,27 @@ fn date(year: i32, month: u32, day: u32) -> NaiveDate {
 }
 
 #[test]
+fn another_load_is_a_change_and_a_step_of_the_dose_keeps_it() {
+    let weight = |kg: &str| heel_raise().with(&format!("load = {{ kg = {kg} }}"));
+    let mut gus = Person::with(&[weight("2.5")]);
+    for day in 0..14 {
+        gus.morning(day, 1);
+        gus.does(1, day, "18:02");
+        gus.hurts(1, day, "18:10", 1);
+    }
+    let words = gus.review_in_words(13);
+    assert!(words.contains("same load"), "{words}");
+    gus.review(13).proposes(1, "progress");
+    gus.gets_another_card(14, |plan| plan.items[0] = weight("3"));
+    for day in 14..17 {
+        gus.does(1, day, "18:02");
+    }
+    let review = gus.review(16);
+    review.proposes(1, "keep");
+    review.because(1, &["changed-lately"]);
+}
+
+#[test]
 fn days_after_the_last_summary_are_not_counted() {
     let mut kit = Person::with(&[heel_raise()]);
     for day in 0..22 {

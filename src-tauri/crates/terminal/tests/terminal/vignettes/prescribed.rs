@@ -30,6 +30,8 @@ pub struct Prescribed {
     level: Option<&'static str>,
     side: Option<&'static str>,
     pub dose: Dose,
+    /// Load, effort and helper, as the plan file has them.
+    with: String,
     times: String,
     /// First and last day of its phase, numbered from 1, as the plan file has them.
     phase: String,
@@ -47,6 +49,7 @@ fn item(exercise: &'static str, side: Option<&'static str>, dose: Dose) -> Presc
         level: None,
         side,
         dose,
+        with: String::new(),
         times: "at = [\"18:00\"]".to_owned(),
         phase: String::new(),
         days: "\"every-day\"".to_owned(),
@@ -168,6 +171,12 @@ impl Prescribed {
         self
     }
 
+    /// With a load, an effort or a helper: lines of the plan file.
+    pub fn with(mut self, lines: &str) -> Self {
+        self.with = lines.to_owned() + "\n";
+        self
+    }
+
     /// From this day of the plan, counted from 0 as in the review.
     pub fn from_day(mut self, day: u64) -> Self {
         self.phase += &format!("first = {}\n", day + 1);
@@ -261,11 +270,12 @@ impl Prescribed {
         let maybe = |name: &str, value: Option<String>| value.map(|value| format!("{name} = {value}\n")).unwrap_or_default();
         let quoted = |text: Option<&str>| text.map(|text| format!("{text:?}"));
         format!(
-            "[[item]]\nnumber = {}\nexercise = {:?}\n{}{}{dose}\n{}\n{}{}pain_limit = {}\n{}",
+            "[[item]]\nnumber = {}\nexercise = {:?}\n{}{}{dose}\n{}{}\n{}{}pain_limit = {}\n{}",
             self.number,
             self.exercise,
             maybe("rung", quoted(self.level)),
             maybe("side", quoted(self.side)),
+            self.with,
             self.times,
             self.phase,
             maybe("days", Some(self.days.clone()).filter(|days| !days.is_empty())),
