@@ -1,4 +1,4 @@
-//! Makes the demo: an invented clinic with six patients under codes and six weeks of history.
+//! Makes the demo: an invented clinic with seven patients under codes and six weeks of history.
 //!
 //! People behave randomly, with a fixed seed. Everything they do uses the same functions as in reality: cards are issued and taken,
 //! runs begun and logged, summaries sealed and received.

@@ -1,4 +1,4 @@
-//! Six invented people, and how each of them behaves.
+//! Seven invented people, and how each of them behaves.
 
 use exercises::alarm::Trouble;
 use exercises::log::Barrier;
@@ -34,8 +34,8 @@ fn over(day: u16, from: f64, to: f64) -> f64 {
     from + (to - from) * f64::from(day.min(42)) / 42.0
 }
 
-/// All six people.
-pub const PEOPLE: [Person; 6] = [
+/// All seven people.
+pub const PEOPLE: [Person; 7] = [
     // Regular, on the computer at work and the phone at home.
     Person {
         code: "A11",
@@ -119,5 +119,19 @@ pub const PEOPLE: [Person; 6] = [
         ability: |day| over(day, 3.0, 8.0),
         trouble: None,
         second_card: Some(21),
+    },
+    // A stiff back: walks, stretches and breathes, less in the evening.
+    Person {
+        code: "G71",
+        plan: include_str!("../../plans/back.toml"),
+        devices: &["G71"],
+        keeps: |_, hour| if hour < 18 { 0.85 } else { 0.55 },
+        reasons: &[Barrier::NoTime, Barrier::FeltFine, Barrier::Forgot],
+        pain: |day| over(day, 5.0, 2.6),
+        during: |day, _| over(day, 3.0, 1.2),
+        stance: |_| 20.0,
+        ability: |day| over(day, 4.0, 6.8),
+        trouble: None,
+        second_card: None,
     },
 ];

@@ -12,8 +12,8 @@ use std::process::Command;
 
 const AUCKLAND: &str = "Pacific/Auckland";
 const LOS_ANGELES: &str = "America/Los_Angeles";
-const CODES: [&str; 6] = ["A11", "B24", "C37", "D42", "E58", "F63"];
-const HOMES: [&str; 7] = ["A11-work", "A11-home", "B24", "C37", "D42", "E58", "F63"];
+const CODES: [&str; 7] = ["A11", "B24", "C37", "D42", "E58", "F63", "G71"];
+const HOMES: [&str; 8] = ["A11-work", "A11-home", "B24", "C37", "D42", "E58", "F63", "G71"];
 
 /// Makes the scenario for a day, or without one for the day that it chooses; returns its folder and the two moments that it prints.
 fn make(day: Option<&str>, zone: &str) -> (PathBuf, String, String) {

@@ -90,9 +90,12 @@ pub fn of_kind(exercise: &mut Exercise, kind: Kind) {
         return;
     }
     (exercise.kind, exercise.dose, exercise.dose_basis) = (kind, usual_dose(kind), Some(Basis::Convention));
-    (exercise.step_rules, exercise.test, exercise.one_leg) = (Vec::new(), false, kind.is_balance());
+    (exercise.step_rules, exercise.test, exercise.one_leg) = (Vec::new(), kind.rules().is_test(), kind.is_balance());
+    if !kind.rules().sides().contains(&exercise.side) {
+        exercise.side = kind.rules().sides().first().copied().unwrap_or(Sidedness::None);
+    }
     for rung in exercise.ladders.iter_mut().flat_map(|ladder| &mut ladder.rungs) {
-        rung.dose = None;
+        (rung.dose, rung.side) = (None, None);
         if kind.is_balance() {
             rung.surface.get_or_insert(Surface::Firm);
             rung.eyes.get_or_insert(Eyes::Open);

@@ -9,8 +9,6 @@ use super::dose::Dose;
 use super::writer::Writer;
 use crate::clinic::fields::{Choice, Fold, Tick};
 
-const SIDES: [Sidedness; 3] = [Sidedness::None, Sidedness::EachSide, Sidedness::Alternating];
-
 /// Region, kind, dose, sides and posture.
 #[component]
 pub fn About() -> impl IntoView {
@@ -26,6 +24,12 @@ pub fn About() -> impl IntoView {
         // A level that said otherwise would now contradict it.
         exercise.ladders.iter_mut().flat_map(|ladder| &mut ladder.rungs).for_each(|rung| rung.side = None);
     };
+    let kind = Memo::new(move |_| writer.exercise.with(|exercise| exercise.kind));
+    let sides = move || {
+        let all = kind.get().rules().sides().to_vec();
+        let say = move |one| words.sidedness(one).to_owned();
+        (all.len() > 1).then(|| view! { <One label=Key::WriteSides all say get=|it| it.side put=put_side/> })
+    };
     let test = Signal::derive(move || writer.exercise.with(|exercise| exercise.test));
     let put_test = move |on| {
         writer.change(Touch::Once, |exercise| {
@@ -40,8 +44,7 @@ pub fn About() -> impl IntoView {
                     <One label=Key::WriteRegion all=Region::ALL.to_vec() say=move |one| words.region(one).to_owned()
                         get=|it| it.region put=|it, one| it.region = one/>
                     <One label=Key::WriteKind all=kinds say=move |one| upper(words.kind(one)) get=|it| it.kind put=of_kind/>
-                    <One label=Key::WriteSides all=SIDES.to_vec() say=move |one| words.sidedness(one).to_owned()
-                        get=|it| it.side put=put_side/>
+                    {sides}
                     <One label=Key::WritePosture all=postures
                         say=move |one| one.map(|one| upper(words.posture(one))).unwrap_or_default()
                         get=|it| it.posture put=|it, one| it.posture = one/>
