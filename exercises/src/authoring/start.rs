@@ -90,7 +90,7 @@ pub fn of_kind(exercise: &mut Exercise, kind: Kind) {
         return;
     }
     (exercise.kind, exercise.dose, exercise.dose_basis) = (kind, usual_dose(kind), Some(Basis::Convention));
-    (exercise.step_rules, exercise.test, exercise.one_leg) = (Vec::new(), kind.rules().is_test(), kind.is_balance());
+    (exercise.step_rules, exercise.test, exercise.one_leg) = (Vec::new(), kind.rules().is_test(), kind.rules().is_by_leg());
     if !kind.rules().sides().contains(&exercise.side) {
         exercise.side = kind.rules().sides().first().copied().unwrap_or(Sidedness::None);
     }

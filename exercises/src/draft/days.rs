@@ -4,7 +4,7 @@ use super::Draft;
 use crate::choice::array;
 use crate::id::ItemId;
 use crate::plan::{Days, Item, Pattern, Phase, Prescription};
-use crate::slots::DAY_BEGINS;
+use crate::time::DAY_BEGINS;
 use chrono::NaiveDate;
 use strum::VariantArray;
 

@@ -6,6 +6,7 @@
 use super::alarms::{clears, suspensions};
 use super::{
     LaggingDevice, Review, ReviewAlarm, StanceSeries, WrongClockEntry, WrongClockNotes, counts, ratings, stance, strings,
+    weeks,
 };
 use crate::adherence::{
     ItemAdherence, SlotOn, broke_off, count, day_counts, done_as_needed, dose_kept, extra, last_done, lately, longest_gap,
@@ -47,7 +48,7 @@ pub fn build_against(
     let start = newest.header.start;
     let date = |day: DayNumber| day.date(start);
     let day_of = |plan: &Plan| DayNumber::nearest(plan.header.issued, start);
-    let strings = strings::strings(&united, revisions, start);
+    let strings = weeks::strings(&united, revisions, start);
     let balance = stance::series(&united, revisions, catalogue, norms);
     let activities = ratings::activities(&united, revisions, day_of);
     let suspended = suspensions(&united, newest);

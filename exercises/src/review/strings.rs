@@ -5,7 +5,6 @@
 //! recorded counts only for a slot of the newer card that is the same or at the same minute; the older card's other slots
 //! were no longer due.
 
-use super::weeks::{self, ChosenSlot};
 use super::{DayString, Knot};
 use crate::adherence::{DoseUnit, SlotOn, target};
 use crate::history::Mark;
@@ -26,6 +25,15 @@ pub(super) struct Strings {
     pub filling: Vec<(LogId, RunId)>,
 }
 
+/// What is known of a slot of which the patient chose the day: when it is due, the revision that asked for it, and what the devices
+/// recorded.
+pub(super) struct ChosenSlot {
+    pub day: DayNumber,
+    pub item: ItemId,
+    pub revision: u16,
+    pub told: Vec<Told>,
+}
+
 /// Identifies a slot: day, item, revision, number.
 pub(super) type Place = (DayNumber, ItemId, u16, u8);
 
@@ -38,18 +46,23 @@ pub(super) struct Told {
     pub mark: Mark,
 }
 
-pub(super) fn strings(united: &United<'_>, revisions: &BTreeMap<u16, Plan>, start: NaiveDate) -> Strings {
+/// All slots but those of which the patient chooses the days, and what is known of these.
+pub(super) fn at_fixed_days(
+    united: &United<'_>,
+    revisions: &BTreeMap<u16, Plan>,
+    start: NaiveDate,
+) -> (Strings, Vec<ChosenSlot>) {
     let by_slot = runs_by_slot(united);
     let mut strings = Strings { slots: Vec::new(), filling: Vec::new() };
     let told = laid_over(united, revisions);
-    let mut chosen: Vec<ChosenSlot<'_>> = Vec::new();
+    let mut chosen: Vec<ChosenSlot> = Vec::new();
     for of_place in told.chunk_by(|(one, _), (other, _)| one == other) {
         let (place, earliest) = of_place[0];
         let (day, item, revision, _) = place;
         let told = || of_place.iter().map(|(_, told)| told);
         let Some(asked) = revisions.get(&revision).and_then(|plan| plan.item(item)) else { continue };
         if asked.schedule.days.are_chosen() {
-            chosen.push(ChosenSlot { day, item, revision, told: told().collect() });
+            chosen.push(ChosenSlot { day, item, revision, told: told().copied().collect() });
             continue;
         }
         let Some(best) = told().map(|told| told.mark).reduce(better) else { continue };
@@ -66,12 +79,7 @@ pub(super) fn strings(united: &United<'_>, revisions: &BTreeMap<u16, Plan>, star
         strings.slots.push(slot_on(place, earliest.minute, best, &runs, asked, united, start));
     }
     strings.filling.sort_unstable();
-    if !chosen.is_empty() {
-        weeks::add(&mut strings, &chosen, united, revisions, start);
-        strings.filling.sort_unstable();
-        strings.slots.sort_by_key(|slot| (slot.day, slot.item, slot.revision, slot.number));
-    }
-    strings
+    (strings, chosen)
 }
 
 /// A slot with the runs that were done for it.

@@ -3,7 +3,7 @@
 //! Each device counted its own sessions only. Here the sessions of all devices count anew, each day once, by the rule in
 //! [`crate::slots::week`]: the same session that two devices recorded counts once, and sessions on two devices count for two slots.
 
-use super::strings::{self, Strings, Told};
+use super::strings::{self, ChosenSlot, Strings};
 use crate::adherence::SlotOn;
 use crate::history::Mark;
 use crate::id::{ItemId, LogId, RunId};
@@ -18,30 +18,33 @@ use std::collections::BTreeMap;
 /// A run with its name.
 type Named<'a> = ((LogId, RunId), &'a RunOn);
 
-/// What is known of one slot: its day and the revision that asked for it, and what the devices recorded.
-pub(super) struct ChosenSlot<'a> {
-    pub day: DayNumber,
-    pub item: ItemId,
-    pub revision: u16,
-    pub told: Vec<&'a Told>,
+/// The slots of all devices combined.
+pub(super) fn strings(united: &United<'_>, revisions: &BTreeMap<u16, Plan>, start: NaiveDate) -> Strings {
+    let (mut all, chosen) = strings::at_fixed_days(united, revisions, start);
+    if !chosen.is_empty() {
+        add(&mut all, &chosen, united, revisions, start);
+        all.filling.sort_unstable();
+        all.slots.sort_by_key(|slot| (slot.day, slot.item, slot.revision, slot.number));
+    }
+    all
 }
 
 /// Adds the slots of all weeks to `strings`, which holds all other slots.
-pub(super) fn add(
+fn add(
     strings: &mut Strings,
-    chosen: &[ChosenSlot<'_>],
+    chosen: &[ChosenSlot],
     united: &United<'_>,
     revisions: &BTreeMap<u16, Plan>,
     start: NaiveDate,
 ) {
-    let mut weeks: BTreeMap<(ItemId, NaiveDate), BTreeMap<DayNumber, &ChosenSlot<'_>>> = BTreeMap::new();
+    let mut weeks: BTreeMap<(ItemId, NaiveDate), BTreeMap<DayNumber, &ChosenSlot>> = BTreeMap::new();
     for slot in chosen {
         // Of two cards on one day the later one counts.
         weeks.entry((slot.item, monday(slot.day.date(start)))).or_default().insert(slot.day, slot);
     }
     let other = strings.filling.clone();
     for ((item, week), slots) in weeks {
-        let slots: Vec<&ChosenSlot<'_>> = slots.into_values().collect();
+        let slots: Vec<&ChosenSlot> = slots.into_values().collect();
         let mut runs: BTreeMap<DayNumber, Vec<Named<'_>>> = BTreeMap::new();
         let of_week = |run: &RunOn| run.item == item && monday(run.day.date(start)) == week;
         for (name, run) in united.runs.iter().filter(|(name, run)| of_week(run) && other.binary_search(name).is_err()) {
@@ -69,18 +72,12 @@ pub(super) fn add(
 }
 
 /// What the devices say of a slot that no session counts for; `None` if for none of them it is over.
-fn undone(slot: &ChosenSlot<'_>) -> Option<Mark> {
+fn undone(slot: &ChosenSlot) -> Option<Mark> {
     let marks = slot.told.iter().map(|told| told.mark).filter(|mark| !matches!(mark, Mark::Done | Mark::Partly(_)));
     marks.reduce(strings::better)
 }
 
-fn slot_on(
-    slot: &ChosenSlot<'_>,
-    runs: &[Named<'_>],
-    asked: &Item,
-    united: &United<'_>,
-    start: NaiveDate,
-) -> Option<SlotOn> {
+fn slot_on(slot: &ChosenSlot, runs: &[Named<'_>], asked: &Item, united: &United<'_>, start: NaiveDate) -> Option<SlotOn> {
     let shares = runs.iter().map(|(_, run)| run.parts);
     let done = shares.map(|share| if share.full() { Mark::Done } else { Mark::Partly(share) }).reduce(strings::better);
     let nothing = |mark: &Mark| matches!(mark, Mark::Partly(share) if share.done == 0);

@@ -22,7 +22,7 @@ use crate::plan::{Item, Pattern, Plan, days};
 use crate::time::{Offsets, ResolvedTime, Stamp, days_since_1970};
 use chrono::NaiveDate;
 
-pub use part::{DAY_BEGINS, own_date, own_day};
+pub use part::{own_date, own_day};
 pub use week::Week;
 
 /// Longest time for which a slot by the hour is open and for which any slot is announced, in minutes.

@@ -2,12 +2,10 @@
 
 use super::{OPEN_MINUTES, due_at};
 use crate::plan::Item;
-use crate::time::{Offsets, ResolvedTime, Stamp};
+use crate::time::{DAY_BEGINS, Offsets, ResolvedTime, Stamp};
 use chrono::NaiveDate;
 
-/// The minute at which the person's day begins and the one before it ends, counted from midnight.
-pub const DAY_BEGINS: u16 = 3 * 60;
-/// The same, to count with.
+/// The minute at which the person's day begins, to count with.
 const BEGINS: i64 = DAY_BEGINS as i64;
 
 /// From when until when a run counts for a slot.

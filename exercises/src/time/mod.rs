@@ -12,6 +12,8 @@ pub use minute_of_day::{MinuteOfDay, NotATime};
 
 /// Minutes in a day.
 pub const DAY_MINUTES: u16 = 1440;
+/// The minute at which a person's day begins and the one before it ends, counted from midnight.
+pub const DAY_BEGINS: u16 = 3 * 60;
 const MS_OF_A_DAY: i64 = 86_400_000;
 
 /// A date as days since 1970-01-01.

@@ -9,7 +9,7 @@ use super::{
 };
 use crate::catalogue::{Catalogue, Exercise, Eyes, Surface};
 use crate::id::ItemId;
-use crate::slots::DAY_BEGINS;
+use crate::time::DAY_BEGINS;
 use chrono::NaiveDate;
 
 /// With a shorter stance time than this, eyes open on a firm floor, no balance item may be prescribed for practice without

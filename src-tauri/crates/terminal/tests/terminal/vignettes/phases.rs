@@ -6,7 +6,7 @@ use serde_json::Value;
 
 #[test]
 fn of_two_phases_only_the_second_is_missed() {
-    let mut wim = Person::with(&[chin_back().until_day(6), heel_raise().number(2).from_day(7)]);
+    let mut wim = Person::with(&[chin_back().ending_on(6), heel_raise().number(2).starting_on(7)]);
     (0..7).for_each(|day| wim.does(1, day, "18:02"));
     let before = wim.review(6);
     assert_eq!((before.done(1), &before.of("adherence", 2)["done"]), ((7, 7), &Value::Null));
@@ -22,8 +22,8 @@ fn of_two_phases_only_the_second_is_missed() {
 
 #[test]
 fn the_same_exercise_goes_on_with_another_dose() {
-    let harder = heel_raise().number(2).dose(Dose::Reps(3, 10)).from_day(7);
-    let mut xena = Person::with(&[heel_raise().until_day(6), harder]);
+    let harder = heel_raise().number(2).dose(Dose::Reps(3, 10)).starting_on(7);
+    let mut xena = Person::with(&[heel_raise().ending_on(6), harder]);
     (0..7).for_each(|day| xena.does(1, day, "18:02"));
     (7..14).for_each(|day| xena.does(2, day, "18:02"));
     let review = xena.review(13);
@@ -34,7 +34,7 @@ fn the_same_exercise_goes_on_with_another_dose() {
 
 #[test]
 fn nothing_is_stepped_within_a_week_of_the_beginning_of_a_phase() {
-    let mut yuri = Person::with(&[heel_raise().from_day(7), sit_to_stand().number(2)]);
+    let mut yuri = Person::with(&[heel_raise().starting_on(7), sit_to_stand().number(2)]);
     yuri.mornings(0..13, 1);
     (7..13).for_each(|day| yuri.does(1, day, "18:02"));
     (7..13).for_each(|day| yuri.hurts(1, day, "18:10", 1));
@@ -47,7 +47,7 @@ fn nothing_is_stepped_within_a_week_of_the_beginning_of_a_phase() {
 #[test]
 fn three_times_a_week_in_a_phase_owes_the_proportion_of_its_weeks() {
     // From a Thursday to the Wednesday of the week after the next: four days, a week, three days.
-    let item = heel_raise().on_days("{ times_a_week = 3 }").from_day(3).until_day(16);
+    let item = heel_raise().on_days("{ times_a_week = 3 }").starting_on(3).ending_on(16);
     let mut zita = Person::with(&[item, chin_back().number(2)]);
     [4, 8, 9].into_iter().for_each(|day| zita.does(1, day, "18:00"));
     let review = zita.review(20);

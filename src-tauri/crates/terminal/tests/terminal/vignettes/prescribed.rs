@@ -178,19 +178,19 @@ impl Prescribed {
     }
 
     /// From this day of the plan, counted from 0 as in the review.
-    pub fn from_day(mut self, day: u64) -> Self {
+    pub fn starting_on(mut self, day: u64) -> Self {
         self.phase += &format!("first = {}\n", day + 1);
         self
     }
 
     /// Until this day of the plan.
-    pub fn until_day(mut self, day: u64) -> Self {
+    pub fn ending_on(mut self, day: u64) -> Self {
         self.phase += &format!("last = {}\n", day + 1);
         self
     }
 
     /// Whenever the patient needs it.
-    pub fn as_needed(mut self) -> Self {
+    pub fn when_needed(mut self) -> Self {
         self.times = "as_needed = true".to_owned();
         self.days.clear();
         self

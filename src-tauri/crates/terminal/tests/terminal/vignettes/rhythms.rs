@@ -115,7 +115,7 @@ fn every_other_day_goes_on_through_weeks_and_cards() {
 
 #[test]
 fn what_is_done_as_needed_is_counted_and_never_owed() {
-    let mut tess = Person::with(&[chin_back().as_needed(), heel_raise().number(2)]);
+    let mut tess = Person::with(&[chin_back().when_needed(), heel_raise().number(2)]);
     for day in [2, 3, 3, 9, 12, 15, 20] {
         tess.does(1, day, if day == 3 { "11:00" } else { "16:00" });
         tess.does(2, day, "18:02");
@@ -134,7 +134,7 @@ fn what_is_done_as_needed_is_counted_and_never_owed() {
 
 #[test]
 fn what_hurts_above_the_limit_is_talked_about_although_nothing_is_owed() {
-    let mut udo = Person::with(&[chin_back().as_needed().limit(3)]);
+    let mut udo = Person::with(&[chin_back().when_needed().limit(3)]);
     udo.does(1, 2, "11:00");
     udo.hurts(1, 2, "11:10", 2);
     udo.does(1, 5, "11:00");
@@ -149,7 +149,7 @@ fn what_hurts_above_the_limit_is_talked_about_although_nothing_is_owed() {
 fn what_becomes_as_needed_keeps_what_was_owed_before() {
     let mut vera = Person::with(&[heel_raise()]);
     [0, 1].into_iter().for_each(|day| vera.does(1, day, "18:02"));
-    vera.gets_another_card(4, |plan| plan.items[0] = heel_raise().as_needed());
+    vera.gets_another_card(4, |plan| plan.items[0] = heel_raise().when_needed());
     [6, 9].into_iter().for_each(|day| vera.does(1, day, "12:00"));
     let review = vera.review(10);
     assert_eq!(review.done(1), (2, 4));
