@@ -164,7 +164,7 @@ fn items() -> Vec<Item> {
     let hold = Dose::Hold { repetitions: 3, hold_s: 10, rest_s: 10 };
     let stance = Dose::Balance { trials: 3, target_s: 30, rest_s: 30 };
     let rise = Dose::Reps { sets: 2, repetitions: 8, rest_s: 60, tempo: Tempo { up_s: 2, hold_s: 0, down_s: 2 } };
-    let item = |id, exercise: &str, first: &str, side, dose, days, pattern, serves| {
+    let item = |id, exercise: &str, first: &str, side, dose, days: Weekdays, pattern, serves| {
         let exercise = ExerciseId::new(exercise).expect("an id");
         let plain = Item::new(id, exercise, dose, Schedule { days: days.into(), pattern });
         Item { rung: rung(first), side, may_step: true, serves: Some(serves), ..plain }
