@@ -54,7 +54,7 @@ pub enum SignKind {
 pub enum Suspends {
     /// Every item and every reminder.
     Everything,
-    /// Every level that is done standing, and everything that trains balance.
+    /// Every level that is done standing, and everything that trains balance or steady gaze.
     Standing,
     /// This item's exercise, at every level.
     Exercise(ItemId),
@@ -156,10 +156,13 @@ impl Suspends {
     }
 }
 
-/// Whether the item's level is done standing, trains balance, or is not known.
+/// Whether the item's level is done standing, trains balance or steady gaze, which may make dizzy sitting as well, or is not known.
 fn is_done_standing(item: &Item, catalogue: &Catalogue) -> bool {
     catalogue.get(&item.exercise).is_none_or(|exercise| {
-        exercise.kind.is_balance() || matches!(exercise.posture_at(item.rung.as_ref()), None | Some(Posture::Standing))
+        let rules = exercise.kind.rules();
+        rules.is_balance()
+            || rules.asks_dizziness()
+            || matches!(exercise.posture_at(item.rung.as_ref()), None | Some(Posture::Standing))
     })
 }
 

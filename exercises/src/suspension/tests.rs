@@ -1,7 +1,7 @@
 //! What each alarm suspends, on every item, and until when.
 
 use super::*;
-use crate::catalogue::Catalogue;
+use crate::catalogue::{Catalogue, Kind};
 use crate::plan::{Item, Plan, Side};
 use crate::review::samples::{BALANCE, HOLD, HOLD_DOSE, REPS, catalogue, item, plan, rung};
 
@@ -105,6 +105,20 @@ fn the_same_exercise_is_suspended_on_every_rung_and_item() {
     let twin = Item { id: ItemId(9), rung: Some(rung("chair")), ..item(HOLD_DOSE, Side::Neither) };
     plan.prescription.items.push(twin.clone());
     assert!(reaches(&plan, &catalogue(), &[said(0, Trouble::TooMuchPain, Some(HOLD))], &twin));
+}
+
+#[test]
+fn dizziness_suspends_steady_gaze_also_where_it_is_trained_sitting() {
+    let (plan, mut catalogue) = (plan(), catalogue());
+    for exercise in &mut catalogue.exercises {
+        exercise.posture = Some(Posture::Sitting);
+        exercise.ladders.iter_mut().flat_map(|ladder| &mut ladder.rungs).for_each(|rung| rung.posture = None);
+    }
+    let hold = plan.item(HOLD).expect("the hold").clone();
+    let dizzy = [said(0, Trouble::Dizzy, Some(HOLD))];
+    assert!(!reaches(&plan, &catalogue, &dizzy, &hold), "a hold that is done sitting goes on");
+    catalogue.exercises.iter_mut().filter(|one| one.id == hold.exercise).for_each(|one| one.kind = Kind::Beat);
+    assert!(reaches(&plan, &catalogue, &dizzy, &hold));
 }
 
 #[test]
