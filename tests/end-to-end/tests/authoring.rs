@@ -26,6 +26,11 @@ fn look(clinic: &Window, name: &str) {
     clinic.resize(1280, 800);
 }
 
+/// Lines as they are typed, with the Enter key at the end of each.
+fn lines(all: &[&str]) -> String {
+    all.join("\u{E007}")
+}
+
 /// A copy of the wall sit, with nothing changed yet.
 fn begin_a_copy(clinic: &Window) {
     clinic.press("Start from a copy");
@@ -63,11 +68,11 @@ fn a_copy_is_changed_saved_and_prescribed() {
     begin_a_copy(&clinic);
     clinic.type_into("Name", "Lean on the kitchen wall");
     clinic.see("Name (Español): Another exercise has this name");
-    clinic.type_into("Steps", "Slide down a little.\nStay there.\nPush up again.");
+    clinic.type_into("Steps", &lines(&["Slide down a little.", "Stay there.", "Push up again."]));
     clinic.see("Steps (Español): 4 lines, but 3 in the other language");
     look(&clinic, "unequal");
     clinic.press("Español");
-    clinic.type_into("Steps", "Baje un poco.\nQuédese ahí.\nSuba otra vez.");
+    clinic.type_into("Steps", &lines(&["Baje un poco.", "Quédese ahí.", "Suba otra vez."]));
     clinic.type_into("Name", "Apoyo en la cocina");
     clinic.press("English");
     clinic.see("Nothing is missing");

@@ -22,7 +22,8 @@ impl Tour<'_> {
         keep("keys");
         window.press("Patients");
         window.see("E58");
-        for code in ["B24", "E58", "F63"] {
+        self.own(&window);
+        for code in ["B24", "E58", "G71", "F63"] {
             window.press_part(code);
             window.see("What got in the way");
             keep(&format!("review-{code}"));
@@ -34,6 +35,24 @@ impl Tour<'_> {
                 window.press("Patients");
             }
         }
+    }
+
+    /// Visits the pages for exercises of the clinic's own; nothing is kept.
+    fn own(&self, window: &Window) {
+        let keep = |name: &str| (self.at_screen)(window, &format!("clinic-{name}"));
+        window.press("Your exercises and sets");
+        window.see("Exercises you wrote");
+        keep("own");
+        window.press("Start from a copy");
+        window.type_into("Find an exercise to copy", "wall");
+        window.see("Wall sit");
+        keep("own-copies");
+        window.press("Start from nothing");
+        window.see("What the patient sees");
+        keep("write");
+        window.press("Your exercises and sets");
+        window.press("Patients");
+        window.see("E58");
     }
 
     /// Visits a new clinic's first plan, including the balance gate and the card.
