@@ -31,7 +31,8 @@ fn while_doing(complaint: Option<ComplaintId>) -> impl IntoView {
     let context = ReviewContext::current();
     let lines = context.read(|review, names| {
         let meant = review.during.iter().filter(|series| names.find(series.item).and_then(|item| item.serves) == complaint);
-        meant.map(|series| context.words.during(series, names, review.start)).collect::<Vec<_>>()
+        let asked = meant.filter(|series| context.words.is_asked(series, names));
+        asked.map(|series| context.words.during(series, names, review.start)).collect::<Vec<_>>()
     });
     lines.unwrap_or_default().into_iter().map(|line| view! { <p class="small">{line}</p> }).collect_view()
 }

@@ -33,7 +33,7 @@ fn head(words: Words, item: &Item, exercise: &Exercise) -> impl IntoView + use<>
     let limit = item.dose.kind().rules().asks_pain().then(|| words.stop_above(item.pain_limit));
     view! {
         <div class="stack-1">
-            <h1>{name}</h1>
+            {(!name.trim().is_empty()).then(|| view! { <h1>{name}</h1> })}
             <p>{words.dose_of(item)}</p>
             {words.rung_of(item, exercise).map(|rung| view! { <p class="soft">{rung}</p> })}
             <p class="soft">{words.at_line_start(&words.due(item))}</p>

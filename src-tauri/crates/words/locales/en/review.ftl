@@ -165,8 +165,8 @@ review-nothing-due = Nothing was due yet
 review-as-needed = As needed
 # $n (Number)
 review-done-times = { $n ->
-        [one] Done once, on { $date }.
-       *[other] Done { $n } times, last on { $date }.
+        [one] done once, on { $date }.
+       *[other] done { $n } times, last on { $date }.
     }
 # Of what was to be done as needed for a part of the time.
 # $n (Number)
@@ -258,6 +258,8 @@ review-longest-pause = { $days ->
        *[other] Longest pause: { $days } days, { $from } to { $until }.
     }
 review-last-done = Last done on { $date }.
+# After "As needed".
+review-needed-never = not done so far.
 review-never-done = Not done so far.
 review-extra = { $n ->
         [one] { $n } extra session.
@@ -344,7 +346,7 @@ review-count-error-unknown = No measurement error known
 # $exercise: its name. $seconds (Number)
 review-count-conditions = { $exercise }: repetitions in { $seconds } s, at home
 # $first (Number), $last (Number), $best (Number)
-review-count-figures = First { $first }, last { $last }, best { $best }.
+review-count-figures = first { $first }, last { $last }, best { $best }.
 # $error (Number)
 review-count-error = The error of testing oneself is { $error }; home and visit are not compared.
 # $n (Number)
@@ -479,6 +481,8 @@ review-keep = Keep
 review-ease = Ease
 review-stop-and-talk = Stop and talk
 review-ask-less = Ask less
+# The same before a smaller dose: "Reduce to 2 holds".
+review-reduce = Reduce
 # These follow "Progress" or "Ease", and "Go up" or "Go back" on the patient's side.
 review-to-hold-seconds = { $n ->
         [one] to { $n } second per hold

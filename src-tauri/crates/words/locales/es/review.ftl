@@ -157,8 +157,8 @@ review-little = Poco
 review-nothing-due = Aún no había nada previsto
 review-as-needed = Cuando hace falta
 review-done-times = { $n ->
-        [one] Hecho una vez, el { $date }.
-       *[other] Hecho { $n } veces, la última el { $date }.
+        [one] hecho una vez, el { $date }.
+       *[other] hecho { $n } veces, la última el { $date }.
     }
 review-as-needed-besides = { $n ->
         [one] Hecho una vez mientras era cuando hiciera falta.
@@ -214,6 +214,7 @@ review-longest-pause = { $days ->
       *[other] Pausa más larga: { $days } días, del { $from } al { $until }.
     }
 review-last-done = Hecho por última vez el { $date }.
+review-needed-never = nunca hecho hasta ahora.
 review-never-done = Nunca hecho hasta ahora.
 review-extra = { $n ->
        [one] { $n } sesión adicional.
@@ -284,7 +285,7 @@ review-not-enough-data = Datos insuficientes
 review-count-within-error = Dentro del error de medición
 review-count-error-unknown = Sin error de medición conocido
 review-count-conditions = { $exercise }: repeticiones en { $seconds } s, en casa
-review-count-figures = Primera { $first }, última { $last }, mejor { $best }.
+review-count-figures = primera { $first }, última { $last }, mejor { $best }.
 review-count-error = El error al hacerse la prueba uno mismo es { $error }; no se comparan casa y consulta.
 review-count-on = { $date }: { $n }
 # $basis: uno de los mensajes review-from-...
@@ -396,6 +397,7 @@ review-keep = Mantener
 review-ease = Facilitar
 review-stop-and-talk = Suspender y hablar
 review-ask-less = Pedir menos
+review-reduce = Reducir
 review-to-hold-seconds = { $n ->
        [one] a { $n } segundo por repetición
       *[other] a { $n } segundos por repetición

@@ -116,11 +116,11 @@ impl Words {
         (hours.len() >= HOURS && am.1 > 0 && pm.1 > 0).then(|| self.review_half_days(am.0, am.1, pm.0, pm.1))
     }
 
-    /// "Done 7 times, last on 3 May."
+    /// "done 7 times, last on 3 May."
     fn done_as_needed(self, done: DoneAsNeeded, start: NaiveDate) -> String {
         match done.last {
             Some(day) => self.review_done_times(done.runs, &self.date(day.date(start))),
-            None => self.text(Key::ReviewNeverDone).to_owned(),
+            None => self.text(Key::ReviewNeededNever).to_owned(),
         }
     }
 

@@ -44,8 +44,11 @@ impl Words {
         let name = self.proposal(&suggestion.proposal);
         match &suggestion.proposal {
             Proposal::Talk | Proposal::Keep => name.to_owned(),
-            Proposal::Progress(step) | Proposal::Ease(step) | Proposal::Reduce(Reduction::ShorterDose(step)) => {
+            Proposal::Progress(step) | Proposal::Ease(step) => {
                 self.review_advice_and_step(name, &self.step(step, suggestion, names))
+            }
+            Proposal::Reduce(Reduction::ShorterDose(step)) => {
+                self.review_advice_and_step(self.text(Key::ReviewReduce), &self.step(step, suggestion, names))
             }
             Proposal::Reduce(reduction) => self.review_advice_and_less(name, &self.less(reduction)),
         }

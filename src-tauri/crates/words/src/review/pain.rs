@@ -65,6 +65,11 @@ impl Words {
         all.map(line).collect()
     }
 
+    /// Whether the pain while doing an item is asked about: of breathing, a rest or a reminder, that it was not rated says nothing.
+    pub fn is_asked(self, series: &DuringSeries, names: Names<'_>) -> bool {
+        !series.points.is_empty() || names.find(series.item).is_none_or(|item| item.dose.kind().rules().asks_pain())
+    }
+
     /// "While doing Sit tall: rated on 4 of 12 days. Newest first: 6 (28 October), 3 (25 October)." and how often above the limit.
     pub fn during(self, series: &DuringSeries, names: Names<'_>, start: NaiveDate) -> String {
         let name = names.item(series.item);

@@ -136,7 +136,7 @@ fn a_change_is_described_by_its_result() {
     let less = same.with(Quantity::HoldSeconds, 5);
     let to_less = line(Proposal::Progress(Step::Rung { to: chair, dose: less }));
     assert_eq!(to_less, "Progress to “Back free”, 3 holds of 5 seconds", "a dose that changes is part of it");
-    assert_eq!(line(Proposal::Reduce(Reduction::ShorterDose(holds))), "Ask less to 2 holds");
+    assert_eq!(line(Proposal::Reduce(Reduction::ShorterDose(holds))), "Reduce to 2 holds");
     assert_eq!(line(Proposal::Reduce(Reduction::FewerSlots { from: 9, to: 4 })), "Ask less: 4 sessions a day instead of 9");
     let before_noon = Proposal::Reduce(Reduction::Half(HalfOfDay::BeforeNoon));
     assert_eq!(line(before_noon), "Ask less: only the sessions before noon");

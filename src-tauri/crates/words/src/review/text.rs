@@ -81,7 +81,7 @@ impl Words {
             self.pain_details(series, names, review.start).iter().for_each(|line| page_text.line(2, line));
             self.at_visits(&series.at_visits, review.start).iter().for_each(|line| page_text.line(2, line));
         }
-        for series in &review.during {
+        for series in review.during.iter().filter(|series| self.is_asked(series, names)) {
             page_text.line(1, &self.during(series, names, review.start));
         }
     }

@@ -49,7 +49,7 @@ pub fn About() -> impl IntoView {
                         say=move |one| one.map(|one| upper(words.posture(one))).unwrap_or_default()
                         get=|it| it.posture put=|it, one| it.posture = one/>
                 </div>
-                <h3 class="small">{words.text(Key::WriteDose)}</h3>
+                <p class="small soft">{words.text(Key::WriteDose)}</p>
                 <Dose level=None/>
                 <Tick label=words.text(Key::WriteTest) value=test put=put_test/>
             </Fold>

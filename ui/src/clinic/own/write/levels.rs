@@ -83,7 +83,7 @@ fn Level(id: RungId) -> impl IntoView {
     view! {
         <li class="stack">
             <header class="row">
-                <h3>{name}</h3>
+                <h2>{name}</h2>
                 <Show when=move || several.get()>
                     <span class="presses">
                         {press(Key::WriteLevelEasier, |exercise, id| move_level(exercise, id, false))}

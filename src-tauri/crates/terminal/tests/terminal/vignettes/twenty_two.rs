@@ -370,7 +370,7 @@ fn v16_sessions_stopped_after_the_first_set_for_want_of_time_are_reduced() {
     review.because(1, &["little-done", "given-no-time"]);
     assert_eq!(review.of("items", 1)["step"], "sets -1");
     let words = una.review_in_words(13);
-    assert!(words.contains("Ask less to 1 set"), "{words}");
+    assert!(words.contains("Reduce to 1 set"), "{words}");
     assert!(words.contains("in part"), "{words}");
 }
 
