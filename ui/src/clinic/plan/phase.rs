@@ -34,9 +34,9 @@ fn End(
 ) -> impl IntoView {
     let editor = PlanEditor::current();
     let words = editor.words();
-    let (label, whole) = match last {
-        false => (Key::PhaseFirst, Key::PhaseFromStart),
-        true => (Key::PhaseLast, Key::PhaseUntilVisit),
+    let (label, date, whole) = match last {
+        false => (Key::PhaseFirst, Key::PhaseFirstDate, Key::PhaseFromStart),
+        true => (Key::PhaseLast, Key::PhaseLastDate, Key::PhaseUntilVisit),
     };
     let review = Memo::new(move |_| editor.plan(|plan| plan.review));
     let fields = move || {
@@ -57,7 +57,7 @@ fn End(
         view! {
             <Choice label options value choose=move |chosen: String| put(chosen.parse().ok())/>
             <label class="text">
-                <span>{words.text(Key::DateLabel)}</span>
+                <span>{words.text(date)}</span>
                 <input type="date" prop:value=move || value.get()
                     on:change:target=move |event| put(event.target().value().parse().ok())/>
             </label>
