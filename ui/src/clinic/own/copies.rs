@@ -9,7 +9,7 @@ use wire::prescribing::OwnEdited;
 use words::Key;
 use words::finding::first_level;
 
-use super::own_page::OwnPage;
+use super::state::OwnPage;
 use crate::clinic::context::{ClinicContext, Page};
 use crate::shared::figure::Figure;
 

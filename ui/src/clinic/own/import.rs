@@ -6,7 +6,7 @@ use web_sys::HtmlInputElement;
 use wire::prescribing::{ImportOwn, ImportOwnRequest};
 use words::Key;
 
-use super::own_page::OwnPage;
+use super::state::OwnPage;
 use crate::shared::{AppContext, file};
 
 /// A file field for the files of exercises.

@@ -2,24 +2,17 @@
 
 use exercises::authoring::blank;
 use leptos::prelude::*;
-use wire::prescribing::{OwnEdited, OwnExercises, ShowOwn};
+use wire::prescribing::{OwnEdited, ShowOwn};
 use words::Key;
 
 use super::copies::Copies;
-use super::exercises::{Finished, Unfinished};
+use super::finished::Finished;
 use super::import::Import;
 use super::set_list::SetList;
+use super::state::OwnPage;
+use super::unfinished::Unfinished;
 use crate::clinic::context::{ClinicContext, Page};
 use crate::clinic::head::Head;
-
-/// What the page knows and says.
-#[derive(Clone, Copy)]
-pub struct OwnPage {
-    /// The exercises, finished and unfinished; `None` until the shell has answered.
-    pub all: RwSignal<Option<OwnExercises>>,
-    /// What was done last.
-    pub said: RwSignal<Option<String>>,
-}
 
 /// The exercises that the clinic wrote, what is unfinished, and the sets. `said` is what was done just before.
 #[component]

@@ -4,7 +4,7 @@ use leptos::prelude::*;
 use wire::prescribing::{ExportSet, RemoveSet, SetLine, SetName, ShowSets};
 use words::Key;
 
-use super::own_page::OwnPage;
+use super::state::OwnPage;
 use crate::shared::AppContext;
 
 /// The sets, with buttons to hand one on and to remove it.

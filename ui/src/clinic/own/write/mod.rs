@@ -8,6 +8,7 @@ mod figure;
 mod joints;
 mod levels;
 mod page;
+mod prescribers;
 mod preview;
 mod save;
 mod scene;

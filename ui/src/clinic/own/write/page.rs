@@ -5,9 +5,10 @@ use leptos::prelude::*;
 use wire::prescribing::OwnEdited;
 use words::Key;
 
-use super::about::{About, ForPrescribers};
+use super::about::About;
 use super::figure::FigureFields;
 use super::levels::Levels;
+use super::prescribers::ForPrescribers;
 use super::preview::Preview;
 use super::save::Save;
 use super::texts::TextFields;
