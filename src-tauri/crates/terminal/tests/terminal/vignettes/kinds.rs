@@ -75,7 +75,7 @@ fn a_test_is_talked_about_or_kept_and_never_asked_less_of() {
     assert_eq!(review.done(1), (3, 14));
     review.proposes(1, "keep");
     let words = dora.review_in_words(13);
-    assert!(words.contains("Within measurement error") && words.contains("First 12, last 12, best 12."), "{words}");
+    assert!(words.contains("Within measurement error") && words.contains("first 12, last 12, best 12."), "{words}");
 }
 
 #[test]

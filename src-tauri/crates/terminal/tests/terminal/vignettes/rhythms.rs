@@ -129,7 +129,7 @@ fn what_is_done_as_needed_is_counted_and_never_owed() {
     review.proposes(1, "keep");
     review.because(1, &["as-needed"]);
     let words = tess.review_in_words(20);
-    assert!(words.contains("Done 7 times, last on 22 November."), "{words}");
+    assert!(words.contains("done 7 times, last on 22 November."), "{words}");
 }
 
 #[test]
