@@ -1,6 +1,6 @@
 //! An exercise while a clinician writes it: what it starts from, each change with undo, and what it still lacks.
 //!
-//! The exercise that is being written is an ordinary [`Exercise`] whose texts may still be empty or too long; every choice and every
+//! The exercise that is being written is an ordinary [`Exercise`](crate::catalogue::Exercise) whose texts may still be empty or too long; every choice and every
 //! number in it is always one that it may have. [`lacks`] says what keeps it from being saved, [`tidied`] is what is saved.
 
 mod edited;
