@@ -8,7 +8,7 @@ pub fn level_places(exercise: &Exercise) -> Vec<RungId> {
     exercise.ladders.iter().flat_map(|ladder| &ladder.rungs).map(|rung| rung.id.clone()).collect()
 }
 
-/// Whether it has a single level, of which nobody is told.
+/// Whether it has a single level. Patients and clinicians are then not told of levels.
 pub fn has_one_level(exercise: &Exercise) -> bool {
     level_places(exercise).len() <= 1
 }

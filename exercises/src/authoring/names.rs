@@ -11,7 +11,7 @@ pub fn new_id() -> ExerciseId {
     id("own-new")
 }
 
-/// An id for an exercise of this name that is none of `taken`.
+/// An id made from the name of an exercise, different from every id for which `taken` holds.
 pub fn free_id(name: &str, taken: impl Fn(&str) -> bool) -> ExerciseId {
     let words = kebab(name);
     let free = |text: &String| !taken(text);

@@ -19,7 +19,7 @@ pub fn add_language(exercise: &mut Exercise, lang: Lang) {
     });
 }
 
-/// The exercise as it is saved. The only level of an exercise, of which nobody is told, is called like the exercise.
+/// The exercise as it is saved. If the exercise has a single level, which no screen shows, the level gets its name.
 pub fn tidied(exercise: &Exercise) -> Exercise {
     let mut tidy = exercise.clone();
     let written: Vec<Lang> = Lang::ALL.into_iter().filter(|lang| is_written(exercise, *lang)).collect();
