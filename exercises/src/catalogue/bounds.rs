@@ -81,6 +81,14 @@ pub enum Quantity {
     BeatSeconds,
     /// Beats a minute.
     BeatsPerMinute,
+    /// Minutes of graded activity at its start.
+    QuotaMinutes,
+    /// The amount by which graded activity grows after each interval.
+    QuotaStep,
+    /// Length of the interval after which graded activity grows, in days.
+    QuotaDays,
+    /// The amount beyond which graded activity does not grow.
+    QuotaGoal,
 }
 
 /// The unit of a [`Quantity`].
@@ -148,7 +156,7 @@ const fn row(quantity: Quantity, unit: Unit, range: (i64, i64), why: &'static st
 
 /// All quantities with their ranges, in the order of [`Quantity`], which a test checks.
 #[rustfmt::skip]
-pub const BOUNDS: [Bound; 37] = {
+pub const BOUNDS: [Bound; 41] = {
     use Quantity::*;
     use Unit::*;
     [
@@ -189,6 +197,10 @@ pub const BOUNDS: [Bound; 37] = {
         row(CountErrorTenths, Count, (1, 500), "an error of fifty repetitions is none that helps"),
         row(BeatSeconds, Seconds, (5, 120), "20 to 60 s are usual; over two minutes it makes most people dizzy"),
         row(BeatsPerMinute, Count, (30, 180), "slower is no beat, quicker cannot be followed with the head"),
+        row(QuotaMinutes, Minutes, (1, 180), "a minute can be a beginning; three hours without a change are asked of nobody"),
+        row(QuotaStep, Count, (0, 30), "0 keeps it as it is; half an hour more at once is no step"),
+        row(QuotaDays, Count, (1, 28), "a step a day at most, and one between two visits at least"),
+        row(QuotaGoal, Count, (1, 180), "the longest that it can grow to"),
     ]
 };
 

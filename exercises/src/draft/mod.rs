@@ -19,7 +19,7 @@ mod typed;
 use crate::catalogue::kind::UsualTimes;
 use crate::catalogue::{Exercise, Kind, Level, RungId, Sidedness};
 use crate::id::ItemId;
-use crate::plan::{Days, Item, MAX_ITEMS, MAX_NOTE, Pattern, Prescription, Schedule, Side, Weekdays};
+use crate::plan::{Days, Item, MAX_ITEMS, MAX_NOTE, Pattern, Prescription, Schedule, Side};
 use chrono::NaiveDate;
 
 pub use days::{DaysKind, keep_rhythms};
@@ -67,7 +67,7 @@ impl Draft {
             side: usual_side(level),
             serves: only,
             rung: rung.clone(),
-            ..Item::new(id, exercise.id.clone(), level.dose(), default_schedule(exercise))
+            ..Item::new(id, exercise.id.clone(), level.dose(), default_schedule(exercise, self.today))
         });
         Some(id)
     }
@@ -144,8 +144,8 @@ fn usual_side(level: Level<'_>) -> Side {
 }
 
 /// The default schedule of an exercise, as its kind states: spread over the day (hourly on working days if the exercise is short,
-/// otherwise three times a day), once in the evening, or once a week.
-pub fn default_schedule(exercise: &Exercise) -> Schedule {
+/// otherwise three times a day), once in the evening, or every two weeks from `today` on.
+pub fn default_schedule(exercise: &Exercise, today: NaiveDate) -> Schedule {
     let first = exercise.level(exercise.first_rung().map(|rung| &rung.id));
     let evening = Pattern::At { times: vec![18 * 60] };
     match exercise.kind.rules().usual_times() {
@@ -154,7 +154,7 @@ pub fn default_schedule(exercise: &Exercise) -> Schedule {
             Schedule { days: Days::ALL, pattern: Pattern::At { times: vec![8 * 60, 13 * 60, 18 * 60] } }
         }
         UsualTimes::Evening => Schedule { days: Days::ALL, pattern: evening },
-        UsualTimes::Weekly => Schedule { days: Days::On(Weekdays::MONDAY), pattern: evening },
+        UsualTimes::EveryTwoWeeks => Schedule { days: Days::EveryNth { n: 14, from: today }, pattern: evening },
     }
 }
 

@@ -32,7 +32,7 @@ pub fn first(today: NaiveDate) -> Draft {
 ///
 /// What belongs to the last visit is dropped: ratings, and the clinician's own line. The list of absent risks is carried over with the
 /// day on which it was last confirmed, and has to be confirmed again. Of the stance times the longest
-/// ones of each condition stay, from as many days as a gate requires: a gate that was open stays open. A revision on the same day is
+/// ones of each condition stay, from as many days as a gate requires: a gate that was open stays open. Graded activity goes on from the amount reached. A revision on the same day is
 /// a correction of the same visit and keeps all of that. Alarms that were cleared stay cleared.
 pub fn next(last: &Plan, used: UsedNumbers, today: NaiveDate) -> Draft {
     let used = used.and(UsedNumbers::of(&last.prescription));
@@ -43,6 +43,7 @@ pub fn next(last: &Plan, used: UsedNumbers, today: NaiveDate) -> Draft {
     }
     let span = prescription.review.signed_duration_since(issued).num_days();
     prescription.review = after(today, u64::try_from(span).ok().filter(|days| *days > 0).unwrap_or(DEFAULT_DAYS));
+    prescription.items.iter_mut().for_each(|item| item.dose = item.on(today, issued).dose);
     prescription.confirmed = prescription.confirmed.or(Some(issued));
     prescription.baselines = longest(&prescription.baselines, GATE_DAYS);
     prescription.complaints.iter_mut().for_each(|complaint| complaint.pain = None);

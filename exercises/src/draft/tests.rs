@@ -43,8 +43,8 @@ fn one_press_makes_a_plan_that_can_be_issued() {
 fn a_hold_too_long_for_every_hour_comes_three_times_a_day() {
     let mut long = hold();
     long.dose = Dose::Hold { repetitions: 5, hold_s: 45, rest_s: 120 };
-    assert_eq!(default_schedule(&long).pattern, Pattern::At { times: vec![480, 780, 1080] });
-    assert_eq!(default_schedule(&balance()).pattern, Pattern::At { times: vec![1080] });
+    assert_eq!(default_schedule(&long, day(11, 25)).pattern, Pattern::At { times: vec![480, 780, 1080] });
+    assert_eq!(default_schedule(&balance(), day(11, 25)).pattern, Pattern::At { times: vec![1080] });
 }
 
 /// The hold, whose second level is done for each side and has a dose of its own.
@@ -346,4 +346,19 @@ fn a_header_keeps_the_plans_data_and_counts_its_revisions() {
     let next = first.next("Mill Lane", day(12, 16));
     let expected = Header { revision: 2, clinic: "Mill Lane".into(), issued: day(12, 16), ..first };
     assert_eq!(next, expected);
+}
+
+#[test]
+fn graded_activity_goes_on_from_the_amount_that_the_calendar_reached() {
+    let (mut draft, id) = with_hold();
+    draft.edit(id, |item| item.dose = Dose::Quota { minutes: 10, step: 2, every_days: 3, goal: 30 });
+    let last = issued(&draft);
+    let reached =
+        |today| next(&last, UsedNumbers::default(), today).prescription.items[0].dose.value(Quantity::QuotaMinutes);
+    assert_eq!(reached(day(11, 25)), Some(10), "a correction of the same visit");
+    assert_eq!(reached(day(12, 2)), Some(14));
+    let mut later = last.clone();
+    later.prescription.items[0].phase.first = Some(day(11, 30));
+    let begun = next(&later, UsedNumbers::default(), day(12, 6)).prescription.items[0].dose;
+    assert_eq!(begun.value(Quantity::QuotaMinutes), Some(14), "from the first day of its phase on");
 }

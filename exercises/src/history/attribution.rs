@@ -2,7 +2,7 @@
 
 use super::{History, Mark};
 use crate::id::{ItemId, RunId};
-use crate::plan::{Days, Item, Plan};
+use crate::plan::{Item, Plan};
 use crate::run::Run;
 use crate::slots::{self, Slot, SlotRef, own_date, own_day};
 use crate::time::{Offsets, Stamp};
@@ -14,8 +14,9 @@ impl History {
     /// The slot for which a run of `item` that starts at `at` counts; `None` for an extra run.
     ///
     /// It is the open slot. If that is done already, it is at set times a slot of the same day that was due and is not done, an hour
-    /// or more after the last run; on a day without the item, a missed slot of the day before; by the hour, the slot that opens
-    /// within ten minutes. Where the patient chooses the days of a week, [`crate::slots::week`] has the rule.
+    /// or more after the last run; on a day without the item, a missed slot of the days before that it can still be done for
+    /// ([`crate::plan::Days::reach`]); by the hour, the slot that opens within ten minutes. Where the patient chooses the days of a week,
+    /// [`crate::slots::week`] has the rule.
     pub fn slot_for(&self, plan: &Plan, item: ItemId, at: Stamp, zone: &Offsets, taken: Stamp) -> Option<SlotRef> {
         let item = plan.item(item).filter(|item| item.phase.contains(own_date(at)))?;
         if item.schedule.days.are_chosen() {
@@ -36,8 +37,9 @@ impl History {
                 near.iter().rev().find(missed)
             }
             None => near.iter().find(|slot| slot.soon_at(at)).or_else(|| {
-                let day_before = |slot: &Slot| slot.due.is_some_and(|due| own_day(due) == own_day(at) - 1);
-                near.iter().find(|slot| slot.at_set_time && day_before(slot) && !is_done(slot))
+                let late = 1..=item.schedule.days.reach();
+                let before = |slot: &Slot| slot.due.is_some_and(|due| late.contains(&(own_day(at) - own_day(due))));
+                near.iter().find(|slot| slot.at_set_time && before(slot) && !is_done(slot))
             }),
         };
         found.map(|slot| slot.slot)
@@ -49,7 +51,7 @@ impl History {
     }
 
     /// The runs that count for `slot`: those begun for it; if these did not do it in full, at set times also those that an older
-    /// program took for extra ones and those that were done a day early.
+    /// program took for extra ones and those that were done on a day before.
     pub fn filling(&self, slot: &Slot, item: &Item) -> Vec<&Run> {
         if let Some(week) = slot.week {
             return self.filling_of_week(slot, week, item);
@@ -60,7 +62,7 @@ impl History {
         let sides = item.side.in_turn().len() as u32;
         if !filling.iter().any(|run| run.parts(sides).full()) {
             filling.extend(self.extra_in_its_part(slot));
-            filling.extend(self.extra_a_day_early(slot, item));
+            filling.extend(self.extra_on_a_day_before(slot, item));
         }
         filling
     }
@@ -74,15 +76,19 @@ impl History {
         self.extra(slot.slot.item, opens, closes)
     }
 
-    /// The extra run of the day before, if that is a day without the item: of several the one that is as far on in its day as the slot.
-    fn extra_a_day_early(&self, slot: &Slot, item: &Item) -> Option<&Run> {
-        let due = slot.due.filter(|_| slot.at_set_time && item.schedule.days != Days::ALL)?;
-        let day = own_day(due) - 1;
-        let before = slot.slot.day.pred_opt()?;
-        let free = item.phase.contains(before) && !item.is_due_on(before, None);
-        let near =
-            self.extra(slot.slot.item, due.utc_ms - 3 * 86_400_000, due.utc_ms).filter(|run| own_day(run.started) == day);
-        near.filter(|_| free).nth(slot.slot.number.into())
+    /// The extra run of the days before, without the item, on which the slot can be done early ([`crate::plan::Days::reach`]): of several the
+    /// one at the slot's place among those of its day.
+    fn extra_on_a_day_before(&self, slot: &Slot, item: &Item) -> Option<&Run> {
+        let reach = item.schedule.days.reach();
+        let due = slot.due.filter(|_| slot.at_set_time && reach > 0)?;
+        let early = 1..=reach;
+        let free = |run: &&Run| {
+            let day = own_date(run.started);
+            let before = own_date(due).signed_duration_since(day).num_days();
+            early.contains(&before) && item.phase.contains(day) && !item.is_due_on(day, None)
+        };
+        let from = due.utc_ms - (reach + 2) * 86_400_000;
+        self.extra(slot.slot.item, from, due.utc_ms).filter(free).nth(slot.slot.number.into())
     }
 
     /// Extra runs of `item` that began from `from` until before `until`, in milliseconds since 1970 UTC.

@@ -340,7 +340,7 @@ mod attribution {
         }
         let history = history(events);
         let item = &plan.prescription.items[0];
-        let days = 0..10_i64;
+        let days = 0..20_i64;
         let all = days.flat_map(|day| slots::of_item(item, start() + chrono::Duration::days(day), &zone()));
         let done = all.filter(|slot| history.mark(slot, item, at(30, 0)) == Mark::Done);
         done.map(|slot| (slot.slot.day.signed_duration_since(start()).num_days(), slot.slot.number)).collect()
@@ -373,6 +373,18 @@ mod attribution {
         assert_eq!(done_at(&thrice, &[(0, 1100), (1, 600), (2, 1100)]), [(0, 0), (2, 0)]);
         assert_eq!(done_at(&thrice, &[(3, 600)]), [(2, 0)]);
         assert_eq!(done_at(&thrice, &[(4, 600)]), [(5, 0)]);
+    }
+
+    #[test]
+    fn what_comes_every_second_week_may_be_done_up_to_six_days_early_or_late() {
+        let mut fortnightly = at_set_times(&[1080], Weekdays::ALL);
+        let from = start() + chrono::Duration::days(1);
+        fortnightly.prescription.items[0].schedule.days = Days::EveryNth { n: 14, from };
+        assert_eq!(done_at(&fortnightly, &[(4, 600)]), [(1, 0)], "three days late");
+        assert_eq!(done_at(&fortnightly, &[(7, 1200)]), [(1, 0)]);
+        assert_eq!(done_at(&fortnightly, &[(8, 600)]), [], "nearer to none");
+        assert_eq!(done_at(&fortnightly, &[(1, 1100), (9, 600)]), [(1, 0), (15, 0)], "six days early");
+        assert_eq!(done_at(&fortnightly, &[(1, 1100), (4, 600)]), [(1, 0)], "a second time is extra");
     }
 
     #[test]

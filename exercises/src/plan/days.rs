@@ -63,6 +63,18 @@ impl Days {
         matches!(self, Days::TimesAWeek { .. })
     }
 
+    /// How many days before or after one of them a session may be and still counts for it: one, and where they are further apart all days
+    /// that are nearer to it than to the one before and the one after. None where it is due on every day, or the patient chooses.
+    pub fn reach(self) -> i64 {
+        let apart = match self {
+            Days::On(Weekdays::ALL) | Days::TimesAWeek { .. } => return 0,
+            Days::On(days) if days.iter().count() == 1 => 7,
+            Days::On(_) => 2,
+            Days::EveryNth { n, .. } => i64::from(n),
+        };
+        ((apart - 1) / 2).max(1)
+    }
+
     /// Whether `day` is one of them. `until` is the last day on which anything is due; it cuts the last week in which the patient chooses.
     pub fn contain(self, day: NaiveDate, until: Option<NaiveDate>) -> bool {
         let since = |from: NaiveDate| day.signed_duration_since(from).num_days();
@@ -161,6 +173,14 @@ mod tests {
         }
         assert_eq!(of_week(3, day(9), day(0), Some(day(4))), Weekdays::NONE, "the plan was over before");
         assert_eq!(of_week(3, day(2), day(9), None), Weekdays::NONE, "it has not begun");
+    }
+
+    #[test]
+    fn the_further_apart_the_further_a_session_may_be_off() {
+        let every = |n| Days::EveryNth { n, from: day(0) }.reach();
+        assert_eq!([2, 3, 4, 7, 14, 28].map(every), [1, 1, 1, 3, 6, 13]);
+        assert_eq!([Days::from_iter([Mon]), Days::from_iter([Mon, Thu]), Days::WORKDAYS].map(Days::reach), [3, 1, 1]);
+        assert_eq!([Days::ALL, Days::TimesAWeek { n: 3, from: day(0) }].map(Days::reach), [0, 0]);
     }
 
     #[test]

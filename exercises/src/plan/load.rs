@@ -68,6 +68,29 @@ impl Kilograms {
     }
 }
 
+impl Load {
+    /// The next heavier one: the next band, or a tenth more weight, half a kilogram at least (our design). `None` at the heaviest.
+    pub fn heavier(self) -> Option<Load> {
+        match self {
+            Load::Band(band) => Band::ALL.get(band as usize + 1).copied().map(Load::Band),
+            Load::Weight(now) => Kilograms::of_quarters(now.0 + more(now)).map(Load::Weight),
+        }
+    }
+
+    /// The next lighter one: the band before, or a tenth less weight, half a kilogram at least. `None` at the lightest.
+    pub fn lighter(self) -> Option<Load> {
+        match self {
+            Load::Band(band) => (band as usize).checked_sub(1).map(|place| Load::Band(Band::ALL[place])),
+            Load::Weight(now) => now.0.checked_sub(more(now)).and_then(Kilograms::of_quarters).map(Load::Weight),
+        }
+    }
+}
+
+/// Quarters of a kilogram by which a step changes a weight.
+fn more(now: Kilograms) -> u16 {
+    (now.0 / 10).max(2)
+}
+
 impl TryFrom<u16> for Kilograms {
     type Error = &'static str;
 
@@ -94,5 +117,16 @@ mod tests {
         assert_eq!(Kilograms::of(7.75).map(Kilograms::kilograms), Some(7.75));
         assert_eq!([0, 401].map(Kilograms::of_quarters), [None; 2]);
         assert_eq!(Kilograms::ONE.kilograms(), 1.0);
+    }
+
+    #[test]
+    fn loads_go_up_and_down_in_steps_and_end() {
+        let kg = |quarters| Load::Weight(Kilograms::of_quarters(quarters).expect("a weight"));
+        assert_eq!([kg(4), kg(40), kg(400)].map(Load::heavier), [Some(kg(6)), Some(kg(44)), None]);
+        assert_eq!([kg(6), kg(44), kg(2)].map(Load::lighter), [Some(kg(4)), Some(kg(40)), None]);
+        assert_eq!(Load::Band(Band::Light).heavier(), Some(Load::Band(Band::Medium)));
+        assert_eq!(Load::Band(Band::ExtraStrong).heavier(), None);
+        assert_eq!(Load::Band(Band::Light).lighter(), None);
+        assert_eq!(Load::Band(Band::Medium).lighter(), Some(Load::Band(Band::Light)));
     }
 }

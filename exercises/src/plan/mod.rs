@@ -19,6 +19,7 @@ use crate::choice::array;
 use crate::id::{ActivityId, ComplaintId, ItemId, PlanId};
 use crate::score::Score;
 use chrono::NaiveDate;
+use std::borrow::Cow;
 use std::collections::BTreeSet;
 use strum::VariantArray;
 
@@ -148,6 +149,11 @@ impl Plan {
         self.prescription.item(id)
     }
 
+    /// The item with that number, with the dose that it asks for on `day`.
+    pub fn item_on(&self, id: ItemId, day: NaiveDate) -> Option<Cow<'_, Item>> {
+        self.item(id).map(|item| item.on(day, self.header.issued))
+    }
+
     /// The same plan, with the schedules that the patient agreed to in place of the prescribed ones.
     pub fn with_schedules(&self, agreed: &[(ItemId, Schedule)]) -> Plan {
         let mut plan = self.clone();
@@ -241,6 +247,14 @@ impl Item {
     /// Whether it is due on `day`, in a plan that ends on `until`.
     pub fn is_due_on(&self, day: NaiveDate, until: Option<NaiveDate>) -> bool {
         self.phase.contains(day) && self.days().contain(day, self.phase.ends(until))
+    }
+
+    /// The item with the dose that it asks for on `day`, prescribed on a card of the day `issued`: graded activity grows from then on, or from
+    /// the first day of its phase.
+    pub fn on(&self, day: NaiveDate, issued: NaiveDate) -> Cow<'_, Item> {
+        let from = self.phase.first.map_or(issued, |first| first.max(issued));
+        let dose = self.dose.after_days(day.signed_duration_since(from).num_days());
+        if dose == self.dose { Cow::Borrowed(self) } else { Cow::Owned(Item { dose, ..self.clone() }) }
     }
 
     /// Surface and eyes of a balance item: those of its rung, or the firm floor and eyes open if the rung gives none.

@@ -72,12 +72,12 @@ impl<'a> ReminderContext<'a> {
             self.wanted_since(one, now).is_some_and(|since| !near.iter().any(|other| self.waits(other, since, now)))
         });
         let (of, slot, item) = wanted.min_by_key(|(_, slot, _)| std::cmp::Reverse(slot.due.map(|due| due.utc_ms)))?;
-        let sides = item.side.sidedness();
+        let asked = item.on(slot.slot.day, of.followed.plan.header.issued);
         let plan = of.followed.plan.header.id;
         Some(Reminder {
             plan,
             slot: slot.slot,
-            takes_s: item.dose.total_s(sides),
+            takes_s: asked.dose.total_s(item.side.sidedness()),
             due: slot.due?,
             closes: announced_until(of.followed, slot)?,
             light: self.heeded((plan, slot.slot), now),

@@ -41,10 +41,10 @@ pub fn weekly(of: PlanInForce<'_>, now: Stamp, zone: &Offsets) -> Vec<Weekly> {
         // Where the person chooses the days, a slot may have been done before it is due.
         let done = |item| slot.week.is_some() && of.followed.history.mark(&slot, item, now) == Mark::Done;
         let Some(item) = item.filter(|item| !paused(item) && !done(item)) else { continue };
-        let sides = item.side.sidedness();
         let (dates, takes_s) = times.entry(due.local().time()).or_default();
         dates.insert(due.local());
-        *takes_s = item.dose.total_s(sides).max(*takes_s);
+        let asked = item.on(slot.slot.day, plan.header.issued);
+        *takes_s = asked.dose.total_s(item.side.sidedness()).max(*takes_s);
     }
     times.into_values().filter_map(|(dates, takes_s)| one(plan.header.id, &dates, takes_s)).collect()
 }

@@ -60,7 +60,7 @@ pub(super) fn at_fixed_days(
         let (place, earliest) = of_place[0];
         let (day, item, revision, _) = place;
         let told = || of_place.iter().map(|(_, told)| told);
-        let Some(asked) = revisions.get(&revision).and_then(|plan| plan.item(item)) else { continue };
+        let Some(asked) = revisions.get(&revision).and_then(|plan| plan.item_on(item, day.date(start))) else { continue };
         if asked.schedule.days.are_chosen() {
             chosen.push(ChosenSlot { day, item, revision, told: told().copied().collect() });
             continue;
@@ -76,7 +76,7 @@ pub(super) fn at_fixed_days(
                 runs.push(run);
             }
         }
-        strings.slots.push(slot_on(place, earliest.minute, best, &runs, asked, united, start));
+        strings.slots.push(slot_on(place, earliest.minute, best, &runs, &asked, united, start));
     }
     strings.filling.sort_unstable();
     (strings, chosen)

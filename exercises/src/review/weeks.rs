@@ -63,8 +63,9 @@ fn add(
         let days: Vec<&Vec<Named<'_>>> = runs.values().collect();
         for (slot, session) in slots.iter().zip(assign(&wanted, &sessions)) {
             let of_day: &[Named<'_>] = session.map(|place| days[place].as_slice()).unwrap_or_default();
-            let Some(asked) = revisions.get(&slot.revision).and_then(|plan| plan.item(item)) else { continue };
-            let Some(known) = slot_on(slot, of_day, asked, united, start) else { continue };
+            let date = slot.day.date(start);
+            let Some(asked) = revisions.get(&slot.revision).and_then(|plan| plan.item_on(item, date)) else { continue };
+            let Some(known) = slot_on(slot, of_day, &asked, united, start) else { continue };
             strings.filling.extend(of_day.iter().map(|(name, _)| *name));
             strings.slots.push(known);
         }

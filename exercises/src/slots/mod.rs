@@ -170,7 +170,8 @@ pub fn of_day(plan: &Plan, day: NaiveDate, zone: &Offsets, taken: Stamp) -> Vec<
 
 /// The slots of `item` for which a run that starts at `at` could count, by due time.
 pub fn near(plan: &Plan, item: ItemId, at: Stamp, zone: &Offsets, taken: Stamp) -> Vec<Slot> {
-    let days = (-2..=1).filter_map(|days| at.date().checked_add_signed(chrono::Duration::days(days)));
+    let reach = plan.item(item).map_or(0, |item| item.schedule.days.reach());
+    let days = (-(reach.max(1) + 1)..=1).filter_map(|days| at.date().checked_add_signed(chrono::Duration::days(days)));
     days.flat_map(|day| of_day(plan, day, zone, taken)).filter(|slot| slot.slot.item == item).collect()
 }
 

@@ -14,15 +14,24 @@ pub(super) fn last_change(united: &United<'_>, revisions: &BTreeMap<u16, Plan>, 
     by_card.max(stepped_on(united, in_use).unwrap_or_default())
 }
 
-/// The revision of the first card of the unbroken run of cards up to the newest that have the item with this level, dose and load.
+/// The revision of the first card of the unbroken run of cards up to the newest that have the item with this level, dose and load. What the
+/// calendar raised is no change.
 fn first_card(revisions: &BTreeMap<u16, Plan>, planned: &Item) -> Option<u16> {
-    let same = |plan: &&Plan| {
-        plan.item(planned.id).is_some_and(|item| {
-            let done = |item: &Item| (item.dose, item.load);
-            (&item.exercise, &item.rung, done(item)) == (&planned.exercise, &planned.rung, done(planned))
-        })
-    };
-    revisions.values().rev().take_while(same).last().map(|plan| plan.header.revision)
+    let mut cards = revisions.values().rev();
+    let mut first = cards.by_ref().find(|plan| plan.item(planned.id).is_some())?;
+    for before in cards {
+        let reached = before.item_on(planned.id, first.header.issued);
+        if !reached.zip(first.item(planned.id)).is_some_and(|(one, other)| is_same(&one, other)) {
+            break;
+        }
+        first = before;
+    }
+    Some(first.header.revision)
+}
+
+fn is_same(one: &Item, other: &Item) -> bool {
+    let done = |item: &Item| (item.dose, item.load);
+    (&one.exercise, &one.rung, done(one)) == (&other.exercise, &other.rung, done(other))
 }
 
 /// The first day on which any device took that card.

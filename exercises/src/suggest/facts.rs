@@ -91,11 +91,12 @@ pub(super) fn gather<'a>(known: &PlanFacts<'a>, planned: &'a Item) -> ItemFacts<
     let runs = in_order(known.united.runs.values().copied().filter(|run| run.item == planned.id));
     // After a near fall the device has eased the item, whether or not the person may step.
     let near_fall = near_fall(known, planned.id);
-    let stepping = Item { may_step: planned.may_step || near_fall.is_some(), ..planned.clone() };
-    let used = in_use(&stepping, known.catalogue.get(&planned.exercise), runs.last().copied());
-    let item = Item { may_step: planned.may_step, ..used };
     let until = known.united.covered.last().copied().unwrap_or_default();
     let start = known.plan.header.start;
+    let asked = planned.on(until.date(start), known.plan.header.issued);
+    let stepping = Item { may_step: planned.may_step || near_fall.is_some(), ..asked.into_owned() };
+    let used = in_use(&stepping, known.catalogue.get(&planned.exercise), runs.last().copied());
+    let item = Item { may_step: planned.may_step, ..used };
     let begins = planned.phase.first.map_or(DayNumber::default(), |first| DayNumber::nearest(first, start));
     let changed = last_change(known.united, known.revisions, planned, &item).max(begins);
     let since = until.minus(LATELY_DAYS - 1).unwrap_or_default().max(changed);

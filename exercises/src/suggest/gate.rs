@@ -27,6 +27,10 @@ pub enum Hindrance {
     Test,
     /// It is of a kind that no step changes: breathing, care, a prompt.
     NotStepped,
+    /// The calendar raises it, not a step.
+    ByCalendar,
+    /// The calendar has raised it to its goal.
+    GoalReached,
     /// It is done whenever the patient needs it, which no step changes.
     AsNeeded,
     /// Its phase begins later.

@@ -13,7 +13,8 @@ use crate::summary::RunOn;
 /// step, or if the run does not fit it.
 pub fn in_use(item: &Item, exercise: Option<&Exercise>, last: Option<&RunOn>) -> Item {
     let mut used = item.clone();
-    let Some(run) = last.filter(|run| item.may_step && run.item == item.id) else { return used };
+    let may_step = item.may_step && item.dose.kind().rules().is_stepped();
+    let Some(run) = last.filter(|run| may_step && run.item == item.id) else { return used };
     let other = run.rung.as_ref().filter(|_| run.rung != item.rung);
     let stepped_to = exercise.zip(other).and_then(|(exercise, rung)| Some((exercise, exercise.rung(rung)?)));
     let planned = stepped_to.map_or(item.dose, |(exercise, rung)| dose_on(rung, exercise, item.dose));
@@ -28,7 +29,8 @@ pub fn in_use(item: &Item, exercise: Option<&Exercise>, last: Option<&RunOn>) ->
 /// item may not step, or if the run is of another kind.
 pub fn in_use_here(item: &Item, last: Option<&Run>) -> Item {
     let mut used = item.clone();
-    let fits = |run: &&Run| item.may_step && run.item == item.id && run.dose.kind() == item.dose.kind();
+    let may_step = item.may_step && item.dose.kind().rules().is_stepped();
+    let fits = |run: &&Run| may_step && run.item == item.id && run.dose.kind() == item.dose.kind();
     if let Some(run) = last.filter(fits) {
         used.dose = run.dose;
         used.rung.clone_from(&run.rung);
@@ -48,9 +50,10 @@ pub fn eased_by(item: &Item, levels: usize, exercise: Option<&Exercise>) -> Item
     eased
 }
 
-/// Whether `run` was prescribed at the rung and dose of `item`.
+/// Whether `run` was prescribed at the rung and dose of `item`. Amounts that the calendar raises differ from run to run and are the same dose.
 pub(crate) fn same(item: &Item, run: &RunOn) -> bool {
-    run.rung == item.rung && dose_of(item, run) == Some(item.dose)
+    let grows = item.dose.after_days(i64::from(u16::MAX)) != item.dose;
+    run.rung == item.rung && (grows || dose_of(item, run) == Some(item.dose))
 }
 
 fn dose_of(item: &Item, run: &RunOn) -> Option<Dose> {

@@ -200,9 +200,10 @@ impl Suggestion {
         }
     }
 
-    /// The step that the patient's copy may offer: only if the clinician has allowed steps for `item`, and a step forward only if two
-    /// ratings while doing it are known.
+    /// The step that the patient's copy may offer: only if the clinician has allowed steps for `item`, never to another load, which is the
+    /// clinician's, and a step forward only if two ratings while doing it are known.
     pub fn offered(&self, item: &Item) -> Option<&Step> {
-        self.step().filter(|_| item.may_step && item.id == self.item && self.ask.is_empty())
+        let own = |step: &&Step| !matches!(step, Step::Load { .. });
+        self.step().filter(own).filter(|_| item.may_step && item.id == self.item && self.ask.is_empty())
     }
 }

@@ -10,15 +10,16 @@
 //!    flare and no alarm that suspended it for a week (also if a card has cleared it), and every known rating while doing it of the last six days with a session at most [`EASY_PAIN`];
 //! 5. **keep**: otherwise.
 //!
-//! What is no training (breathing, care, prompts) is neither eased nor progressed; a test is only kept or talked about.
+//! What is no training (breathing, care, prompts) is neither eased nor progressed; a test is only kept or talked about. Graded activity, which
+//! the calendar raises, is talked about after a rating above the limit, asked less of where little was done, and otherwise kept.
 
 use super::gate::Hindrance;
 use super::reduction::reduction;
 use super::step::{StepConditions, next, undo};
 use super::{Ask, ItemFacts, Proposal, Reason, Session, Step, Suggestion};
 use crate::adherence::{Shares, count};
-use crate::catalogue::RungId;
 use crate::catalogue::kind::WorkForm;
+use crate::catalogue::{Quantity, RungId};
 use crate::history::Mark;
 use crate::log::Barrier;
 use crate::plan::PhaseState;
@@ -95,6 +96,11 @@ fn above_limit(facts: &ItemFacts<'_>) -> Option<Reason> {
 fn talk(facts: &ItemFacts<'_>) -> Option<Outcome> {
     if let Some(alarmed) = alarmed(facts) {
         return Some(alarmed);
+    }
+    // The calendar leads graded activity, so pain does not ease it; but the limit was agreed on.
+    let by_calendar = facts.item.dose.value(Quantity::QuotaGoal).is_some();
+    if let Some(above) = above_limit(facts).filter(|_| by_calendar) {
+        return Some((Proposal::Talk, vec![above], Vec::new()));
     }
     let shares = count(&facts.slots).shares().filter(|shares| shares.n >= MANY_OWED && !any_done(facts))?;
     let given = commonest(facts).map_or(Reason::NoneGiven, |(barrier, times)| Reason::Given { barrier, times });
@@ -178,7 +184,12 @@ fn commonest(facts: &ItemFacts<'_>) -> Option<(Barrier, u32)> {
 
 fn progress_or_keep(facts: &ItemFacts<'_>) -> Outcome {
     if !facts.item.dose.kind().rules().is_stepped() {
-        let hindrance = if is_test(facts) { Hindrance::Test } else { Hindrance::NotStepped };
+        let hindrance = match facts.item.dose.value(Quantity::QuotaGoal) {
+            _ if is_test(facts) => Hindrance::Test,
+            None => Hindrance::NotStepped,
+            Some(_) if facts.item.dose.after_days(i64::from(u16::MAX)) == facts.item.dose => Hindrance::GoalReached,
+            Some(_) => Hindrance::ByCalendar,
+        };
         return (Proposal::Keep, vec![Reason::Hindered(hindrance)], Vec::new());
     }
     let against = against_progress(facts);

@@ -4,7 +4,7 @@ use super::step::{Step, back};
 use crate::adherence::{Shares, SlotOn, count};
 use crate::catalogue::{Exercise, Quantity};
 use crate::log::Barrier;
-use crate::plan::{Item, Pattern};
+use crate::plan::{Days, Item, Pattern};
 use crate::time::DAY_MINUTES;
 
 /// Least difference between the shares of the two halves of the day, in thousandths of a slot.
@@ -23,6 +23,13 @@ pub enum Reduction {
         /// Slots a day now.
         from: u8,
         /// Slots a day then.
+        to: u8,
+    },
+    /// Fewer times a week, on days of the patient's choice.
+    FewerTimes {
+        /// Times a week now.
+        from: u8,
+        /// Times a week then.
         to: u8,
     },
     /// A shorter dose.
@@ -48,6 +55,11 @@ impl Reduction {
         match self {
             Reduction::Half(half) => after.schedule.pattern = half.of(&item.schedule.pattern),
             Reduction::FewerSlots { to, .. } => after.schedule.pattern = fewer(&item.schedule.pattern, usize::from(*to)),
+            Reduction::FewerTimes { to, .. } => {
+                if let Days::TimesAWeek { n, .. } = &mut after.schedule.days {
+                    *n = *to;
+                }
+            }
             Reduction::ShorterDose(step) => after = step.apply(item),
             Reduction::ShortenOrEnd => {}
         }
@@ -99,7 +111,12 @@ pub(super) fn reduction(
     }
     let slots_a_day = u8::try_from(item.schedule.pattern.minutes().len()).unwrap_or(u8::MAX);
     let fewer = || (slots_a_day > 1).then(|| Reduction::FewerSlots { from: slots_a_day, to: slots_a_day.div_ceil(2) });
-    better_half(slots).map(Reduction::Half).or_else(fewer).or_else(|| shorter(item, exercise).map(Reduction::ShorterDose))
+    let times = || match item.schedule.days {
+        Days::TimesAWeek { n, .. } if n > 1 => Some(Reduction::FewerTimes { from: n, to: n.div_ceil(2) }),
+        _ => None,
+    };
+    let half = better_half(slots).map(Reduction::Half);
+    half.or_else(fewer).or_else(times).or_else(|| shorter(item, exercise).map(Reduction::ShorterDose))
 }
 
 /// The half of the day in which clearly more gets done.

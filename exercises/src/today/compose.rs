@@ -78,15 +78,14 @@ fn items_of(one: &Followed, catalogue: &Catalogue, several: bool, now: Stamp) ->
         let exercise = catalogue.get(&item.exercise)?.clone();
         let paused = suspension::blocking(&suspended, item, &one.plan, catalogue).map(|alarm| alarm.trouble);
         let hand_on_support = one.hand_on_support(item, &exercise);
-        let sides = item.side.sidedness();
-        let takes_s = item.dose.total_s(sides);
         let today = own_date(now);
+        let item = item.on(today, one.plan.header.issued).into_owned();
+        let takes_s = item.dose.total_s(item.side.sidedness());
         let begins_today = item.phase.first == Some(today) && own_date(one.taken) < today;
         let clinic = several.then(|| one.plan.header.clinic.clone());
         Some(TodayItem {
             plan: one.plan.header.id,
             clinic,
-            item: item.clone(),
             exercise,
             hand_on_support,
             paused,
@@ -94,6 +93,7 @@ fn items_of(one: &Followed, catalogue: &Catalogue, several: bool, now: Stamp) ->
             is_new: begins_today && one.history.last_run(item.id).is_none(),
             takes_s,
             step: None,
+            item,
         })
     });
     all.collect()

@@ -15,7 +15,7 @@ fn the_clinician_chooses_days_load_and_phase() {
     clinic.key("Enter");
     clinic.see("Ready to issue.");
     clinic.ask("document.querySelectorAll('.item details').forEach((fold) => { fold.open = true; }); return true", &[]);
-    clinic.choose("On which days", "Some times a week, the patient chooses the days");
+    clinic.choose("On which days", "So many times a week");
     clinic.choose("Load", "a weight");
     clinic.choose("Effort aimed at, 0 to 10", "4");
     clinic.set("Last day, as a date", "2027-03-14");

@@ -7,7 +7,7 @@ fn main() {
     for profile in std::env::args().skip(1) {
         let page = Page::open(&profile);
         assert!(page.texts() == workloads::texts(), "the web view and native code say the same");
-        for sum in ["sway", "review", "find", "index"] {
+        for sum in ["sway", "review", "find", "index", "arrive", "figures"] {
             let [median, best] = page.milliseconds(sum);
             println!("{profile} {sum} {median} {best}");
         }

@@ -13,6 +13,12 @@ fn workloads(criterion: &mut Criterion) {
     criterion.bench_function("page", |bencher| bencher.iter(|| black_box(&prepared).page(1)));
     criterion.bench_function("find", |bencher| bencher.iter(|| black_box(&prepared).find(1)));
     criterion.bench_function("index", |bencher| bencher.iter(|| black_box(&prepared).index(1)));
+    criterion.bench_function("arrive", |bencher| bencher.iter(|| black_box(&prepared).arrive(1)));
+    criterion.bench_function("figures", |bencher| bencher.iter(|| black_box(&prepared).figures(1)));
+    criterion
+        .benchmark_group("files")
+        .sample_size(10)
+        .bench_function("read", |bencher| bencher.iter(|| black_box(&prepared).read(1)));
     criterion
         .benchmark_group("slow")
         .sample_size(10)

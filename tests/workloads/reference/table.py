@@ -25,7 +25,9 @@ def said(met):
 
 
 def main(folder, out):
-    native = {name: criterion(folder, name) for name in ("sway", "slots", "review", "page", "fold", "find", "index")}
+    native = {name: criterion(folder, name) for name in ("sway", "slots", "review", "page", "fold", "find", "index",
+                                                            "arrive", "figures")}
+    native["read"] = criterion(folder / "files", "read")
     native["scan"] = criterion(folder / "slow", "scan")
     scipy = tuple(map(float, (out / "scipy.txt").read_text().split()))
     web = {}
@@ -42,6 +44,10 @@ def main(folder, out):
     for (profile, name), took in web.items():
         slower = took[1] / native[name][1]
         goal = f"at most 2 times: {said(slower <= 2)}" if profile == "release" else "as shipped, made small"
+        if name == "arrive":
+            goal = f"1,000 exercises under 60 ms: {said(took[1] < 60)}"
+        if name == "figures":
+            goal = f"24 figures within a frame of 16 ms: {said(took[1] < 16)}"
         line(f"{name}, web view, profile {profile}", took, "native", f"{slower:.2f}", goal)
     letters = int((out / "letters.txt").read_text())
     each = {name: tuple(value / letters for value in native[name]) for name in ("find", "scan")}
@@ -53,6 +59,9 @@ def main(folder, out):
             letter = tuple(value / letters for value in took)
             line(f"a letter, web view, profile {profile}", letter, goal=f"under 50 ms: {said(letter[1] < 50)}")
     line("index of 1,000 exercises, native", native["index"])
+    line("files of 1,000 exercises, native", native["read"], goal=f"under 20 ms: {said(native['read'][1] < 20)}")
+    line("the same as the window gets them", native["arrive"], goal=f"under 20 ms: {said(native['arrive'][1] < 20)}")
+    line("24 figures, native", native["figures"])
     line("slots of a year, native", native["slots"])
     line("log of two years folded, native", native["fold"])
 

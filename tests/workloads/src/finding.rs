@@ -61,8 +61,7 @@ pub struct Finding {
 impl Finding {
     /// Exercises made from those of the catalogue, none of which shares its name with another.
     pub fn new() -> Finding {
-        let Catalogue { exercises: shipped } = format::catalogue::embedded().expect("a test reads them all");
-        let exercises: Vec<Exercise> = (0..MANY).map(|n| varied(&shipped[n % shipped.len()], n)).collect();
+        let exercises = thousand();
         let prescribed: Vec<(ExerciseId, u32)> =
             exercises.iter().step_by(7).zip(1..).map(|(one, n)| (one.id.clone(), n % 50)).collect();
         let index = Index::new(&exercises, Lang::En, |_| String::new(), &prescribed);
@@ -95,6 +94,12 @@ impl Default for Finding {
     fn default() -> Finding {
         Finding::new()
     }
+}
+
+/// A thousand exercises made from those of the catalogue.
+pub(crate) fn thousand() -> Vec<Exercise> {
+    let Catalogue { exercises: shipped } = format::catalogue::embedded().expect("a test reads them all");
+    (0..MANY).map(|n| varied(&shipped[n % shipped.len()], n)).collect()
 }
 
 fn varied(one: &Exercise, n: usize) -> Exercise {

@@ -5,6 +5,7 @@
 //! it is timed. Nothing here is random.
 
 mod finding;
+mod loading;
 mod prepared;
 mod statistics;
 mod texts;
@@ -12,6 +13,7 @@ mod trials;
 mod years;
 
 pub use finding::Finding;
+pub use loading::Loading;
 pub use prepared::Prepared;
 pub use texts::texts;
 pub use trials::{minute, minute_csv};

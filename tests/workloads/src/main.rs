@@ -27,6 +27,9 @@ fn repeat(sum: &str, times: &str) -> ExitCode {
         ("find", Ok(times)) => println!("{}", prepared.find(times)),
         ("index", Ok(times)) => println!("{}", prepared.index(times)),
         ("scan", Ok(times)) => println!("{}", prepared.scan(times)),
+        ("read", Ok(times)) => println!("{}", prepared.read(times)),
+        ("arrive", Ok(times)) => println!("{}", prepared.arrive(times)),
+        ("figures", Ok(times)) => println!("{}", prepared.figures(times)),
         ("fold", Ok(times)) => println!("{}", prepared.fold(times)),
         _ => return usage(),
     }
@@ -34,6 +37,8 @@ fn repeat(sum: &str, times: &str) -> ExitCode {
 }
 
 fn usage() -> ExitCode {
-    eprintln!("usage: workloads minute|size|letters|texts|repeat sway|slots|review|page|fold|find|index|scan TIMES");
+    eprintln!(
+        "usage: workloads minute|size|letters|texts|repeat sway|slots|review|page|fold|find|index|scan|read|arrive|figures TIMES"
+    );
     ExitCode::from(2)
 }

@@ -1,6 +1,6 @@
 //! Inputs that are created once, for computations that are timed.
 
-use crate::{Finding, Years, minute};
+use crate::{Finding, Loading, Years, minute};
 use exercises::sway::{Marks, Sample, Source, analyse, printed};
 use wasm_bindgen::prelude::wasm_bindgen;
 
@@ -11,6 +11,7 @@ pub struct Prepared {
     samples: Vec<Sample>,
     years: Years,
     finding: Finding,
+    loading: Loading,
 }
 
 #[wasm_bindgen]
@@ -19,7 +20,7 @@ impl Prepared {
     #[expect(clippy::new_without_default, reason = "it takes its time, which a default should not")]
     #[wasm_bindgen(constructor)]
     pub fn new() -> Prepared {
-        Prepared { samples: minute(), years: Years::new(), finding: Finding::new() }
+        Prepared { samples: minute(), years: Years::new(), finding: Finding::new(), loading: Loading::new() }
     }
 
     /// Sway of a minute at 100 samples per second: analyses the samples, and writes the result in its stored form.
@@ -56,6 +57,21 @@ impl Prepared {
     /// Makes the index of a thousand exercises.
     pub fn index(&self, times: u32) -> usize {
         (0..times).map(|_| self.finding.index().find("heel", |_| true).len()).sum()
+    }
+
+    /// Reads a thousand exercises from their authors' files.
+    pub fn read(&self, times: u32) -> usize {
+        (0..times).map(|_| self.loading.read()).sum()
+    }
+
+    /// Reads a thousand exercises as the window receives them.
+    pub fn arrive(&self, times: u32) -> usize {
+        (0..times).map(|_| self.loading.arrive()).sum()
+    }
+
+    /// Draws a moment of the figures on one screen.
+    pub fn figures(&self, times: u32) -> usize {
+        (0..times).map(|_| self.loading.figures()).sum()
     }
 
     /// The number of letters that [`Prepared::find`] answers.

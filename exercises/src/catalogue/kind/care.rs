@@ -58,6 +58,10 @@ impl KindRules for CareRules {
         DoseUnit::Minutes
     }
 
+    fn is_exercise(&self) -> bool {
+        false
+    }
+
     fn asks_pain(&self) -> bool {
         false
     }

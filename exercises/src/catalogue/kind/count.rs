@@ -73,7 +73,7 @@ impl KindRules for CountRules {
     }
 
     fn usual_times(&self) -> UsualTimes {
-        UsualTimes::Weekly
+        UsualTimes::EveryTwoWeeks
     }
 
     fn forward(&self) -> &'static [StepForward] {

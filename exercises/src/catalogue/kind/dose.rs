@@ -43,6 +43,11 @@ impl Dose {
         Dose::from_values(self.kind(), &values).unwrap_or(*self)
     }
 
+    /// The dose that is asked for `days` days after it was prescribed; only graded activity grows by the calendar.
+    pub fn after_days(&self, days: i64) -> Dose {
+        self.kind().rules().after_days(self, days)
+    }
+
     /// Checks every quantity against [`crate::catalogue::bounds::BOUNDS`].
     ///
     /// # Errors

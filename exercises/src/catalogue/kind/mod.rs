@@ -17,6 +17,7 @@ mod limit;
 mod movement;
 mod pace;
 mod prompt;
+mod quota;
 mod reps;
 mod rules;
 mod stretch;
@@ -76,6 +77,10 @@ kinds! {
     Count => count::CountRules,
     /// Movements on a beat for some seconds, several times.
     Beat => beat::BeatRules,
+    /// Graded activity: minutes that the calendar raises.
+    Quota => quota::QuotaRules,
+    /// Graded activity: a number of times that the calendar raises.
+    QuotaTimes => quota::QuotaTimesRules,
 }
 
 /// The dose of one run, for one side if the exercise is done for each side.
@@ -173,6 +178,28 @@ pub enum Dose {
         /// Seconds of rest between two repetitions, 0 to 300.
         rest_s: u16,
     },
+    /// For [`Kind::Quota`].
+    Quota {
+        /// Minutes on the day on which the card is issued, 1 to 180; in a run those of its day.
+        minutes: u8,
+        /// Minutes more after each interval, 0 to 30.
+        step: u8,
+        /// Days of an interval, 1 to 28.
+        every_days: u8,
+        /// Minutes beyond which it does not grow, 1 to 180.
+        goal: u8,
+    },
+    /// For [`Kind::QuotaTimes`].
+    QuotaTimes {
+        /// Number of times on the day on which the card is issued, 1 to 50; in a run those of its day.
+        times: u8,
+        /// Times more after each interval, 0 to 30.
+        step: u8,
+        /// Days of an interval, 1 to 28.
+        every_days: u8,
+        /// The number beyond which it does not grow, 1 to 180, but never more than 50.
+        goal: u8,
+    },
 }
 
 impl Dose {
@@ -191,6 +218,8 @@ impl Dose {
             Dose::Limit { .. } => Kind::Limit,
             Dose::Count { .. } => Kind::Count,
             Dose::Beat { .. } => Kind::Beat,
+            Dose::Quota { .. } => Kind::Quota,
+            Dose::QuotaTimes { .. } => Kind::QuotaTimes,
         }
     }
 }

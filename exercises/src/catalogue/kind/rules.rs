@@ -75,6 +75,11 @@ pub trait KindRules: Sync {
         true
     }
 
+    /// Whether it is exercise. What is done of anything else is told apart from it.
+    fn is_exercise(&self) -> bool {
+        true
+    }
+
     /// Whether it is always a test, which no step changes, and of which no less is asked.
     fn is_test(&self) -> bool {
         false
@@ -99,6 +104,11 @@ pub trait KindRules: Sync {
 
     /// How steps back change the dose once the easiest rung is reached, in order: the quantity, and the amount added to it.
     fn back(&self) -> &'static [(Quantity, i16)];
+
+    /// The dose that is asked for `days` days after it was prescribed; only graded activity grows by the calendar.
+    fn after_days(&self, dose: &Dose, _days: i64) -> Dose {
+        *dose
+    }
 
     /// The dose of a run for which a summary gives only totals. What the totals do not say is taken from `planned`. `None` if
     /// the totals fit no dose.
@@ -296,8 +306,8 @@ pub enum UsualTimes {
     ThroughTheDay,
     /// Once in the evening, when the person is at home.
     Evening,
-    /// Once a week, in the evening.
-    Weekly,
+    /// Once in two weeks, in the evening.
+    EveryTwoWeeks,
 }
 
 /// One way in which steps forward make the dose larger.

@@ -7,6 +7,9 @@
 //! exercise is due every two hours or more often, one run stays within two minutes of work. Back, what the patient added
 //! since the card is undone first, then comes the easier rung, then what the kind prescribes.
 //!
+//! An item with a weight or a band gets the next heavier one once its dose has grown, and before the next rung; the dose falls back to what is
+//! usual. Only a clinician takes that step, because the patient may not have the heavier one. Back, it gets the next lighter one first.
+//!
 //! A step makes one factor harder. On a harder rung the dose falls back to what is usual there, and never rises. A step never
 //! leads to another ladder: closed eyes are prescribed separately, by a clinician. A test is always done in the same way, so
 //! no step changes it.
@@ -14,7 +17,7 @@
 use super::gate::{self, Hindrance};
 use crate::catalogue::kind::StepForward;
 use crate::catalogue::{Dose, Exercise, Grows, Quantity, Rung, RungId};
-use crate::plan::{AgeBand, Item, Pattern};
+use crate::plan::{AgeBand, Item, Load, Pattern};
 
 /// The longest work of one run of an item that is due at least every [`OFTEN_MINUTES`], in seconds (our design).
 pub const MAX_OFTEN_S: u32 = 120;
@@ -36,6 +39,13 @@ pub enum Step {
     Rung {
         /// The rung after the step.
         to: RungId,
+        /// The dose after the step.
+        dose: Dose,
+    },
+    /// Replaces the load.
+    Load {
+        /// The load after the step.
+        to: Load,
         /// The dose after the step.
         dose: Dose,
     },
@@ -70,13 +80,21 @@ pub fn next(item: &Item, conditions: StepConditions<'_>) -> Result<Step, Hindran
                     return Ok(change);
                 }
             }
-            Grows::Level => match harder_rung(item, exercise, conditions) {
+            Grows::Level => match heavier(item, exercise).map_or_else(|| harder_rung(item, exercise, conditions), Ok) {
                 Ok(step) => return Ok(step),
                 Err(found) => hindrance = found,
             },
         }
     }
-    Err(hindrance)
+    heavier(item, exercise).ok_or(hindrance)
+}
+
+/// The next heavier load, with no more work than is usual at the level.
+fn heavier(item: &Item, exercise: &Exercise) -> Option<Step> {
+    let to = item.load?.heavier()?;
+    let rung = item.rung.as_ref().and_then(|id| exercise.rung(id));
+    let dose = rung.map_or(item.dose, |rung| dose_on(rung, exercise, item.dose));
+    Some(Step::Load { to, dose })
 }
 
 /// The change of the dose that a step makes, if it stays within the limit of its quantity, and an item that is due often stays
@@ -120,6 +138,9 @@ fn short_enough(item: &Item) -> bool {
 pub fn back(item: &Item, exercise: Option<&Exercise>) -> Option<Step> {
     if exercise.is_some_and(|exercise| exercise.test) {
         return None;
+    }
+    if let Some(to) = item.load.and_then(Load::lighter) {
+        return Some(Step::Load { to, dose: item.dose });
     }
     let easier = item.rung.as_ref().and_then(|rung| exercise?.easier(rung));
     if let Some(easier) = easier {
@@ -165,6 +186,10 @@ impl Step {
                 if let Some(value) = item.dose.value(*quantity) {
                     after.dose = item.dose.with(*quantity, value + i64::from(*by));
                 }
+            }
+            Step::Load { to, dose } => {
+                after.load = Some(*to);
+                after.dose = *dose;
             }
             Step::Rung { to, dose } => {
                 after.rung = Some(to.clone());

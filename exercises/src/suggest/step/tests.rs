@@ -2,7 +2,7 @@
 
 use super::*;
 use crate::catalogue::{Basis, Catalogue, StepRule};
-use crate::plan::Side;
+use crate::plan::{Band, Side};
 use crate::review::samples::{self, BALANCE_DOSE, HOLD_DOSE, REPS_DOSE, catalogue, rung, three_times_a_day};
 
 fn item(dose: Dose) -> Item {
@@ -221,4 +221,26 @@ fn what_was_added_since_the_card_goes_first() {
     ] {
         assert_eq!(undo(&row, &planned, catalogue.get(&row.exercise)), Some(step), "{:?} {:?}", row.rung, row.dose);
     }
+}
+
+#[test]
+fn a_heavier_load_comes_after_the_dose_and_before_the_level_and_a_lighter_one_first() {
+    let catalogue = catalogue();
+    let band = |band| Some(Load::Band(band));
+    let grown = REPS_DOSE.with(Quantity::Repetitions, 20);
+    let row = |dose, load| Item { rung: Some(rung("high")), load, ..item(dose) };
+    let forward = |item: &Item| next(item, conditions(&catalogue, item));
+    let light = row(REPS_DOSE, band(Band::Light));
+    assert_eq!(forward(&light), Ok(Step::Change { quantity: Quantity::Repetitions, by: 1 }));
+    let light = row(grown, band(Band::Light));
+    let heavier = Step::Load { to: Load::Band(Band::Medium), dose: REPS_DOSE };
+    assert_eq!(forward(&light), Ok(heavier.clone()));
+    assert_eq!((heavier.apply(&light).load, heavier.apply(&light).dose), (band(Band::Medium), REPS_DOSE));
+    let top = row(grown, band(Band::ExtraStrong));
+    assert_eq!(forward(&top), Ok(to_rung("low", REPS_DOSE)));
+    let easier = |item: &Item| back(item, catalogue.get(&item.exercise));
+    let medium = row(REPS_DOSE, band(Band::Medium));
+    assert_eq!(easier(&medium), Some(Step::Load { to: Load::Band(Band::Light), dose: REPS_DOSE }));
+    let low = Item { rung: Some(rung("low")), ..row(REPS_DOSE, band(Band::Light)) };
+    assert_eq!(easier(&low), Some(to_rung("high", REPS_DOSE)));
 }

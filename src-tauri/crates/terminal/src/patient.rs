@@ -11,13 +11,14 @@ use actions::{ActionResult, Clock, DataFolder, Moment, platform};
 use chrono::{DateTime, FixedOffset, NaiveDate};
 use exercises::id::PlanId;
 use exercises::time::Stamp;
+use exercises::today::{Today, TodayWeek};
 use serde_json::json;
 use std::path::{Path, PathBuf};
 use wire::Failure;
 use wire::app::Role;
 use wire::patient::{CorrectRequest, CorrectableRequest, SealRequest};
-use words::Key;
 use words::review::Names;
+use words::{Key, Words};
 
 pub fn run(args: &Args, which: Option<PlanId>, what: &Patient, clock: &Clock, out: &mut Out) -> Done {
     let moment = clock.moment();
@@ -178,13 +179,23 @@ fn record(args: &Args, which: Option<PlanId>, runs: &Path, moment: &Moment, out:
     Ok(true)
 }
 
+/// What was done this week of each exercise of which the person chooses the days.
+fn weeks(page: &Today, words: Words) -> Vec<String> {
+    let line = |week: &TodayWeek| {
+        let item = page.items.iter().find(|item| (item.plan, item.item.id) == (week.plan, week.item))?;
+        let so_far = words.week_so_far(week.so_far.done, week.so_far.of);
+        Some(words.named_text(words.exercise_name(&item.exercise), &so_far))
+    };
+    page.weeks.iter().filter_map(line).collect()
+}
+
 fn now(args: &Args, moment: &Moment, out: &mut Out) -> Done {
     let folder = open(args, moment, out)?;
     let page = today::page(&folder, moment)?;
     out.say(
         |words| {
             let knots = page.string.iter().map(|knot| format!("{} {}", words.minute(knot.minute), words.mark(knot.mark)));
-            knots.collect::<Vec<_>>().join("\n")
+            knots.chain(weeks(&page, words)).collect::<Vec<_>>().join("\n")
         },
         || json!(page),
     );

@@ -4,8 +4,9 @@ use crate::{Key, Words};
 use exercises::adherence::DoseUnit;
 use exercises::catalogue::Quantity::{
     ActivityMinutes, BeatSeconds, BeatsPerMinute, BreathEmptySeconds, BreathFullSeconds, BreathInSeconds, BreathMinutes,
-    BreathOutSeconds, CareMinutes, CountSeconds, Effort, HoldSeconds, Repetitions, RestSeconds, Sets, StretchSeconds,
-    TargetSeconds, TempoDownSeconds, TempoHoldSeconds, TempoUpSeconds, Trials,
+    BreathOutSeconds, CareMinutes, CountSeconds, Effort, HoldSeconds, QuotaDays, QuotaGoal, QuotaMinutes, QuotaStep,
+    Repetitions, RestSeconds, Sets, StretchSeconds, TargetSeconds, TempoDownSeconds, TempoHoldSeconds, TempoUpSeconds,
+    Trials,
 };
 use exercises::catalogue::{Dose, Kind, Quantity};
 use exercises::guide::{Beat, Breathing};
@@ -240,6 +241,42 @@ const CARE: KindTexts = KindTexts {
     seldom_sentence: None,
 };
 
+const QUOTA: KindTexts = KindTexts {
+    name: Key::KindQuota,
+    fields: &[
+        (QuotaMinutes, Key::DoseQuotaMinutes),
+        (QuotaStep, Key::DoseQuotaStep),
+        (QuotaDays, Key::DoseQuotaDays),
+        (QuotaGoal, Key::DoseQuotaGoal),
+    ],
+    steps: &[(QuotaMinutes, |words, to| words.review_to_minutes(to))],
+    part: no_part,
+    next_part: no_part,
+    done: done_once,
+    sentence: |words, n, shown| match (n, shown) {
+        ([n, _, d, _], [minutes, step, days, goal]) => words.dose_sentence_quota(*n, minutes, step, *d, days, goal),
+        _ => String::new(),
+    },
+    seldom_sentence: None,
+};
+
+const QUOTA_TIMES: KindTexts = KindTexts {
+    name: Key::KindQuotaTimes,
+    fields: &[
+        (Repetitions, Key::DoseQuotaTimes),
+        (QuotaStep, Key::DoseQuotaStep),
+        (QuotaDays, Key::DoseQuotaDays),
+        (QuotaGoal, Key::DoseQuotaGoal),
+    ],
+    steps: &[(Repetitions, |words, to| words.review_to_times(to))],
+    done: |words, done, of| words.done_reps(of, done),
+    sentence: |words, n, shown| match (n, shown) {
+        ([n, _, d, _], [times, step, days, goal]) => words.dose_sentence_quota_times(*n, times, step, *d, days, goal),
+        _ => String::new(),
+    },
+    ..QUOTA
+};
+
 const PROMPT: KindTexts = KindTexts {
     name: Key::KindPrompt,
     fields: &[],
@@ -273,6 +310,8 @@ const fn texts(kind: Kind) -> &'static KindTexts {
         Kind::Limit => &LIMIT,
         Kind::Count => &COUNT,
         Kind::Beat => &BEAT,
+        Kind::Quota => &QUOTA,
+        Kind::QuotaTimes => &QUOTA_TIMES,
     }
 }
 
@@ -298,7 +337,18 @@ impl Words {
             Dose::Breath { minutes, pace } => self.dose_breath(minutes, pace.in_s, pace.out_s),
             Dose::Care { minutes } => self.dose_care(minutes),
             Dose::Prompt => self.text(Key::DosePrompt).to_owned(),
+            Dose::Quota { minutes, step, every_days, goal } => {
+                self.with_growth(self.dose_care(minutes), (minutes, step, every_days, goal))
+            }
+            Dose::QuotaTimes { times, step, every_days, goal } => {
+                self.with_growth(self.dose_times(times), (times, step, every_days, goal))
+            }
         }
+    }
+
+    /// "10 minutes, 2 more every 3 days, up to 30"; the amount alone once it grows no more.
+    fn with_growth(self, amount: String, (now, step, every_days, goal): (u8, u8, u8, u8)) -> String {
+        if step == 0 || now >= goal { amount } else { self.dose_grows(every_days, &amount, step, goal) }
     }
 
     /// The dose as a sentence, in parts: the fields that are often changed, or with `seldom` the others. Empty if there are none.

@@ -15,15 +15,18 @@ use crate::shared::chart::{Legend, WeeksChart};
 #[component]
 pub fn Done() -> impl IntoView {
     let context = ReviewContext::current();
-    let items = context.read(|review, _| review.adherence.clone()).unwrap_or_default();
+    let (items, care) = context.read(|review, names| names.exercise_and_care(&review.adherence)).unwrap_or_default();
     let delay = context.read(|review, _| context.words.delay(&review.delays, review.start)).flatten();
     let signs = context.read(|review, _| legend_entries(&review.days)).unwrap_or_default();
-    let none = items.is_empty().then(|| view! { <p class="soft">{context.words.unanswered(ReviewQuestion::Done)}</p> });
+    let none = (items.is_empty() && care.is_empty())
+        .then(|| view! { <p class="soft">{context.words.unanswered(ReviewQuestion::Done)}</p> });
     view! {
         <section class="done">
             <h2>{context.question(ReviewQuestion::Done)}</h2>
             {none}
             {items.into_iter().map(|item| view! { <Item item/> }).collect_view()}
+            {(!care.is_empty()).then(|| view! { <p class="soft">{context.words.text(Key::ReviewCare)}</p> })}
+            {care.into_iter().map(|item| view! { <Item item/> }).collect_view()}
             <Legend only=signs/>
             <p class="small soft">{delay}</p>
         </section>

@@ -63,8 +63,8 @@ fn going(kind: Kind, script: Box<RunScript>, something_wrong: impl Fn() + Copy +
         Kind::Reps => screen(move || view! { <RepsRun script something_wrong/> }),
         Kind::Beat => screen(move || view! { <BeatRun script something_wrong/> }),
         Kind::Count => screen(move || view! { <TallyRun script something_wrong/> }),
-        Kind::Move | Kind::Prompt => screen(move || view! { <OwnPaceRun script something_wrong/> }),
-        Kind::Go | Kind::Care => screen(move || view! { <TimerRun script something_wrong/> }),
+        Kind::Move | Kind::Prompt | Kind::QuotaTimes => screen(move || view! { <OwnPaceRun script something_wrong/> }),
+        Kind::Go | Kind::Care | Kind::Quota => screen(move || view! { <TimerRun script something_wrong/> }),
         Kind::Breath => screen(move || view! { <BreathRun script something_wrong/> }),
     }
 }

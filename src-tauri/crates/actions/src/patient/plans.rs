@@ -3,6 +3,7 @@
 use super::times_ahead;
 use crate::card_catalogue::with_own;
 use crate::{ActionResult, DataFolder, Moment, refuse};
+use chrono::NaiveDate;
 use exercises::catalogue::{Catalogue, Exercise};
 use exercises::history::{History, Known};
 use exercises::id::{ItemId, LogId, PlanId};
@@ -12,6 +13,7 @@ use exercises::suggest::{eased_by, in_use_here};
 use exercises::time::Stamp;
 use exercises::today::Followed;
 use format::card::{Card, PairingSecret};
+use std::borrow::Cow;
 use std::collections::BTreeMap;
 use std::sync::Arc;
 use store::table;
@@ -46,6 +48,11 @@ impl FollowedPlan {
     /// An item of the newest revision.
     pub(crate) fn item(&self, id: ItemId) -> ActionResult<&Item> {
         self.plan().item(id).ok_or(Failure::NoSuchItem)
+    }
+
+    /// An item of the newest revision, with the dose that it asks for on `day`.
+    pub(crate) fn item_on(&self, id: ItemId, day: NaiveDate) -> ActionResult<Cow<'_, Item>> {
+        self.plan().item_on(id, day).ok_or(Failure::NoSuchItem)
     }
 
     /// The exercises of its items.

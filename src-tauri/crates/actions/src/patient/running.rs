@@ -38,7 +38,7 @@ pub fn begin(folder: &mut DataFolder, moment: &Moment, request: &BeginRequest) -
 /// Begins a run and logs it as [`begin`] does, without what the window shows about it.
 pub(crate) fn log_begun(folder: &mut DataFolder, moment: &Moment, plan: PlanId, item: ItemId) -> ActionResult<(Run, Item)> {
     let one = plans::one_at(folder, moment, Some(plan))?;
-    let item = one.item(item)?.clone();
+    let item = one.item_on(item, own_date(moment.now))?.into_owned();
     let run = may_begin(&one, &item, moment)?;
     // Otherwise adding the entry to the plan would have to copy it.
     drop(one);
@@ -65,7 +65,7 @@ fn cautions_first(history: &History, item: &Item) -> bool {
 
 /// The item at its present level, or at the next one if that was requested and may be offered at this moment.
 fn item_to_begin(folder: &DataFolder, one: &FollowedPlan, moment: &Moment, request: &BeginRequest) -> ActionResult<Item> {
-    let item = one.item(request.item)?.clone();
+    let item = one.item_on(request.item, own_date(moment.now))?.into_owned();
     // The window offers none that begins later or has ended.
     if !item.phase.contains(own_date(moment.now)) {
         return Err(Failure::NoSuchItem);

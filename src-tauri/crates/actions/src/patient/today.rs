@@ -73,7 +73,7 @@ pub fn did_it(folder: &mut DataFolder, moment: &Moment, request: &SlotRequest) -
 pub(crate) fn log_done(folder: &mut DataFolder, moment: &Moment, request: &SlotRequest) -> ActionResult<()> {
     let (one, slot) = find(folder, moment, request.plan, request.slot)?;
     let due = slot.due.filter(|due| due.utc_ms <= moment.now.utc_ms).ok_or(Failure::NoSuchSlot)?;
-    let item = one.item(request.slot.item)?;
+    let item = &*one.item_on(request.slot.item, request.slot.day)?;
     if one.followed.history.mark(&slot, item, moment.now) == Mark::Done {
         return Err(Failure::NoSuchSlot);
     }

@@ -63,6 +63,8 @@ files! {
     "rest-lying",
     "change-position",
     "warm-pack",
+    "sitting-time",
+    "bag-lift",
     "arm-nerve-glide",
     "arm-pendulum",
     "back-shoulder-stretch",

@@ -2,6 +2,7 @@
 
 use crate::names::name;
 use exercises::catalogue::Quantity;
+use exercises::plan::Load;
 use exercises::suggest::{Ask, HalfOfDay, Hindrance, Proposal, Reason, Reduction, Step, Suggestion};
 use serde_json::{Value, json};
 
@@ -33,6 +34,8 @@ fn ask(ask: Ask) -> &'static str {
 fn step(step: &Step) -> String {
     match step {
         Step::Rung { to, .. } => format!("level {to}"),
+        Step::Load { to: Load::Weight(weight), .. } => format!("load {} kg", weight.kilograms()),
+        Step::Load { to: Load::Band(band), .. } => format!("load {} band", name(band)),
         Step::Change { quantity, by } => {
             let (what, unit) = quantity_name(*quantity);
             format!("{what} {by:+}{unit}")
@@ -45,7 +48,9 @@ fn quantity_name(quantity: Quantity) -> (&'static str, &'static str) {
     match quantity {
         Quantity::HoldSeconds => ("hold", " s"),
         Quantity::StretchSeconds => ("stretch", " s"),
-        Quantity::ActivityMinutes | Quantity::BreathMinutes | Quantity::CareMinutes => ("minutes", ""),
+        Quantity::ActivityMinutes | Quantity::BreathMinutes | Quantity::CareMinutes | Quantity::QuotaMinutes => {
+            ("minutes", "")
+        }
         Quantity::RestSeconds => ("rest", " s"),
         Quantity::TargetSeconds => ("target", " s"),
         Quantity::BeatSeconds => ("seconds", ""),
@@ -62,6 +67,7 @@ fn reduction(less: &Reduction) -> String {
     match less {
         Reduction::Half(HalfOfDay::BeforeNoon) => "only before noon".to_owned(),
         Reduction::Half(HalfOfDay::AfterNoon) => "only from noon on".to_owned(),
+        Reduction::FewerTimes { from, to } => format!("{to} of {from} a week"),
         Reduction::FewerSlots { from, to } => format!("{to} of {from} a day"),
         Reduction::ShorterDose(change) => step(change),
         Reduction::ShortenOrEnd => "shorter dose or end".to_owned(),
@@ -96,6 +102,8 @@ fn reason(reason: &Reason) -> String {
         Reason::Hindered(Hindrance::EyesApart) => "closed-eyes",
         Reason::Hindered(Hindrance::Test) => "test",
         Reason::Hindered(Hindrance::NotStepped) => "not-stepped",
+        Reason::Hindered(Hindrance::ByCalendar) => "by-calendar",
+        Reason::Hindered(Hindrance::GoalReached) => "goal-reached",
         Reason::Hindered(Hindrance::AsNeeded) => "as-needed",
         Reason::Hindered(Hindrance::ToCome) => "phase-to-come",
         Reason::Hindered(Hindrance::Over) => "phase-over",

@@ -164,6 +164,8 @@ draw-middle = Between { $n }
 draw-add = Add a position
 draw-remove = Remove this position
 draw-copy-start = As at the start
+# Explains "near" and "far" in the names of joints and contacts.
+draw-near-far = “Near” is the side of the body towards you, from the front its right side; “far” is the other.
 draw-view = Seen from
 draw-plumb = Show the plumb line
 draw-angles = Joints

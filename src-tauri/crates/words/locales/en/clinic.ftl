@@ -134,6 +134,11 @@ dose-stretch-seconds = Seconds each
 dose-movements = Movements
 dose-minutes = Minutes
 dose-effort = Effort, 0 to 10
+dose-quota-minutes = Minutes at the start
+dose-quota-times = Times at the start
+dose-quota-step = Added at each step
+dose-quota-days = Days between steps
+dose-quota-goal = Goal, grows no further
 dose-breath-in = Breathing in, seconds
 dose-breath-full = Pause after it, seconds
 dose-breath-out = Breathing out, seconds
@@ -196,6 +201,21 @@ dose-sentence-minutes = { $n ->
         [one] { $minutes } minute
        *[other] { $minutes } minutes
     }
+# Graded activity: the amount grows by $step every $days days.
+dose-sentence-quota = { $n ->
+        [one] { $minutes } minute
+       *[other] { $minutes } minutes
+    }, { $step } more every { $d ->
+        [one] { $days } day
+       *[other] { $days } days
+    }, up to { $goal }, whatever the pain was
+dose-sentence-quota-times = { $n ->
+        [one] { $times } time
+       *[other] { $times } times
+    }, { $step } more every { $d ->
+        [one] { $days } day
+       *[other] { $days } days
+    }, up to { $goal }, whatever the pain was
 # Seconds of the four parts of a breath.
 dose-sentence-pace = Each breath: { $inhale } s in, { $full } s pause, { $exhale } s out, { $empty } s pause
 dose-sentence-prompt = Once, without a dose
@@ -243,7 +263,8 @@ days-label = Days
 days-how = On which days
 days-on-weekdays = On days of the week
 days-every-nth = Every so many days
-days-times-a-week = Some times a week, the patient chooses the days
+# The patient chooses the days.
+days-times-a-week = So many times a week
 # A choice next to the one above: of every-days or times-in-a-week.
 how-often = How often
 # $n (Number)

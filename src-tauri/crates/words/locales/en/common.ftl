@@ -75,6 +75,17 @@ dose-move = { $n ->
         [one] { $n } movement at your own pace
        *[other] { $n } movements at your own pace
     }
+# How many times something of daily life is done, such as lifting a bag.
+dose-times = { $n ->
+        [one] { $n } time
+       *[other] { $n } times
+    }
+# Graded activity: $amount is "10 minutes" or "3 times", $step how many of them are added.
+# $step (Number), $goal (Number)
+dose-grows = { $days ->
+        [one] { $amount }, { $step } more every day, up to { $goal }
+       *[other] { $amount }, { $step } more every { $days } days, up to { $goal }
+    }
 # $effort: how hard it should feel, from 0 (not at all) to 10 (the hardest possible).
 # $effort (Number)
 dose-go = { $n ->

@@ -26,6 +26,9 @@ kind-prompt = reminder without a dose
 kind-limit = timed stand on both feet
 kind-count = test by counting
 kind-beat = movement on a beat
+# Graded activity: an amount that the calendar raises, whatever the pain was.
+kind-quota = graded activity in minutes
+kind-quota-times = graded activity by number
 posture-standing = standing
 posture-sitting = sitting
 posture-lying = lying

@@ -512,6 +512,10 @@ review-to-movements = { $n ->
         [one] to { $n } movement
        *[other] to { $n } movements
     }
+review-to-times = { $n ->
+        [one] to { $n } time
+       *[other] to { $n } times
+    }
 review-to-minutes = { $n ->
         [one] to { $n } minute
        *[other] to { $n } minutes
@@ -532,12 +536,19 @@ review-to-level = to “{ $rung }”
 # $dose: such as "3 holds of 10 seconds".
 review-to-level-with-dose = to “{ $rung }”, { $dose }
 # These follow "Ask less" after a colon.
+# $dose: for example "8 repetitions"; $load: "with 2.5 kg" or "with a medium band".
+review-to-load = to { $dose } { $load }
 review-only-before-noon = only the sessions before noon
 review-only-after-noon = only the sessions from noon on
 # $from (Number)
 review-fewer-sessions = { $n ->
         [one] { $n } session a day instead of { $from }
        *[other] { $n } sessions a day instead of { $from }
+    }
+# $from (Number)
+review-fewer-times = { $n ->
+        [one] { $n } time a week instead of { $from }
+       *[other] { $n } times a week instead of { $from }
     }
 review-shorten-or-end = a shorter dose, or an end
 # $trouble: one of the alarms above.
@@ -599,8 +610,12 @@ review-why-at-the-top = The target was met; there is no harder level.
 review-why-gate-closed = The target was met, but a softer surface is not allowed until 30 s is reached with eyes open on a firm floor on two days.
 review-why-soft-and-closed = The target was met, but a soft surface with closed eyes is not allowed unsupervised from the age of 65, or if the age is unknown.
 review-why-closed-eyes-by-you = The target was met. Only you can switch to closed eyes.
+# Heading of what was prescribed beside exercise, such as a warm pack.
+review-care = Warmth, cold, rest: not counted as exercise
 review-why-test = A test is always done in the same way.
 review-why-not-stepped = This is no training: it is kept, asked less of, or talked about.
+review-why-by-calendar = The calendar raises it, whatever the pain was.
+review-why-goal-reached = The goal is reached: agree on a new one, or end it.
 review-why-as-needed = It is done as needed: it is kept, or talked about.
 # After a step of the dose, of an exercise with a weight or a band.
 same-load = same load

@@ -160,6 +160,8 @@ draw-middle = Intermedia { $n }
 draw-add = Añadir una posición
 draw-remove = Quitar esta posición
 draw-copy-start = Como al inicio
+# Explains "near" and "far" in the names of joints and contacts.
+draw-near-far = «Cercano» es el lado del cuerpo hacia usted, de frente su derecha; «lejano» es el otro.
 draw-view = Vista desde
 draw-plumb = Mostrar la plomada
 draw-angles = Articulaciones

@@ -130,6 +130,11 @@ dose-stretch-seconds = Segundos cada uno
 dose-movements = Movimientos
 dose-minutes = Minutos
 dose-effort = Esfuerzo, de 0 a 10
+dose-quota-minutes = Minutos al empezar
+dose-quota-times = Veces al empezar
+dose-quota-step = Se añade en cada paso
+dose-quota-days = Días entre pasos
+dose-quota-goal = Meta, no crece más
 dose-breath-in = Inspirar, s
 dose-breath-full = Pausa después, s
 dose-breath-out = Espirar, s
@@ -138,6 +143,21 @@ dose-tempo-concentric = Fase concéntrica, s
 dose-tempo-hold = Mantener, s
 dose-tempo-eccentric = Fase excéntrica, s
 # La dosis en una frase, en el editor del plan; los números se pueden tocar. $holds, $seconds, $pause y similares son los números
+# Actividad graduada: la cantidad crece en $step cada $days días.
+dose-sentence-quota = { $n ->
+        [one] { $minutes } minuto
+       *[other] { $minutes } minutos
+    }, { $step } más cada { $d ->
+        [one] { $days } día
+       *[other] { $days } días
+    }, hasta { $goal }, haya dolido o no
+dose-sentence-quota-times = { $n ->
+        [one] { $times } vez
+       *[other] { $times } veces
+    }, { $step } más cada { $d ->
+        [one] { $days } día
+       *[other] { $days } días
+    }, hasta { $goal }, haya dolido o no
 # como se muestran; $n, $s, $rest, $of son los mismos números, para elegir la forma.
 dose-sentence-hold = { $n ->
         [one] { $holds } repetición
@@ -237,7 +257,8 @@ days-label = Días
 days-how = Qué días
 days-on-weekdays = Días de la semana
 days-every-nth = Cada cierto número de días
-days-times-a-week = Varias veces por semana, el paciente elige los días
+# The patient chooses the days.
+days-times-a-week = Varias veces por semana
 how-often = Con qué frecuencia
 times-in-a-week = { $n ->
         [one] una vez a la semana

@@ -78,6 +78,17 @@ dose-move = { $n ->
        [one] { $n } movimiento a su ritmo
       *[other] { $n } movimientos a su ritmo
     }
+# Cuántas veces se hace algo de la vida diaria, como levantar una bolsa.
+dose-times = { $n ->
+       [one] { $n } vez
+      *[other] { $n } veces
+    }
+# Actividad graduada: $amount es «10 minutos» o «3 veces», $step cuánto se añade.
+# $step (Number), $goal (Number)
+dose-grows = { $days ->
+       [one] { $amount }, { $step } más cada día, hasta { $goal }
+      *[other] { $amount }, { $step } más cada { $days } días, hasta { $goal }
+    }
 # $effort: cuánto debe costar, de 0 (nada) a 10 (lo máximo posible).
 dose-go = { $n ->
        [one] { $n } minuto con esfuerzo { $effort } de 10

@@ -26,6 +26,9 @@ kind-prompt = recordatorio sin dosis
 kind-limit = tiempo de pie sobre los dos pies
 kind-count = prueba por conteo
 kind-beat = movimiento con compás
+# Actividad graduada: una cantidad que aumenta según el calendario, sin depender del dolor.
+kind-quota = actividad graduada en minutos
+kind-quota-times = actividad graduada por número de veces
 posture-standing = de pie
 posture-sitting = sentado
 posture-lying = tumbado

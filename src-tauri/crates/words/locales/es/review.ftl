@@ -426,6 +426,10 @@ review-to-movements = { $n ->
        [one] a { $n } movimiento
       *[other] a { $n } movimientos
     }
+review-to-times = { $n ->
+       [one] a { $n } vez
+      *[other] a { $n } veces
+    }
 review-to-minutes = { $n ->
        [one] a { $n } minuto
       *[other] a { $n } minutos
@@ -444,11 +448,18 @@ review-to-trials = { $n ->
 review-to-level = a «{ $rung }»
 # $dose: por ejemplo, «3 repeticiones de 10 segundos».
 review-to-level-with-dose = a «{ $rung }», { $dose }
+# $dose: por ejemplo, «8 repeticiones»; $load: «con 2,5 kg» o «con una banda media».
+review-to-load = a { $dose } { $load }
 review-only-before-noon = solo las sesiones antes de mediodía
 review-only-after-noon = solo las sesiones desde mediodía
 review-fewer-sessions = { $n ->
        [one] { $n } sesión al día en vez de { $from }
       *[other] { $n } sesiones al día en vez de { $from }
+    }
+# $from (Number)
+review-fewer-times = { $n ->
+       [one] { $n } vez por semana en lugar de { $from }
+      *[other] { $n } veces por semana en lugar de { $from }
     }
 review-shorten-or-end = una dosis más corta, o terminarlo
 # $trouble: uno de los mensajes anteriores sobre alarmas, en minúscula.
@@ -502,8 +513,12 @@ review-why-at-the-top = Se alcanzó el objetivo; no hay un nivel más difícil.
 review-why-gate-closed = Se alcanzó el objetivo; no se permite una superficie más blanda hasta lograr 30 s con ojos abiertos en suelo firme en dos días.
 review-why-soft-and-closed = Se alcanzó el objetivo; no se permite practicar sin supervisión en superficie blanda con ojos cerrados a partir de los 65 años o si no se conoce la edad.
 review-why-closed-eyes-by-you = Se alcanzó el objetivo; cerrar los ojos solo puede activarlo usted.
+# Heading of what was prescribed beside exercise, such as a warm pack.
+review-care = Calor, frío, reposo: no cuenta como ejercicio
 review-why-test = Una prueba se hace siempre igual.
 review-why-not-stepped = Esto no es entrenamiento: se mantiene, se pide menos o se habla de ello.
+review-why-by-calendar = Aumenta según el calendario, haya dolido o no.
+review-why-goal-reached = Se alcanzó la meta: acuerde una nueva o dé la actividad por terminada.
 review-why-as-needed = Se hace cuando hace falta: se mantiene o se habla de ello.
 same-load = la misma carga
 review-why-to-come = Aún no ha empezado.

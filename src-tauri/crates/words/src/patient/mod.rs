@@ -202,7 +202,8 @@ impl Words {
 
     /// The record in one or two sentences: how much was done lately, and a clear change of pain. `None` before anything was owed.
     pub fn record_in_short(self, review: &Review, names: Names<'_>) -> Option<String> {
-        let lately = review.adherence.iter().filter(|item| item.in_force).filter_map(|item| item.last14);
+        let counts = |item: &&ItemAdherence| item.in_force && names.is_exercise(item.item);
+        let lately = review.adherence.iter().filter(counts).filter_map(|item| item.last14);
         let (k, n) = lately.fold((0, 0), |(k, n), lately| (k + lately.done.k, n + lately.done.n));
         let done = (n > 0).then(|| self.record_last_14_days(n, k))?;
         let changed = |verdict| review.pain.iter().find(|series| series.change.verdict == verdict);

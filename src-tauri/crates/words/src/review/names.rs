@@ -2,6 +2,7 @@
 
 use crate::date::upper;
 use crate::{Key, Words};
+use exercises::adherence::ItemAdherence;
 use exercises::catalogue::{Exercise, ExerciseId, RungId};
 use exercises::id::{ActivityId, ComplaintId, ItemId};
 use exercises::plan::{BodySide, Item, Plan, Prescription, Side};
@@ -41,6 +42,16 @@ impl<'a> Names<'a> {
     /// The item as in the newest revision that has it.
     pub fn find(&self, id: ItemId) -> Option<&'a Item> {
         self.prescriptions().find_map(|plan| plan.item(id))
+    }
+
+    /// Whether the item is exercise, and not warmth or rest.
+    pub fn is_exercise(&self, id: ItemId) -> bool {
+        self.find(id).is_none_or(|item| item.dose.kind().rules().is_exercise())
+    }
+
+    /// Those that are exercise, and those that are warmth or rest, each in the same order.
+    pub fn exercise_and_care(&self, all: &[ItemAdherence]) -> (Vec<ItemAdherence>, Vec<ItemAdherence>) {
+        all.iter().cloned().partition(|item| self.is_exercise(item.item))
     }
 
     /// The least pain limit among the items that are meant for a complaint.

@@ -3,7 +3,7 @@
 use super::Names;
 use crate::{Key, Words};
 use chrono::NaiveDate;
-use exercises::catalogue::{Dose, Exercise};
+use exercises::catalogue::{Dose, Exercise, Quantity};
 use exercises::suggest::{Ask, HalfOfDay, Hindrance, Proposal, Reason, Reduction, Step, Suggestion};
 use exercises::time::DayNumber;
 
@@ -43,6 +43,10 @@ impl Words {
     fn proposal_line(self, suggestion: &Suggestion, names: Names<'_>) -> String {
         let name = self.proposal(&suggestion.proposal);
         match &suggestion.proposal {
+            // What the calendar raises stands where it has come to.
+            Proposal::Keep if suggestion.dose.value(Quantity::QuotaGoal).is_some() => {
+                self.named_text(name, &self.dose(suggestion.dose))
+            }
             Proposal::Talk | Proposal::Keep => name.to_owned(),
             Proposal::Progress(step) | Proposal::Ease(step) => {
                 self.review_advice_and_step(name, &self.step(step, suggestion, names))
@@ -95,6 +99,7 @@ impl Words {
                 let name = exercise.map_or_else(|| to.to_string(), |exercise| names.rung(exercise, to));
                 self.to_level(&name, *dose, suggestion)
             }
+            Step::Load { to, dose } => self.review_to_load(&self.dose(*dose), &self.load(*to)),
             Step::Change { quantity, by } => {
                 let to = suggestion.dose.value(*quantity).map(|value| value + i64::from(*by));
                 let step = to.map(|to| self.dose_step(suggestion.dose.kind(), *quantity, to)).unwrap_or_default();
@@ -117,6 +122,7 @@ impl Words {
         match reduction {
             Reduction::Half(HalfOfDay::BeforeNoon) => self.text(Key::ReviewOnlyBeforeNoon).to_owned(),
             Reduction::Half(HalfOfDay::AfterNoon) => self.text(Key::ReviewOnlyAfterNoon).to_owned(),
+            Reduction::FewerTimes { from, to } => self.review_fewer_times(usize::from(*to), from),
             Reduction::FewerSlots { from, to } => self.review_fewer_sessions(usize::from(*to), from),
             Reduction::ShorterDose(_) | Reduction::ShortenOrEnd => self.text(Key::ReviewShortenOrEnd).to_owned(),
         }
@@ -173,6 +179,8 @@ fn hindered(hindrance: Hindrance) -> Key {
         Hindrance::EyesApart => Key::ReviewWhyClosedEyesByYou,
         Hindrance::Test => Key::ReviewWhyTest,
         Hindrance::NotStepped => Key::ReviewWhyNotStepped,
+        Hindrance::ByCalendar => Key::ReviewWhyByCalendar,
+        Hindrance::GoalReached => Key::ReviewWhyGoalReached,
         Hindrance::AsNeeded => Key::ReviewWhyAsNeeded,
         Hindrance::ToCome => Key::ReviewWhyToCome,
         Hindrance::Over => Key::ReviewWhyOver,

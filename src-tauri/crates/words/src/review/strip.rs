@@ -41,7 +41,7 @@ impl Words {
 
     fn strip_done(self, review: &Review, names: Names<'_>) -> StripCell {
         let share = |item: &&ItemAdherence| item.shares.and_then(|shares| shares.thousandths.checked_div(shares.n));
-        let owed = |item: &&ItemAdherence| item.in_force && item.shares.is_some();
+        let owed = |item: &&ItemAdherence| item.in_force && item.shares.is_some() && names.is_exercise(item.item);
         let least = review.adherence.iter().filter(owed).min_by_key(share);
         let Some((item, kept, shares)) = least.and_then(|item| Some((item, item.kept?, item.shares?))) else {
             return self.cell(Key::ReviewStripDone, Key::ReviewNothingDue, String::new(), false);

@@ -137,6 +137,7 @@ fn a_change_is_described_by_its_result() {
     let to_less = line(Proposal::Progress(Step::Rung { to: chair, dose: less }));
     assert_eq!(to_less, "Progress to “Back free”, 3 holds of 5 seconds", "a dose that changes is part of it");
     assert_eq!(line(Proposal::Reduce(Reduction::ShorterDose(holds))), "Reduce to 2 holds");
+    assert_eq!(line(Proposal::Reduce(Reduction::FewerTimes { from: 3, to: 2 })), "Ask less: 2 times a week instead of 3");
     assert_eq!(line(Proposal::Reduce(Reduction::FewerSlots { from: 9, to: 4 })), "Ask less: 4 sessions a day instead of 9");
     let before_noon = Proposal::Reduce(Reduction::Half(HalfOfDay::BeforeNoon));
     assert_eq!(line(before_noon), "Ask less: only the sessions before noon");
@@ -157,8 +158,24 @@ fn what_is_to_be_asked_follows_the_reasons() {
 fn every_reason_has_a_sentence_of_its_own() {
     let score = Score::at_most_ten;
     let day = DayNumber(3);
-    use Hindrance::{AsNeeded, AtTheTop, EyesApart, GateClosed, NotStepped, Over, SoftAndClosed, Test, ToCome, Unknown};
-    let hindrances = [AtTheTop, GateClosed, SoftAndClosed, EyesApart, Test, NotStepped, AsNeeded, ToCome, Over, Unknown];
+    use Hindrance::{
+        AsNeeded, AtTheTop, ByCalendar, EyesApart, GateClosed, GoalReached, NotStepped, Over, SoftAndClosed, Test, ToCome,
+        Unknown,
+    };
+    let hindrances = [
+        AtTheTop,
+        GateClosed,
+        SoftAndClosed,
+        EyesApart,
+        Test,
+        NotStepped,
+        ByCalendar,
+        GoalReached,
+        AsNeeded,
+        ToCome,
+        Over,
+        Unknown,
+    ];
     let mut reasons = vec![
         Reason::Alarm { id: exercises::id::AlarmId([1; 8]), trouble: Trouble::Fell },
         Reason::NothingDone { owed: 12 },

@@ -2,7 +2,8 @@
 
 use super::grid::letter;
 use super::{Names, ReviewQuestion, upper};
-use crate::Words;
+use crate::{Key, Words};
+use exercises::adherence::ItemAdherence;
 use exercises::chart::{LegendEntry, groups, legend_entries};
 use exercises::review::Review;
 use wire::clinic::ReviewPage;
@@ -54,7 +55,18 @@ impl Words {
 
     fn write_done(self, page_text: &mut PageText, review: &Review, names: Names<'_>) {
         self.heading(page_text, ReviewQuestion::Done, review.adherence.is_empty());
-        for item in &review.adherence {
+        let (exercise, care) = names.exercise_and_care(&review.adherence);
+        self.write_items(page_text, review, &exercise, names);
+        if !care.is_empty() {
+            page_text.line(1, self.text(Key::ReviewCare));
+            self.write_items(page_text, review, &care, names);
+        }
+        self.delay(&review.delays, review.start).iter().for_each(|line| page_text.line(1, line));
+        page_text.line(1, &self.legend_entries(review));
+    }
+
+    fn write_items(self, page_text: &mut PageText, review: &Review, items: &[ItemAdherence], names: Names<'_>) {
+        for item in items {
             let name = names.item(item.item);
             page_text.line(1, &if item.in_force { name } else { self.name_with_note(&name, self.no_longer()) });
             page_text.line(2, &self.adherence(item, review.start).line(self));
@@ -63,8 +75,6 @@ impl Words {
             self.string_rows(&review.days, item.item).iter().for_each(|row| page_text.row(2, row));
             self.adherence_details(item, review.start).iter().for_each(|line| page_text.line(2, line));
         }
-        self.delay(&review.delays, review.start).iter().for_each(|line| page_text.line(1, line));
-        page_text.line(1, &self.legend_entries(review));
     }
 
     /// The meaning of those signs of [`Words::string_rows`] that occur.

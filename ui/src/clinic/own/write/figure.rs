@@ -22,6 +22,7 @@ pub fn FigureFields() -> impl IntoView {
         <section class="sheet">
             <Fold title=words.text(Key::DrawFigure) inside=Signal::stored(String::new()) open=true>
                 <div class="fields"><Like/><Which/><ViewChoice/></div>
+                <p class="small soft">{words.text(Key::DrawNearFar)}</p>
                 <div class="drawing-table">
                     <div class="stack-2"><Positions/><Board/></div>
                     <Joints/>

@@ -70,6 +70,11 @@ fn default_doses_keep_to_the_usual_range() {
             Dose::Care { minutes } => assert!(minutes <= 15, "{}", exercise.id),
             Dose::Prompt => {}
             Dose::Beat { seconds, per_minute, .. } => assert!(seconds <= 30 && per_minute <= 60, "{}", exercise.id),
+            Dose::Quota { minutes: start, step, every_days, goal }
+            | Dose::QuotaTimes { times: start, step, every_days, goal } => {
+                assert!(start <= 10 && goal <= 30, "{}: begun below what is tolerated", exercise.id);
+                assert!(step > 0 && every_days >= 2 && u16::from(step) * 5 <= u16::from(start) * 2, "{}", exercise.id);
+            }
             Dose::Count { seconds } => assert_eq!(seconds, 30, "{}", exercise.id),
             Dose::Limit { trials, cap_s, .. } => assert!(trials <= 3 && cap_s <= 30, "{}", exercise.id),
         }

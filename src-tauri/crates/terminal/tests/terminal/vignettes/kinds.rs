@@ -1,7 +1,7 @@
 //! People who do exercises of the rarer kinds.
 
 use super::person::Person;
-use super::prescribed::{Dose, about, chair_rise, chin_back, gaze, turn_head};
+use super::prescribed::{Dose, about, chair_rise, chin_back, gaze, sitting, turn_head};
 use serde_json::{Value, json};
 
 #[test]
@@ -102,4 +102,66 @@ fn a_beat_that_was_too_much_is_made_slower() {
     let review = finn.review(8);
     review.proposes(1, "ease");
     assert_eq!(review.of("items", 1)["step"], "beats -10");
+}
+
+#[test]
+fn graded_activity_asks_each_day_for_what_the_calendar_says() {
+    let mut gus = Person::with(&[sitting()]);
+    // On the first day what is asked, later always two minutes less than that.
+    (0..12).for_each(|day| gus.goes_on(1, day, "18:05", if day < 3 { 10 } else { 8 + 2 * (day / 3) }));
+    let review = gus.review(11);
+    assert_eq!(review.done(1), (3, 12));
+    let words = gus.review_in_words(11);
+    assert!(words.contains("138 of 156 minutes"), "{words}");
+    assert!(words.contains("16 minutes, 2 more every 3 days, up to 30"), "{words}");
+}
+
+#[test]
+fn graded_activity_is_kept_talked_about_or_made_shorter_and_pain_does_not_ease_it() {
+    let mut hedy = Person::with(&[sitting()]);
+    for day in 0..12 {
+        hedy.goes_on(1, day, "18:05", 10 + 2 * (day / 3));
+        hedy.hurts(1, day, "18:30", 5);
+        hedy.morning(day, 4);
+    }
+    hedy.review(11).proposes(1, "keep");
+    let mut ivo = Person::with(&[sitting()]);
+    (0..14)
+        .for_each(|day| if day % 6 == 0 { ivo.goes_on(1, day, "18:05", 10 + 2 * (day / 3)) } else { ivo.morning(day, 1) });
+    let review = ivo.review(13);
+    review.proposes(1, "reduce");
+    let words = ivo.review_in_words(13);
+    assert!(words.contains("to 13 minutes"), "from the eighteen that the calendar has reached: {words}");
+}
+
+#[test]
+fn a_card_that_goes_on_with_graded_activity_is_no_change() {
+    let mut jan = Person::with(&[sitting()]);
+    (0..6).for_each(|day| jan.goes_on(1, day, "18:05", 10 + 2 * (day / 3)));
+    jan.gets_another_card(6, |plan| plan.items[0].dose = Dose::Quota(14, 2, 30));
+    (6..10)
+        .for_each(|day| if day % 3 == 0 { jan.goes_on(1, day, "18:05", 10 + 2 * (day / 3)) } else { jan.morning(day, 1) });
+    let review = jan.review(9);
+    // Eight of ten since the first card; since the second alone it would be two of four, of which nothing can be said.
+    assert_eq!(review.done(1), (8, 10));
+    review.proposes(1, "keep");
+    review.because(1, &["by-calendar"]);
+}
+
+#[test]
+fn graded_activity_above_its_limit_is_talked_about_and_at_its_goal_a_new_one_is_due() {
+    let mut kim = Person::with(&[sitting()]);
+    for day in 0..6 {
+        kim.goes_on(1, day, "18:05", 10 + 2 * (day / 3));
+        kim.hurts(1, day, "18:30", if day == 5 { 7 } else { 3 });
+    }
+    let review = kim.review(5);
+    review.proposes(1, "talk");
+    review.because(1, &["above-limit"]);
+    let mut lea = Person::with(&[sitting().dose(Dose::Quota(10, 2, 14))]);
+    (0..9).for_each(|day| lea.goes_on(1, day, "18:05", (10 + 2 * (day / 3)).min(14)));
+    let review = lea.review(8);
+    review.proposes(1, "keep");
+    review.because(1, &["goal-reached"]);
+    assert_eq!(review.done(1), (9, 9));
 }

@@ -31,6 +31,22 @@ fn another_load_is_a_change_and_a_step_of_the_dose_keeps_it() {
 }
 
 #[test]
+fn once_the_repetitions_have_grown_the_weight_does() {
+    let weight = heel_raise().dose(Dose::Reps(2, 15)).with("load = { kg = 2.5 }");
+    let mut ida = Person::with(&[weight]);
+    for day in 0..14 {
+        ida.morning(day, 1);
+        ida.does(1, day, "18:02");
+        ida.hurts(1, day, "18:10", 1);
+    }
+    let review = ida.review(13);
+    review.proposes(1, "progress");
+    assert_eq!(review.of("items", 1)["step"], "load 3 kg");
+    let words = ida.review_in_words(13);
+    assert!(words.contains("repetitions with 3 kg"), "{words}");
+}
+
+#[test]
 fn days_after_the_last_summary_are_not_counted() {
     let mut kit = Person::with(&[heel_raise()]);
     for day in 0..22 {

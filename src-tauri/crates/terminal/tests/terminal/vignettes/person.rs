@@ -171,6 +171,11 @@ impl Person {
         self.runs(item, day, time, &format!("\"count\":{count}"));
     }
 
+    /// An activity went on for these minutes.
+    pub fn goes_on(&mut self, item: u8, day: u64, time: &str, minutes: u64) {
+        self.runs(item, day, time, &format!("\"held\":[{}]", minutes * 60));
+    }
+
     /// Trials of these seconds.
     pub fn stands(&mut self, number: u8, day: u64, time: &str, seconds: &[f64]) {
         let work = self.item(number).trials(seconds);
@@ -233,6 +238,13 @@ impl Person {
             let (_, said) = self.record_file(device, &text);
             assert_eq!((said.code, said.err.as_str()), (Some(0), ""), "{said:?}");
         }
+    }
+
+    /// What the first screen of the device in use says.
+    pub fn sees_now(&mut self, day: u64, time: &str) -> String {
+        self.record();
+        let at = self.moment(day, time);
+        self.place.done(&["--home", self.device, "--at", &at, "patient", "now"])
     }
 
     /// Recording what was not yet recorded is refused, and nothing of it is kept.

@@ -20,6 +20,8 @@ pub enum Dose {
     Count(u32),
     /// Rounds, seconds of each, and beats a minute.
     Beat(usize, u32, u32),
+    /// Minutes on the first day, minutes added every three days, and the goal.
+    Quota(u32, u32, u32),
 }
 
 /// One item of a plan.
@@ -118,6 +120,11 @@ pub fn gaze() -> Prescribed {
     item("gaze-on-spot", None, Dose::Beat(3, 30, 60))
 }
 
+/// Sitting, ten minutes and two more every three days, up to thirty.
+pub fn sitting() -> Prescribed {
+    item("sitting-time", None, Dose::Quota(10, 2, 30))
+}
+
 /// The test of rising from a chair.
 pub fn chair_rise() -> Prescribed {
     item("chair-rise-30s", None, Dose::Count(30))
@@ -212,7 +219,7 @@ impl Prescribed {
             Dose::Hold(times, seconds) | Dose::Beat(times, seconds, _) => format!("\"held\":{:?}", vec![seconds; times]),
             Dose::Reps(sets, each) => format!("\"done\":{:?}", vec![each; sets]),
             Dose::Balance(trials, target) | Dose::Limit(trials, target) => self.trials(&vec![f64::from(target); trials]),
-            Dose::Count(_) => panic!("a count has a number of its own"),
+            Dose::Count(_) | Dose::Quota(..) => panic!("a number of its own"),
         }
     }
 
@@ -240,7 +247,7 @@ impl Prescribed {
                 (done[sets - 1], failed[sets - 1]) = (each - 1, 1);
                 format!("\"done\":{done:?},\"failed\":{failed:?}")
             }
-            Dose::Balance(..) | Dose::Limit(..) | Dose::Count(_) => panic!("a result of its own"),
+            Dose::Balance(..) | Dose::Limit(..) | Dose::Count(_) | Dose::Quota(..) => panic!("a result of its own"),
         }
     }
 
@@ -250,7 +257,7 @@ impl Prescribed {
             Dose::Hold(_, seconds) | Dose::Beat(_, seconds, _) => format!("\"held\":[{seconds}]"),
             Dose::Reps(_, each) => format!("\"done\":[{each}]"),
             Dose::Balance(_, target) | Dose::Limit(_, target) => self.trials(&[f64::from(target)]),
-            Dose::Count(_) => panic!("a count has one part"),
+            Dose::Count(_) | Dose::Quota(..) => panic!("it has one part"),
         }
     }
 
@@ -265,6 +272,9 @@ impl Prescribed {
                 format!("beat = {{ repetitions = {times}, seconds = {seconds}, per_minute = {beats}, rest = 20 }}")
             }
             Dose::Count(seconds) => format!("count = {{ seconds = {seconds} }}"),
+            Dose::Quota(minutes, step, goal) => {
+                format!("quota = {{ minutes = {minutes}, step = {step}, every_days = 3, goal = {goal} }}")
+            }
             Dose::Limit(trials, cap) => format!("limit = {{ trials = {trials}, cap = {cap}, rest = 20 }}"),
         };
         let maybe = |name: &str, value: Option<String>| value.map(|value| format!("{name} = {value}\n")).unwrap_or_default();

@@ -1,7 +1,7 @@
 //! People who do an exercise on days of their own choice, or every so many days.
 
 use super::person::Person;
-use super::prescribed::{Plan, Prescribed, chin_back, heel_raise};
+use super::prescribed::{Plan, Prescribed, chair_rise, chin_back, heel_raise};
 use chrono::NaiveDate;
 use serde_json::{Value, json};
 
@@ -38,6 +38,34 @@ fn a_week_in_progress_owes_only_what_was_done_until_it_is_over() {
     jan.does(1, 4, "18:00");
     assert_eq!(jan.review(5).done(1), (2, 2));
     assert_eq!(jan.review(7).done(1), (2, 3), "on the Monday after it is known");
+}
+
+#[test]
+fn the_first_screen_says_how_far_the_week_has_come() {
+    let mut ines = Person::with(&[thrice()]);
+    ines.does(1, 1, "18:00");
+    assert!(ines.sees_now(2, "09:00").contains("1 of 3 this week"));
+    assert!(ines.sees_now(7, "09:00").contains("0 of 3 this week"));
+}
+
+#[test]
+fn of_whoever_manages_once_a_week_twice_are_asked_and_not_three_times() {
+    let mut jo = Person::with(&[thrice()]);
+    (0..4).for_each(|week| jo.does(1, 7 * week + 1, "18:00"));
+    (0..28).for_each(|day| jo.morning(day, 1));
+    let review = jo.review(27);
+    assert_eq!(review.done(1), (4, 12));
+    review.proposes(1, "reduce");
+    assert_eq!(review.of("items", 1)["step"], "2 of 3 a week");
+}
+
+#[test]
+fn a_test_every_second_week_that_is_done_some_days_late_is_done_and_moved() {
+    let mut kai = Person::with(&[chair_rise().on_days("{ every = 14 }")]);
+    [3, 14, 25].into_iter().for_each(|day| kai.counts(1, day, "18:05", 12));
+    (0..30).for_each(|day| kai.morning(day, 1));
+    let review = kai.review(29);
+    assert_eq!((review.done(1), moved(&review)), ((3, 3), &2.into()), "three days late, on its day, three days early");
 }
 
 #[test]
