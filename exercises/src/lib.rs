@@ -45,3 +45,4 @@ pub mod suspension;
 pub mod sway;
 pub mod time;
 pub mod today;
+pub mod visit;

@@ -51,7 +51,7 @@ impl Day<'_> {
     }
 
     fn at_slot(&self, slot: &Slot, chance: &mut StdRng) -> Option<(usize, RunsFileEntry)> {
-        let (due, item) = (slot.due?, self.plan.item(slot.slot.item)?);
+        let (due, item) = (slot.due?, &*self.plan.item_on(slot.slot.item, slot.slot.day)?);
         let hour = slot.minute / 60;
         let trouble = self.person.trouble.filter(|(day, _, during)| *day == self.number && *during == item.id.0);
         let at = due.plus_ms(chance.gen_range(20_000..1_500_000));

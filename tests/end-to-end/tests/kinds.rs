@@ -166,6 +166,13 @@ exercise = "gaze-on-spot"
 beat = { repetitions = 1, seconds = 5, per_minute = 120, rest = 0 }
 at = ["09:00"]
 days = "every-day"
+
+[[item]]
+number = 4
+exercise = "bag-lift"
+quota-times = { times = 2, step = 1, every_days = 1, goal = 4 }
+at = ["09:00"]
+days = "every-day"
 "#;
 
 #[test]
@@ -223,8 +230,24 @@ fn what_has_a_result_or_a_beat_is_guided_and_recorded() {
     window.press("Back");
     window.press("A little, and it is settling");
     window.press("0");
+
+    window.see("2 times, 1 more every day, up to 4");
+    looked_at(&window, "quota-now");
+    window.start_what_is_due();
+    window.see("At your own pace");
+    looked_at(&window, "quota");
+    window.press("Count one");
+    window.press("Count one");
+    window.see("2 of 2 repetitions done.");
+    window.press("Continue");
+    window.press("0");
     window.press("Record");
     window.see("Tests by repetitions");
     looked_at(&window, "record-results");
     window.close();
+
+    let next_day = desktop.open("patient").at("2027-03-02T09:00:30+01:00").zone(ZONE).start();
+    next_day.press("Plan");
+    next_day.see("3 times, 1 more every day, up to 4");
+    looked_at(&next_day, "quota-plan");
 }

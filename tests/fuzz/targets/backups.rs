@@ -8,13 +8,14 @@ use std::fs;
 use std::path::PathBuf;
 use store::Home;
 
-const SAMPLES: [&[u8]; 6] = [
+const SAMPLES: [&[u8]; 7] = [
     include_bytes!("../../../src-tauri/crates/store/tests/samples/v1.db"),
     include_bytes!("../../../src-tauri/crates/store/tests/samples/v2.db"),
     include_bytes!("../../../src-tauri/crates/store/tests/samples/v3.db"),
     include_bytes!("../../../src-tauri/crates/store/tests/samples/v4.db"),
     include_bytes!("../../../src-tauri/crates/store/tests/samples/v5.db"),
     include_bytes!("../../../src-tauri/crates/store/tests/samples/v6.db"),
+    include_bytes!("../../../src-tauri/crates/store/tests/samples/v7.db"),
 ];
 const DAY: &str = "2026-11-25";
 

@@ -15,6 +15,7 @@ use exercises::plan::{Aftercare, AgeBand, Band, BodySide, Risk, Side};
 use exercises::run::{RunEnd, SetUp, TrialEnd};
 use exercises::summary::RunTiming;
 use exercises::sway::{Flag, Reason, SourceKind};
+use exercises::visit::{Advice, Moment};
 
 macro_rules! coded {
     ($($choice:ident { $($value:ident = $code:literal),+ $(,)? })+) => {
@@ -279,6 +280,8 @@ named! {
         RubberBand = "rubber-band",
         Mark = "mark",
     }
+    Moment { Before = "before", After = "after", Once = "once" }
+    Advice { Talk = "talk", Ease = "ease", Reduce = "reduce", Progress = "progress", Keep = "keep" }
     Tie { Band = "band", Strap = "strap", Stick = "stick" }
     End {
         NearHand = "near-hand", FarHand = "far-hand", NearThigh = "near-thigh", FarThigh = "far-thigh",

@@ -21,6 +21,7 @@ pub mod review_json;
 pub mod runs_file;
 pub mod series;
 pub mod summary;
+pub mod visit;
 
 mod cbor;
 mod choices;

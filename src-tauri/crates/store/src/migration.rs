@@ -24,6 +24,7 @@ const STEPS: &[Step] = &[
     &[table::origin::SQL, table::former_log::SQL],
     &[table::manifest::SQL, table::device::SQL],
     &[table::own_exercise::SQL, table::plan_set::SQL],
+    &[table::visit::SQL],
 ];
 
 /// The schema version that this program writes.

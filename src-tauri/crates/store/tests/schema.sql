@@ -1,5 +1,5 @@
 PRAGMA application_id = 0x43796f76;
-PRAGMA user_version = 6;
+PRAGMA user_version = 7;
 
 CREATE TABLE card (
     plan BLOB NOT NULL,
@@ -128,3 +128,14 @@ CREATE TABLE setting (
     name TEXT NOT NULL PRIMARY KEY,
     value TEXT NOT NULL
 ) STRICT, WITHOUT ROWID;
+
+CREATE TABLE visit (
+    id INTEGER NOT NULL PRIMARY KEY AUTOINCREMENT,
+    patient INTEGER NOT NULL REFERENCES patient (id) ON DELETE CASCADE,
+    sealed BLOB NOT NULL CHECK (length(sealed) > 0)
+) STRICT;
+
+CREATE TRIGGER visit_is_not_changed BEFORE UPDATE ON visit
+BEGIN SELECT RAISE(ABORT, 'visits are append-only'); END;
+
+CREATE INDEX visit_of_patient ON visit (patient);

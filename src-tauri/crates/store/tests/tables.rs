@@ -7,7 +7,9 @@ use std::fs;
 use std::path::Path;
 use store::table::card::{self, Card};
 use store::table::entry::{self, NewEntry};
-use store::table::{device, draft, issued, keys, log, manifest, norms, own_exercise, patient, plan_set, received, setting};
+use store::table::{
+    device, draft, issued, keys, log, manifest, norms, own_exercise, patient, plan_set, received, setting, visit,
+};
 use store::{Home, LATEST, StoreError, Tx};
 use support::{database, place};
 
@@ -117,6 +119,25 @@ fn own_exercises_and_sets_are_rows_whose_ids_are_never_used_twice() {
     .expect("all allowed");
     conflict(within(|tx| own_exercise::insert(tx, sealed(b""))), "length(sealed) > 0");
     conflict(within(|tx| plan_set::insert(tx, sealed(b""))), "length(sealed) > 0");
+}
+
+#[test]
+fn entries_of_visits_are_added_and_never_changed_and_go_with_their_patient() {
+    within(|tx| {
+        let (one, other) = (patient::insert(tx, sealed(b"one"))?, patient::insert(tx, sealed(b"other"))?);
+        let first = visit::insert(tx, one, sealed(b"first"))?;
+        let second = visit::insert(tx, other, sealed(b"second"))?;
+        assert_eq!(visit::of_patient(tx, one)?, [visit::Row { id: first, patient: one, sealed: b"first".to_vec() }]);
+        assert_eq!(visit::all(tx)?.len(), 2);
+        patient::remove(tx, other)?;
+        assert_eq!(visit::all(tx)?.len(), 1);
+        assert!(visit::insert(tx, one, sealed(b"third"))? > second);
+        Ok(())
+    })
+    .expect("all allowed");
+    conflict(within(|tx| visit::insert(tx, 99, sealed(b"x"))), "FOREIGN KEY");
+    let empty = |tx: &Tx<'_>| patient::insert(tx, sealed(b"one")).and_then(|one| visit::insert(tx, one, sealed(b"")));
+    conflict(within(empty), "length(sealed) > 0");
 }
 
 #[test]
@@ -426,6 +447,8 @@ fn databases_of_all_versions_open() {
                 let since_5 = |kept: Option<Vec<u8>>| kept.is_some() == (version >= 5);
                 assert!(since_5(manifest::get(view)?) && since_5(device::get(view, patients[0].id)?), "version {version}");
                 let since_6 = |rows: usize| rows == usize::from(version >= 6);
+                let entries = visit::of_patient(view, patients[0].id)?;
+                assert_eq!(entries.len(), usize::from(version >= 7), "version {version}");
                 assert!(since_6(own_exercise::all(view)?.len()) && since_6(plan_set::all(view)?.len()), "version {version}");
                 Ok::<_, StoreError>(())
             })

@@ -8,6 +8,7 @@ use crate::issuing;
 use crate::out::Out;
 use crate::prescribing;
 use crate::secrets;
+use crate::visiting;
 use actions::clinic::issuing::save_again;
 use actions::clinic::{devices, lock, norms, passphrase, patients, receiving, renewing, reviewing, saved_keys};
 use actions::{ActionResult, Clock, DataFolder, Moment, platform};
@@ -68,6 +69,7 @@ pub fn run(args: &Args, passphrase_file: Option<&Path>, what: &Clinic, clock: &C
         }
         Clinic::Review { code, form } => review(&folder, &moment, code, *form, out),
         Clinic::Patients => list(&folder, &moment, out),
+        Clinic::Visit { code, correct, what } => visiting::run(&mut folder, &moment, code, (*correct, what.as_ref()), out),
         Clinic::Facts { code, flags, lacks } => facts::run(&mut folder, code, flags.as_ref(), lacks.as_ref(), out),
         Clinic::Card { code, revision, out: out_folder } => {
             let saved = save_again(&mut folder, &moment, code, *revision, Some(out_folder))?;

@@ -17,6 +17,7 @@ mod out;
 mod patient;
 mod prescribing;
 mod secrets;
+mod visiting;
 
 use args::{Area, Args};
 use clap::Parser;

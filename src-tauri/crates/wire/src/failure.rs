@@ -3,6 +3,7 @@
 use exercises::alarm::Trouble;
 use exercises::file_fault::FileFault;
 use exercises::plan::check::Problem;
+use exercises::visit::VisitFault;
 use serde::{Deserialize, Serialize};
 
 /// Why an action was refused. When one of these is returned, nothing was changed or half-written.
@@ -305,6 +306,17 @@ pub enum Failure {
     SetRefused(Vec<Problem>),
     /// The clinic has as many sets as it can.
     TooManySets {
+        /// The limit.
+        most: u16,
+    },
+    /// Something cannot be noted as found at a visit.
+    VisitUnfit(VisitFault),
+    /// What was to be corrected was corrected already, or is not there.
+    VisitChanged,
+    /// There is no screening yet that could be repeated.
+    VisitNotScreened,
+    /// A patient's visits have as many entries as they can.
+    TooManyFindings {
         /// The limit.
         most: u16,
     },

@@ -14,6 +14,7 @@ pub mod failure;
 pub mod patient;
 pub mod prescribing;
 mod secret;
+pub mod visiting;
 
 pub use failure::Failure;
 pub use secret::Secret;
@@ -31,6 +32,7 @@ use patient::*;
 use prescribing::*;
 use serde::Serialize;
 use serde::de::DeserializeOwned;
+use visiting::*;
 
 /// A command that the window can call.
 pub trait Command {

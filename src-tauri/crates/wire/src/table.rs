@@ -195,6 +195,13 @@ macro_rules! commands {
                 /// Put the items of a set into a patient's plan.
                 UseSet = use_set(UseSetRequest) -> SetUsed;
             }
+
+            visiting {
+                /// A patient's visits.
+                ShowVisit = visit(PatientCode) -> VisitPage;
+                /// Note a finding, correct one, or take one back.
+                NoteFinding = note_finding(NoteRequest) -> VisitPage;
+            }
         }
     };
 }

@@ -21,6 +21,7 @@ mod pseudo;
 pub mod review;
 mod salvage;
 mod texts;
+mod visiting;
 
 pub use date::upper;
 pub use exercises::catalogue::Lang;

@@ -17,6 +17,7 @@ impl Words {
             "device" => Key::SalvageDevices,
             "own_exercise" => Key::SalvageOwnExercises,
             "plan_set" => Key::SalvageSets,
+            "visit" => Key::SalvageVisits,
             "manifest" => Key::SalvageManifest,
             _ => Key::SalvageOther,
         };

@@ -21,6 +21,8 @@ pub fn PlanItem(
 ) -> impl IntoView {
     let context = PatientContext::current();
     let words = context.app.words();
+    let today = context.today.with_untracked(|today| today.as_ref().map(|today| today.now.date()));
+    let item = today.map(|today| item.on(today, plan.header.issued).into_owned()).unwrap_or(item);
     let (of, id) = (plan.header.id, item.id);
     let texts = exercise.as_ref().and_then(|exercise| exercise.text(words.lang()));
     let name = texts.map_or_else(|| item.exercise.to_string(), |texts| texts.name.clone());
@@ -28,7 +30,6 @@ pub fn PlanItem(
     let serves = served(&plan, &item).map(|name| words.for_complaint(&name));
     let held = paused.map(|trouble| words.exercise_paused_because(words.trouble(trouble)));
     let ahead = ahead.map(|(from, times)| words.times_from(&words.weekday_date_inline(from), &words.schedule(&times)));
-    let today = context.today.with_untracked(|today| today.as_ref().map(|today| today.now.date()));
     let phase = today.and_then(|today| words.phase_on(item.phase, today));
     let over = today.is_some_and(|today| matches!(item.phase.on(today), PhaseState::Over(_)));
     let fixed = over || item.schedule.is_as_needed() || item.schedule.pattern.goes_over_midnight();

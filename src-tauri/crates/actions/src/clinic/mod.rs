@@ -22,3 +22,4 @@ pub mod saved_keys;
 mod sealed;
 pub mod sets;
 pub(crate) mod upkeep;
+pub mod visiting;

@@ -54,6 +54,11 @@ pub(super) fn set_place(id: i64) -> RowPlace {
     RowPlace::new("plan_set", &[&id.to_be_bytes()])
 }
 
+/// The place of an entry of a patient's visits.
+pub(super) fn visit_place(id: i64, patient: i64) -> RowPlace {
+    RowPlace::new("visit", &[&id.to_be_bytes(), &patient.to_be_bytes()])
+}
+
 fn manifest_place() -> RowPlace {
     RowPlace::new("manifest", &[&table::manifest::ID.to_be_bytes()])
 }
@@ -86,6 +91,10 @@ pub(super) fn all_rows(view: &View<'_>) -> Result<Vec<SealedRow>, StoreError> {
     rows.extend(table::norms::get(view)?.map(|sealed| row(NOBODY, norms_place(), sealed)));
     rows.extend(table::own_exercise::all(view)?.into_iter().map(|one| row(NOBODY, own_place(one.id), one.sealed)));
     rows.extend(table::plan_set::all(view)?.into_iter().map(|one| row(NOBODY, set_place(one.id), one.sealed)));
+    rows.extend(table::visit::all(view)?.into_iter().map(|one| {
+        let table::visit::Row { id, patient, sealed } = one;
+        row(patient, visit_place(id, patient), sealed)
+    }));
     Ok(rows)
 }
 

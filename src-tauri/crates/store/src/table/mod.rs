@@ -1,7 +1,8 @@
 //! The tables, one file each: its SQL, its row, its reads and its writes.
 //!
 //! For both roles: [`setting`]. For the patient: [`log`], [`card`], [`entry`]. For the clinic, encrypted: [`keys`], [`patient`],
-//! [`issued`], [`received`], [`norms`], [`draft`], [`device`], [`own_exercise`], [`plan_set`], and [`manifest`] over all of these.
+//! [`issued`], [`received`], [`norms`], [`draft`], [`device`], [`own_exercise`], [`plan_set`],
+//! [`visit`], and [`manifest`] over all of these.
 
 pub mod card;
 pub mod device;
@@ -19,3 +20,4 @@ pub mod patient;
 pub mod plan_set;
 pub mod received;
 pub mod setting;
+pub mod visit;

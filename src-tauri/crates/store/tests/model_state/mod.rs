@@ -6,7 +6,7 @@ use store::table::card::{self, Card};
 use store::table::entry::{self, NewEntry};
 use store::table::issued::{self, Issued};
 use store::table::received::{self, Received};
-use store::table::{device, draft, former_log, keys, log, manifest, norms, own_exercise, patient, plan_set, setting};
+use store::table::{device, draft, former_log, keys, log, manifest, norms, own_exercise, patient, plan_set, setting, visit};
 use store::{StoreError, Tx, View};
 
 /// The modelled contents. The comparison leaves out what [`observed`] cannot see: how often the log was exported, and which ids were
@@ -26,11 +26,13 @@ pub struct Model {
     norms: Option<Vec<u8>>,
     /// Own exercises, and sets.
     own: [BTreeMap<i64, Vec<u8>>; 2],
+    /// Entries of visits, each with its patient.
+    visits: BTreeMap<i64, (i64, Vec<u8>)>,
     manifest: Option<Vec<u8>>,
     /// Former ids of the log, each with the number of the last entry under it.
     former: Vec<(Vec<u8>, u32)>,
     exports: u32,
-    given: [i64; 5],
+    given: [i64; 6],
 }
 
 impl PartialEq for Model {
@@ -38,8 +40,8 @@ impl PartialEq for Model {
         let seen = |model: &Model| {
             let model = model.clone();
             let Model { settings, log, cards, entries, keys, patients, issued, received, .. } = model;
-            let Model { drafts, devices, norms, own, manifest, former, .. } = model;
-            let clinic = (keys, patients, issued, received, drafts, devices, norms, own, manifest);
+            let Model { drafts, devices, norms, own, visits, manifest, former, .. } = model;
+            let clinic = (keys, patients, issued, received, drafts, devices, norms, own, visits, manifest);
             (settings, log, cards, entries, with_entries(&former), clinic)
         };
         seen(self) == seen(other)
@@ -62,6 +64,7 @@ pub fn observed(view: &View<'_>) -> Result<Model, StoreError> {
             own_exercise::all(view)?.into_iter().map(|row| (row.id, row.sealed)).collect(),
             plan_set::all(view)?.into_iter().map(|row| (row.id, row.sealed)).collect(),
         ],
+        visits: visit::all(view)?.into_iter().map(|row| (row.id, (row.patient, row.sealed))).collect(),
         manifest: manifest::get(view)?,
         former: former_log::all(view)?.into_iter().map(|former| (former.id, former.entries)).collect(),
         ..Model::default()
@@ -112,6 +115,8 @@ pub enum Operation {
     Own(usize, Vec<u8>),
     ChangeOwn(usize, i64, Vec<u8>),
     NoOwn(usize, i64),
+    /// An entry of a patient's visits.
+    Visit(i64, Vec<u8>),
     Manifest(Vec<u8>),
     SealIssuedAnew(i64, Vec<u8>),
     SealReceivedAnew(i64, Vec<u8>),
@@ -142,6 +147,7 @@ impl Operation {
             (0..2usize, bytes()).prop_map(|(table, sealed)| Operation::Own(table, sealed)),
             (0..2usize, 1..5i64, bytes()).prop_map(|(table, id, sealed)| Operation::ChangeOwn(table, id, sealed)),
             (0..2usize, 1..5i64).prop_map(|(table, id)| Operation::NoOwn(table, id)),
+            (1..5i64, bytes()).prop_map(|(patient, sealed)| Operation::Visit(patient, sealed)),
             bytes().prop_map(Operation::Manifest),
             (1..5i64, bytes()).prop_map(|(id, sealed)| Operation::SealIssuedAnew(id, sealed)),
             (1..5i64, bytes()).prop_map(|(id, sealed)| Operation::SealReceivedAnew(id, sealed)),
@@ -182,6 +188,7 @@ impl Operation {
             Operation::ChangeOwn(_, id, sealed) => plan_set::update(tx, *id, sealed),
             Operation::NoOwn(0, id) => own_exercise::remove(tx, *id),
             Operation::NoOwn(_, id) => plan_set::remove(tx, *id),
+            Operation::Visit(patient, sealed) => visit::insert(tx, *patient, |id| Ok(bound(id, sealed))).map(drop),
             Operation::Manifest(sealed) => manifest::put(tx, sealed),
             Operation::SealIssuedAnew(id, sealed) => issued::update(tx, *id, sealed),
             Operation::SealReceivedAnew(id, sealed) => received::update(tx, *id, sealed),
@@ -217,6 +224,7 @@ impl Operation {
                 model.received.retain(|row| row.patient != id);
                 model.drafts.remove(&id);
                 model.devices.remove(&id);
+                model.visits.retain(|_, (patient, _)| *patient != id);
                 model.patients.remove(&id).is_some()
             }
             Operation::Issue { patient, revision } => model.issue(patient, revision),
@@ -236,6 +244,11 @@ impl Operation {
             }
             Operation::ChangeOwn(table, id, sealed) => model.own[table].get_mut(&id).map(|row| *row = sealed).is_some(),
             Operation::NoOwn(table, id) => always(model.own[table].remove(&id)),
+            Operation::Visit(patient, sealed) => {
+                let id = model.next(5);
+                model.visits.insert(id, (patient, bound(id, &sealed)));
+                model.patients.contains_key(&patient)
+            }
             Operation::Manifest(sealed) => always(model.manifest.insert(sealed)),
             Operation::SealIssuedAnew(id, sealed) => {
                 model.issued.iter_mut().find(|row| row.id == id).map(|row| row.sealed = sealed).is_some()

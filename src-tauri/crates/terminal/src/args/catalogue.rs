@@ -43,7 +43,7 @@ pub struct Find {
     pub unflagged: Option<BTreeSet<PrescriberFlag>>,
 }
 
-fn named<T: Named>(name: &str) -> Result<T, String> {
+pub fn named<T: Named>(name: &str) -> Result<T, String> {
     names::find(name).ok_or_else(|| names::all::<T>().join(", "))
 }
 

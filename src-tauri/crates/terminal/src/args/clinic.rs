@@ -2,6 +2,7 @@
 
 use super::catalogue::set;
 use super::prescribing::{OwnExercise, PlanSet};
+use super::visiting::VisitNote;
 use clap::{Subcommand, ValueEnum};
 use exercises::catalogue::{Equipment, PrescriberFlag};
 use exercises::id::LogId;
@@ -122,6 +123,17 @@ pub enum Clinic {
         /// What is not there, with commas between, such as mat; "" for nothing. It replaces what was said before
         #[arg(long, value_name = "THINGS", value_parser = set::<Equipment>)]
         lacks: Option<BTreeSet<Equipment>>,
+    },
+    /// Show what was found at a patient's visits, or note what was found today
+    Visit {
+        /// The patient's code
+        code: String,
+        /// The number of the finding that this one corrects
+        #[arg(long, value_name = "N")]
+        correct: Option<u32>,
+        /// What was found
+        #[command(subcommand)]
+        what: Option<VisitNote>,
     },
     /// List the devices that a patient's summaries came from, or leave one out of the review
     Devices {

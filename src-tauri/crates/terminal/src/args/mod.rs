@@ -5,12 +5,14 @@ mod catalogue;
 mod clinic;
 mod patient;
 mod prescribing;
+mod visiting;
 
 pub use analysis::{Proportion, Sway, System, Trend};
 pub use catalogue::{Catalogue, Find};
 pub use clinic::{Clinic, Form};
 pub use patient::{Correct, Patient};
 pub use prescribing::{OwnExercise, PlanSet};
+pub use visiting::VisitNote;
 
 use actions::{ActionResult, Clock};
 use chrono::NaiveDate;

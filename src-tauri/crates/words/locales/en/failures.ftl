@@ -192,6 +192,21 @@ failure-set-refused-advice = Change the plan file, then save the set.
 failure-too-many-sets = You have { $most } sets; there is no room for more.
 failure-too-many-sets-advice = Remove one that you no longer use, then try again.
 
+# $most (Number): characters.
+failure-visit-text = This text has 1 to { $most } characters where it may not be empty, at most { $most } otherwise, all of them visible.
+# $least (Number), $most (Number)
+failure-visit-value = This number is from { $least } to { $most }; pain and counts are whole numbers.
+failure-visit-trials = A measure has one to three results.
+failure-visit-side = The side is missing, or is none that fits.
+failure-visit-unfit-advice = Correct it and note it again. Nothing was stored.
+failure-visit-changed = What you wanted to correct was changed meanwhile, or is not there.
+failure-visit-changed-advice = Look at the visit again, then correct it.
+failure-visit-not-screened = There is no earlier screening that could be repeated.
+failure-visit-not-screened-advice = Ask about each condition, and note what holds.
+# $most (Number)
+failure-too-many-findings = This patient's visits already have { $most } entries, and there is no room for more.
+failure-too-many-findings-advice = Export the review for your records and begin a new patient code.
+
 # $revision (Number)
 failure-card-not-saved = Plan { $revision } for { $code } is issued, but its card could not be saved in { $folder }.
 failure-card-not-saved-advice = Make room or choose another folder, then show the card again from the patient's review, or run carryover clinic card. The plan does not need to be issued again.

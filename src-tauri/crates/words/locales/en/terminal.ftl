@@ -53,6 +53,7 @@ salvage-settings = Settings
 salvage-devices = Devices of patients
 salvage-manifest = List of the rows
 salvage-own-exercises = Exercises of your own
+salvage-visits = Visits
 salvage-sets = Sets
 salvage-other = Other data
 # $saved (Number)

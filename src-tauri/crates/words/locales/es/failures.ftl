@@ -184,6 +184,21 @@ failure-set-refused-advice = Cambie el archivo del plan y luego guarde el conjun
 failure-too-many-sets = Tiene { $most } conjuntos; no caben más.
 failure-too-many-sets-advice = Quite uno que ya no use e inténtelo de nuevo.
 
+# $most (Number): caracteres.
+failure-visit-text = Este texto tiene de 1 a { $most } caracteres si no puede quedar vacío, y como mucho { $most } en los demás casos, todos visibles.
+# $least (Number), $most (Number)
+failure-visit-value = Este número va de { $least } a { $most }; el dolor y los recuentos son números enteros.
+failure-visit-trials = Una medida tiene de uno a tres resultados.
+failure-visit-side = Falta el lado, o no es uno posible.
+failure-visit-unfit-advice = Corríjalo y anótelo otra vez. No se guardó nada.
+failure-visit-changed = Lo que quería corregir cambió entretanto o no existe.
+failure-visit-changed-advice = Vuelva a mirar la visita y corríjalo después.
+failure-visit-not-screened = No hay ningún cribado anterior que se pueda repetir.
+failure-visit-not-screened-advice = Pregunte por cada condición y anote lo que haya.
+# $most (Number)
+failure-too-many-findings = Las visitas de este paciente ya tienen { $most } entradas y no caben más.
+failure-too-many-findings-advice = Exporte la revisión para sus archivos y empiece un código de paciente nuevo.
+
 # $revision (Number)
 failure-card-not-saved = El plan { $revision } para { $code } se ha emitido, pero no se pudo guardar su tarjeta en { $folder }.
 failure-card-not-saved-advice = Haga sitio o elija otra carpeta y vuelva a mostrar la tarjeta desde el seguimiento del paciente, o ejecute carryover clinic card. No hace falta emitir el plan otra vez.

@@ -53,6 +53,7 @@ salvage-settings = Ajustes
 salvage-devices = Dispositivos de los pacientes
 salvage-manifest = Lista de las filas
 salvage-own-exercises = Ejercicios propios
+salvage-visits = Visitas
 salvage-sets = Conjuntos
 salvage-other = Otros datos
 salvage-whole = { $name }: recuperados { $saved }, perdidos ninguno.

@@ -129,6 +129,10 @@ impl Words {
                 (self.failure_set_refused(&self.problems(problems)), Key::FailureSetRefusedAdvice)
             }
             Failure::TooManySets { most } => (self.failure_too_many_sets(most), Key::FailureTooManySetsAdvice),
+            Failure::VisitUnfit(fault) => (self.visit_fault(*fault), Key::FailureVisitUnfitAdvice),
+            Failure::VisitChanged => (text(Key::FailureVisitChanged), Key::FailureVisitChangedAdvice),
+            Failure::VisitNotScreened => (text(Key::FailureVisitNotScreened), Key::FailureVisitNotScreenedAdvice),
+            Failure::TooManyFindings { most } => (self.failure_too_many_findings(most), Key::FailureTooManyFindingsAdvice),
             Failure::CardNotSaved { code, revision, folder } => {
                 (self.failure_card_not_saved(revision, code, folder), Key::FailureCardNotSavedAdvice)
             }

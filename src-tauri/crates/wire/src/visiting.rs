@@ -1,0 +1,37 @@
+//! Commands for what is found at a visit.
+
+pub use crate::markers::visiting::*;
+
+use chrono::NaiveDate;
+use exercises::catalogue::PrescriberFlag;
+use exercises::visit::{Finding, Visit};
+use serde::{Deserialize, Serialize};
+use std::collections::BTreeSet;
+
+/// A patient's visits.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct VisitPage {
+    /// The patient's code.
+    pub code: String,
+    /// The patient's name, if the clinic has it.
+    pub name: Option<String>,
+    /// The day of today's visit.
+    pub today: NaiveDate,
+    /// The visits, the newest first. Today's is among them once something was noted.
+    pub visits: Vec<Visit>,
+    /// The conditions that hold now.
+    pub flags: BTreeSet<PrescriberFlag>,
+    /// Entries that cannot be read.
+    pub unreadable: u16,
+}
+
+/// A finding to note.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct NoteRequest {
+    /// The patient's code.
+    pub code: String,
+    /// The number of the finding that it corrects.
+    pub replaces: Option<u32>,
+    /// What was found; `None` takes back what it replaces.
+    pub finding: Option<Finding>,
+}

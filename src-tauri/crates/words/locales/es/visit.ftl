@@ -1,0 +1,52 @@
+### Lo que se encuentra en una visita. Lo lee el clínico.
+
+visit-nothing = Todavía no hay nada anotado.
+visit-unreadable = { $n ->
+       [one] { $n } entrada no se puede leer.
+      *[other] { $n } entradas no se pueden leer.
+    }
+# $score (Number)
+visit-pain = dolor { $score } de 10
+# $place: «Zona lumbar, izquierda»; $line: las palabras del paciente; $pain: «dolor 6 de 10».
+visit-complaint = { $place }: { $line }; { $pain }
+# $score: «+2»; $word: «mejor».
+visit-change = Cambio desde la última vez: { $score }, { $word }
+visit-change-words = { $change }. «{ $words }»
+change-much-better = muchísimo mejor
+change-better = mejor
+change-slightly-better = un poco mejor
+change-none = sin cambio
+change-slightly-worse = un poco peor
+change-worse = peor
+change-much-worse = muchísimo peor
+visit-before = antes del tratamiento
+visit-after = después del tratamiento
+visit-pain-in = dolor, { $movement }
+visit-grip = fuerza de la mano
+visit-chair-rise = levantarse de la silla en 30 segundos
+visit-stance = sobre una pierna
+# $n (Number)
+visit-of-ten = { $n } de 10
+# $n (Number)
+visit-degrees = { $n }°
+# $n (Number)
+visit-kilograms = { $n } kg
+# $n (Number)
+visit-unit = { $n } { $unit }
+visit-at-least = { $amount } o más
+# Varios intentos. $n (Number)
+visit-of-trials = mejor { $best }, mediana { $median } de { $n }
+# $line: la medida y su resultado; $change: «+10°»; $since: «desde el 3 de marzo».
+visit-measured-since = { $line }. { $change } { $since }
+visit-since = desde el { $date }
+visit-since-before = desde antes del tratamiento
+visit-not-comparable = Diferencia desconocida, porque un tiempo no se midió hasta el final,
+visit-within = { $change }, dentro del error de medida ({ $error })
+visit-error-pain = 2 puntos; en dolor de cuello hasta 4
+visit-error-stance = 24 s para un solo tiempo
+visit-screening = Cribado: { $flags }. { $fell }
+visit-no-flag = ninguna de las condiciones preguntadas
+visit-fell = Una caída en los últimos doce meses.
+visit-did-not-fall = Ninguna caída en los últimos doce meses.
+visit-overridden = { $item }: no se siguió «{ $advice }». { $reason }
+visit-corrected = { $line } (corregido)

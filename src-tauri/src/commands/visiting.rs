@@ -1,0 +1,19 @@
+//! Commands for what is found at a visit.
+
+use super::{Args, CommandResult};
+use crate::session::Session;
+use actions::clinic::visiting;
+use tauri::State;
+use wire::visiting::{NoteFinding, ShowVisit};
+
+/// [`ShowVisit`].
+#[tauri::command]
+pub async fn visit(session: State<'_, Session>, args: Args<ShowVisit>) -> CommandResult<ShowVisit> {
+    session.with(|folder, moment| visiting::page(folder, moment, &args.code))
+}
+
+/// [`NoteFinding`].
+#[tauri::command]
+pub async fn note_finding(session: State<'_, Session>, args: Args<NoteFinding>) -> CommandResult<NoteFinding> {
+    session.with(|folder, moment| visiting::note(folder, moment, &args))
+}
