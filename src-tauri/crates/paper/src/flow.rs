@@ -4,6 +4,7 @@ use crate::block::{Block, ITEM_GAP, Kind, Line, Para};
 use crate::font::Fonts;
 use crate::mark::Mark;
 use crate::sheet::{Chapter, Sheet};
+use crate::text::told;
 use krilla::tagging::{Tag, TagKind};
 use std::num::NonZeroU16;
 
@@ -127,11 +128,12 @@ impl Flow {
     /// Puts a heading here, with what stands before it; those of the first two levels are chapters.
     pub fn heading(&mut self, level: u16, title: &str, (before, para): (&[Mark], &Para), x: f32) {
         self.need(para.height());
+        let title = told(title);
         if level <= 2 {
-            self.sheet.chapters.push(Chapter { title: title.to_owned(), page: self.page, y: self.y });
+            self.sheet.chapters.push(Chapter { title: title.clone(), page: self.page, y: self.y });
         }
         let level = NonZeroU16::new(level).unwrap_or(NonZeroU16::MIN);
-        self.sheet.open(Tag::Hn(level, Some(title.to_owned())));
+        self.sheet.open(Tag::Hn(level, Some(title)));
         if !before.is_empty() {
             self.sheet.put(self.page, before.to_vec(), None);
         }

@@ -10,7 +10,7 @@ const REGULAR: &[u8] = include_bytes!("../fonts/atkinson-hyperlegible-next-400-n
 const SEMI_BOLD: &[u8] = include_bytes!("../fonts/atkinson-hyperlegible-next-600-normal.ttf");
 
 /// Signs that can stand for one that the font lacks, the best first.
-const STAND_INS: [char; 3] = ['\u{fffd}', '\u{25a1}', '?'];
+const STAND_INS: [char; 4] = ['\u{fffd}', '\u{25a1}', '\u{25ca}', '?'];
 
 /// A weight.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]

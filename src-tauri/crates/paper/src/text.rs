@@ -18,11 +18,21 @@ fn joins(character: char) -> bool {
     matches!(character, '\u{ad}' | '\u{200b}'..='\u{200d}' | '\u{2060}' | '\u{fe00}'..='\u{fe0f}' | '\u{feff}' | '\u{1f3fb}'..='\u{1f3ff}')
 }
 
-/// The text with white space made one space, without what is hidden, and with [`Fonts::stand_in`] for each run of signs that the font lacks.
-pub fn printable(fonts: &Fonts, face: Face, text: &str) -> Printable {
+/// The text as it is written: letters composed, white space made one space, without what is hidden.
+fn written(text: &str) -> String {
     let words: Vec<&str> = text.split(|character: char| character.is_whitespace() && character != '\u{a0}').collect();
     let seen = |word: &&str| word.nfc().filter(|character| !is_hidden(*character)).collect::<String>();
-    let written = words.iter().map(seen).filter(|word| !word.is_empty()).collect::<Vec<_>>().join(" ");
+    words.iter().map(seen).filter(|word| !word.is_empty()).collect::<Vec<_>>().join(" ")
+}
+
+/// The text for a reader of the file's own lines: its title, its chapters, what stands in the place of a drawing.
+pub fn told(text: &str) -> String {
+    written(text).chars().filter(|character| is_speakable(*character)).collect()
+}
+
+/// The text with [`Fonts::stand_in`] for each run of signs that the font lacks.
+pub fn printable(fonts: &Fonts, face: Face, text: &str) -> Printable {
+    let written = written(text);
     let mut shown = String::new();
     let mut lacking = false;
     for character in written.chars() {
@@ -76,5 +86,6 @@ mod tests {
         assert_eq!(kept.as_deref(), Some("run 🏃🏽‍♀️ now"));
         assert_eq!(shown("שלום").0, fonts.stand_in().to_string());
         assert_eq!(shown("a\u{f0000}"), (format!("a{}", fonts.stand_in()), None));
+        assert_eq!(told("a\u{f0000} \u{1b}[31m\u{202e}b\u{ffff}"), "a [31mb");
     }
 }

@@ -5,6 +5,7 @@ use crate::font::Fonts;
 use crate::mark::{Mark, Paint, Way};
 use crate::sheet::{Child, Content, Role, Sheet};
 use crate::style::Colour;
+use crate::text::told;
 use exercises::figure::{Piece, Point};
 use krilla::Document;
 use krilla::SerializeSettings;
@@ -55,8 +56,8 @@ pub fn pdf(sheet: &Sheet, fonts: &Fonts, about: &About<'_>) -> Result<Vec<u8>, P
     sheet.top.iter().for_each(|place| tree.push(group(sheet, *place, &marked)));
     document.set_tag_tree(tree);
     document.set_outline(outline(sheet));
-    let author = Some(about.author.to_owned()).filter(|author| !author.is_empty());
-    let metadata = Metadata::new().title(about.title.to_owned()).language(about.language.to_owned());
+    let author = Some(told(about.author)).filter(|author| !author.is_empty());
+    let metadata = Metadata::new().title(told(about.title)).language(about.language.to_owned());
     document.set_metadata(metadata.authors(author.into_iter().collect()).creator(about.program.to_owned()));
     document.finish().map_err(|error| fault(&error))
 }

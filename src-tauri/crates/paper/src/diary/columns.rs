@@ -14,7 +14,7 @@ const DAY: f32 = mm(32.0);
 const ITEM: f32 = mm(34.0);
 const PAIN: f32 = mm(22.0);
 /// Least width of the column for notes.
-const NOTES: f32 = mm(38.0);
+const NOTES: f32 = mm(26.0);
 /// Room on each side of a heading within its column.
 pub(super) const WITHIN: f32 = 3.0;
 /// Greatest height of a heading that runs across its column.
@@ -58,10 +58,11 @@ impl<'a> Columns<'a> {
         let name = |item: &Item| {
             let found =
                 given.catalogue.get(&item.exercise).ok_or_else(|| PaperError::UnknownExercise(item.exercise.clone()))?;
+            let name = words.exercise_name(found);
             // Two levels of one exercise have columns of their own.
-            let level = words.rung_of(item, found);
-            let name = Some(words.exercise_name(found).to_owned()).into_iter().chain(level).collect::<Vec<_>>();
-            Ok(words.commas(&name))
+            let again = prescription.items.iter().filter(|other| other.exercise == item.exercise).count() > 1;
+            let level = words.rung_of(item, found).filter(|_| again);
+            Ok(level.map_or_else(|| name.to_owned(), |level| words.named_text(name, &level)))
         };
         let items = prescription.items.iter().map(|item| Ok((What::Item(item), name(item)?)));
         let mut titles = items.collect::<Result<Vec<_>, PaperError>>()?;

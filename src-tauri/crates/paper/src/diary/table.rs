@@ -13,13 +13,14 @@ use krilla::tagging::{BBox, Placement, TableHeaderScope, Tag};
 use std::ops::Range;
 use words::{Key, Words};
 
-/// Side of a box to tick, and the room between two.
-const BOX: f32 = mm(4.2);
-const BETWEEN: f32 = mm(1.5);
+/// Side of a box to tick and the room between two: usually, and where there are many.
+const BOXES: [(f32, f32); 2] = [(mm(4.2), mm(1.5)), (mm(3.5), mm(1.2))];
 /// Greatest height of a row.
 const ROW: f32 = mm(11.0);
 /// From a line to write on to the lower edge of its cell.
 const WRITE: f32 = mm(2.0);
+/// A shorter line would be too short to write on.
+const LEAST_LINE: f32 = mm(9.0);
 /// Width of lines within the table, and of those between weeks.
 const LINES: (f32, f32) = (0.7, 1.5);
 
@@ -142,40 +143,46 @@ fn day_cell(flow: &Flow, words: Words, first: Option<NaiveDate>, day: u8, cell: 
 
 fn contents(flow: &mut Flow, words: Words, (given, what): (&Diary<'_>, &What<'_>), day: u8, cell: Cell) {
     let times = match what {
-        What::Item(item) if !is_due(item, given.first, day) => return blank(flow, words.text(Key::DiaryNotPlanned), cell),
+        What::Item(item) if !is_due(item, given.first, day) => {
+            return sign(flow, "–", Some(words.text(Key::DiaryNotPlanned)), cell);
+        }
         What::Item(item) => item.schedule.pattern.minutes().len(),
         What::Pain | What::Notes => 0,
     };
     if times == 0 {
-        return blank(flow, words.text(Key::DiaryBlank), cell);
+        // An element with nothing in it would be left out, and the row would have a cell too few.
+        return sign(flow, "\u{a0}", None, cell);
     }
-    let Some(marks) = boxes(times, cell) else { return count(flow, words, times, cell) };
+    let Some(marks) = BOXES.into_iter().find_map(|size| boxes(times, cell, size)) else {
+        return count(flow, words, times, cell);
+    };
     let bbox = Rect::from_xywh(cell.x, cell.y, cell.width, cell.height).map(|rect| BBox::new(flow.page, rect));
     let tag = Tag::Figure(Some(words.diary_boxes(times))).with_bbox(bbox).with_placement(Some(Placement::Block));
     flow.sheet.element(tag, flow.page, marks, None);
 }
 
-/// A cell in which nothing stands; `said` is what a screen reader says of it.
-fn blank(flow: &mut Flow, said: &str, cell: Cell) {
-    let space = Para::new(&flow.fonts, style::DAY, "\u{a0}", cell.width).left(cell.x, cell.y);
-    flow.sheet.put(flow.page, space, Some(said.to_owned()));
+/// A sign in the middle of a cell, and what a screen reader says instead of it.
+fn sign(flow: &mut Flow, sign: &str, said: Option<&str>, cell: Cell) {
+    let para = Para::new(&flow.fonts, style::CAPTION, sign, cell.width);
+    let marks = para.centred(cell.x + cell.width / 2.0, cell.y + (cell.height - para.height()) / 2.0);
+    flow.sheet.put(flow.page, marks, said.map(str::to_owned));
 }
 
 /// Boxes to tick, in the middle of the cell; `None` if there is no room for so many.
-fn boxes(times: usize, cell: Cell) -> Option<Vec<Mark>> {
-    let each = BOX + BETWEEN;
-    let fit = |length: f32| ((length - BETWEEN) / each).floor().max(0.0) as usize;
+fn boxes(times: usize, cell: Cell, (side, between): (f32, f32)) -> Option<Vec<Mark>> {
+    let each = side + between;
+    let fit = |length: f32| ((length - between) / each).floor().max(0.0) as usize;
     let (across, rows) = (fit(cell.width), fit(cell.height));
     if across * rows < times {
         return None;
     }
     let lines = times.div_ceil(across);
-    let top = cell.y + (cell.height - lines as f32 * each + BETWEEN) / 2.0;
+    let top = cell.y + (cell.height - lines as f32 * each + between) / 2.0;
     let mut marks = Vec::new();
     for row in 0..lines {
         let of_row = across.min(times - row * across);
-        let left = cell.x + (cell.width - of_row as f32 * each + BETWEEN) / 2.0;
-        let at = |n: usize| rectangle(left + n as f32 * each, top + row as f32 * each, BOX, BOX);
+        let left = cell.x + (cell.width - of_row as f32 * each + between) / 2.0;
+        let at = |n: usize| rectangle(left + n as f32 * each, top + row as f32 * each, side, side);
         marks.extend((0..of_row).map(|n| outlined(at(n), INK, 0.8)));
     }
     Some(marks)
@@ -186,7 +193,10 @@ fn count(flow: &mut Flow, words: Words, times: usize, cell: Cell) {
     let para = Para::new(&flow.fonts, style::DAY, &words.diary_of(times), cell.width);
     let x = cell.x + cell.width - WITHIN - para.width();
     let y = cell.y + cell.height - WRITE;
-    flow.sheet.decorate(flow.page, vec![line((cell.x + WITHIN, y), (x - WITHIN, y), SOFT, LINES.0)]);
+    // In a narrow column the number is written above.
+    if x - cell.x > LEAST_LINE {
+        flow.sheet.decorate(flow.page, vec![line((cell.x + WITHIN, y), (x - WITHIN, y), SOFT, LINES.0)]);
+    }
     flow.sheet.put(flow.page, para.left(x, y - para.height() + 2.0), None);
 }
 

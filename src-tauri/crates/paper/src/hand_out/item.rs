@@ -7,6 +7,7 @@ use crate::figure::{self, Pictures};
 use crate::font::Fonts;
 use crate::motif;
 use crate::style::{self, Style, mm};
+use crate::text::told;
 use exercises::catalogue::{Exercise, Texts};
 use exercises::plan::{Item, Side};
 use krilla::geom::Rect;
@@ -47,9 +48,12 @@ impl Making<'_> {
     pub(super) fn item(&mut self, number: usize, item: &Item) -> Result<(), PaperError> {
         let found = self.given.catalogue.get(&item.exercise);
         let exercise = found.ok_or_else(|| PaperError::UnknownExercise(item.exercise.clone()))?;
-        let Some(texts) = exercise.level(item.rung.as_ref()).texts(self.words.lang()) else {
-            return Err(PaperError::UnknownExercise(item.exercise.clone()));
-        };
+        let unknown = || PaperError::UnknownExercise(item.exercise.clone());
+        let mut texts = exercise.level(item.rung.as_ref()).texts(self.words.lang()).ok_or_else(unknown)?;
+        if told(&texts.name).is_empty() {
+            // A heading has to say something.
+            texts.name = item.exercise.to_string();
+        }
         let measured = self.measured(item, exercise, &texts);
         self.make_room(&measured);
         // A clinic's own exercise may be written in one language alone, which a screen reader has to know.
@@ -128,7 +132,7 @@ impl Making<'_> {
 
     fn figures(&mut self, top: f32, measured: &Measured) {
         let Pictures { size: (wide, high), shapes, beside } = &measured.pictures;
-        let (page, left, name) = (self.flow.page, self.flow.frame.right - measured.pictures.width(), &measured.title);
+        let (page, left, name) = (self.flow.page, self.flow.frame.right - measured.pictures.width(), &told(&measured.title));
         let said = match shapes.len() {
             2 => vec![self.words.paper_figure_start(name), self.words.paper_figure_end(name)],
             _ => vec![self.words.paper_figure(name)],

@@ -48,6 +48,19 @@ struct Making<'a> {
 /// [`PaperError::UnknownExercise`] if the catalogue lacks one of the plan's exercises, [`PaperError::CodeTooLarge`] for a code that could
 /// not be read from paper.
 pub fn hand_out(given: &HandOut<'_>, paper: Paper, words: Words) -> Result<Vec<u8>, PaperError> {
+    let making = laid_out(given, paper, words)?;
+    let title = given.patient.map_or_else(|| words.text(Key::PaperTitle).to_owned(), |who| words.paper_title_for(who));
+    let about = write::About {
+        title: &title,
+        language: words.locale.tag(),
+        author: &given.plan.header.clinic,
+        program: words.text(Key::AppName),
+    };
+    write::pdf(&making.flow.sheet, &making.flow.fonts, &about)
+}
+
+/// All pages.
+fn laid_out<'a>(given: &'a HandOut<'a>, paper: Paper, words: Words) -> Result<Making<'a>, PaperError> {
     let size = paper.upright();
     let (left, right, top, bottom) = MARGINS;
     let frame = Frame { left, right: size.0 - right, top, bottom: size.1 - bottom };
@@ -63,14 +76,7 @@ pub fn hand_out(given: &HandOut<'_>, paper: Paper, words: Words) -> Result<Vec<u
     making.flow.sheet.close();
     making.string();
     foot::feet(&mut making.flow, words, (given.plan, given.patient));
-    let title = given.patient.map_or_else(|| words.text(Key::PaperTitle).to_owned(), |who| words.paper_title_for(who));
-    let about = write::About {
-        title: &title,
-        language: words.locale.tag(),
-        author: &given.plan.header.clinic,
-        program: words.text(Key::AppName),
-    };
-    write::pdf(&making.flow.sheet, &making.flow.fonts, &about)
+    Ok(making)
 }
 
 impl Making<'_> {
@@ -87,3 +93,6 @@ impl Making<'_> {
         }
     }
 }
+
+#[cfg(test)]
+mod tests;

@@ -65,7 +65,5 @@ diary-boxes = { $n ->
         [one] { $n } box to tick
        *[other] { $n } boxes to tick
     }
-# For screen readers, in the place of a line to write on.
-diary-blank = to fill in
-# For screen readers, in a cell of a day on which an exercise is not planned.
+# For screen readers, instead of a dash in a cell of a day on which an exercise is not planned.
 diary-not-planned = not planned

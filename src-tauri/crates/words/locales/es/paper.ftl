@@ -46,5 +46,4 @@ diary-boxes = { $n ->
         [one] { $n } casilla para marcar
        *[other] { $n } casillas para marcar
     }
-diary-blank = para rellenar
 diary-not-planned = no previsto

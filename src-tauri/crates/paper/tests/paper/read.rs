@@ -127,6 +127,29 @@ pub fn as_pdf_ua(bytes: &[u8], title: &str, language: &str, paper: Paper) {
     assert!(!fonts.is_empty() && fonts.iter().all(|font| font.contains("Identity-H       yes yes yes")), "{fonts:?}");
 }
 
+/// Checks that every word is on its page, away from the edges that printers cannot reach; the number of pages.
+pub fn nothing_is_cut(bytes: &[u8]) -> usize {
+    const EDGE: f64 = 12.0;
+    // Where poppler puts a text from right to left that stands for other signs.
+    const NOWHERE: &str = "xMin=\"0.000000\"";
+    let boxes = run("pdftotext", &["-bbox"], bytes, &["-"]);
+    let value = |line: &str, name: &str| -> f64 {
+        let (_, rest) = line.split_once(&format!("{name}=\"")).unwrap_or_else(|| panic!("{name} in {line}"));
+        rest.split('"').next().and_then(|number| number.parse().ok()).expect("a number")
+    };
+    let (mut pages, mut size) = (0, (0.0, 0.0));
+    for line in boxes.lines().map(str::trim) {
+        if line.starts_with("<page ") {
+            pages += 1;
+            size = (value(line, "width"), value(line, "height"));
+        } else if line.starts_with("<word ") && !line.contains(NOWHERE) {
+            let far = value(line, "xMax") <= size.0 - EDGE && value(line, "yMax") <= size.1 - EDGE;
+            assert!(far && value(line, "xMin") >= EDGE && value(line, "yMin") >= EDGE, "page {pages}: {line}");
+        }
+    }
+    pages
+}
+
 /// The texts of all codes on all pages, printed at 300 dots per inch in black and white.
 pub fn codes(bytes: &[u8]) -> Vec<String> {
     let folder = tempfile::tempdir().expect("a folder");

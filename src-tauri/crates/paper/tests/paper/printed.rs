@@ -1,12 +1,11 @@
-//! What is printed, read by other people's programs: poppler's for text, structure, fonts and pictures, and a reader of codes.
+//! The papers of the demo's plans and of every exercise.
 
-mod support;
-
+use crate::read;
+use crate::support::{catalogue, of_item, plan_of, plans};
 use chrono::NaiveDate;
 use exercises::plan::MAX_ITEMS;
 use paper::{Diary, HandOut, Paper, diary, hand_out};
 use pictures::qr::Code;
-use support::{catalogue, of_item, plan_of, plans, read};
 use words::{Key, Locale, Words};
 
 fn today() -> NaiveDate {
@@ -101,7 +100,8 @@ fn a_diary_is_a_table_with_headings_for_rows_and_columns() {
             let of_item = |item: &exercises::plan::Item| item.schedule.pattern.minutes().len();
             let has_two_a_day = plan.prescription.items.iter().any(|item| of_item(item) == 2);
             assert_eq!(drawings.contains(&words.diary_boxes(2)), has_two_a_day, "{drawings:?}");
-            assert!(text.contains(words.text(Key::DiaryBlank)), "cells to write in say so");
+            let has_free_days = plan.prescription.items.iter().any(|item| item.schedule.days != exercises::plan::Days::ALL);
+            assert_eq!(text.contains(words.text(Key::DiaryNotPlanned)), has_free_days, "a cell of a day without it says so");
         }
     }
 }

@@ -1,6 +1,4 @@
-//! Plans to be printed, and readers of what was printed.
-
-pub mod read;
+//! Plans to be printed.
 
 use chrono::{Days, NaiveDate};
 use exercises::catalogue::{Catalogue, Exercise, Sidedness};
