@@ -8,8 +8,8 @@ use krilla::tagging::ListNumbering;
 
 /// Room between the sign of a list's line and its text.
 const LABEL_GAP: f32 = 5.0;
-/// Room between two lines of a list.
-pub const ITEM_GAP: f32 = 2.5;
+/// Room between two lines of a list: of one paragraph each, and of several.
+const ITEM_GAPS: (f32, f32) = (2.5, 5.0);
 
 /// A paragraph, broken into lines.
 #[derive(Debug, Clone)]
@@ -85,10 +85,12 @@ fn lines(fonts: &Fonts, style: Style, shown: &str, width: f32) -> Vec<String> {
             taken = 0.0;
         }
         for character in word.chars() {
-            let advance = fonts.advance(style.face, style.size, character);
+            let before = lines.last().and_then(|line| line.chars().next_back());
+            let mut advance = fonts.advance(style.face, style.size, before, character);
             if character != ' ' && taken > 0.0 && taken + advance > width {
                 lines.push(String::new());
                 taken = 0.0;
+                advance = fonts.advance(style.face, style.size, None, character);
             }
             lines.last_mut().expect("there is always a line").push(character);
             taken += advance;
@@ -122,6 +124,11 @@ pub enum Kind {
     Paragraph(Para),
     /// A list, and the width of its signs.
     List(ListNumbering, f32, Vec<Line>),
+}
+
+/// Room between two lines of a list.
+pub fn item_gap(lines: &[Line]) -> f32 {
+    if lines.iter().any(|line| line.body.len() > 1) { ITEM_GAPS.1 } else { ITEM_GAPS.0 }
 }
 
 /// A block and the room above it.
@@ -162,7 +169,7 @@ impl Block {
         match &self.kind {
             Kind::Heading(_, _, para) | Kind::Paragraph(para) => para.height(),
             Kind::List(_, _, lines) => {
-                let gaps = lines.len().saturating_sub(1) as f32 * ITEM_GAP;
+                let gaps = lines.len().saturating_sub(1) as f32 * item_gap(lines);
                 lines.iter().map(Line::height).sum::<f32>() + gaps
             }
         }

@@ -1,6 +1,6 @@
 //! Places blocks below each other and goes on to the next page where one is full.
 
-use crate::block::{Block, ITEM_GAP, Kind, Line, Para};
+use crate::block::{Block, Kind, Line, Para, item_gap};
 use crate::font::Fonts;
 use crate::mark::Mark;
 use crate::sheet::{Chapter, Sheet};
@@ -115,7 +115,7 @@ impl Flow {
                 self.sheet.open(Tag::L(*numbering));
                 for (at, line) in lines.iter().enumerate() {
                     if at > 0 {
-                        self.space(ITEM_GAP);
+                        self.space(item_gap(lines));
                     }
                     self.need(line.height());
                     self.line(line, *indent, x);

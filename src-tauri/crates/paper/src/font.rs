@@ -1,6 +1,7 @@
 //! The letters: Atkinson Hyperlegible Next in two weights, the window's own, whole, since a card can hold any name.
 
 use crate::PaperError;
+use crate::kern::Kerning;
 use krilla::text::{Font, GlyphId, KrillaGlyph};
 use skrifa::instance::{LocationRef, Size};
 use skrifa::{FontRef, MetadataProvider};
@@ -35,7 +36,8 @@ pub struct Run {
 /// One font, to be measured and to be embedded.
 struct Loaded {
     /// The glyph of each character, and its width in ems.
-    signs: BTreeMap<char, (GlyphId, f32)>,
+    signs: BTreeMap<char, (skrifa::GlyphId, f32)>,
+    kerning: Kerning,
     embedded: Font,
 }
 
@@ -54,9 +56,9 @@ impl Loaded {
         let metrics = reader.glyph_metrics(Size::new(1.0), LocationRef::default());
         let sign = |(code, glyph): (u32, skrifa::GlyphId)| {
             let width = metrics.advance_width(glyph).unwrap_or_default();
-            Some((char::from_u32(code)?, (GlyphId::new(glyph.to_u32()), width)))
+            Some((char::from_u32(code)?, (glyph, width)))
         };
-        Ok(Loaded { signs: reader.charmap().mappings().filter_map(sign).collect(), embedded })
+        Ok(Loaded { signs: reader.charmap().mappings().filter_map(sign).collect(), kerning: Kerning::of(&reader), embedded })
     }
 }
 
@@ -94,26 +96,55 @@ impl Fonts {
     /// A line of text at a size, of characters that the face has.
     pub fn run(&self, face: Face, size: f32, text: &str) -> Run {
         let signs = &self.loaded(face).signs;
-        let mut glyphs = Vec::new();
-        let mut width = 0.0;
-        let mut upto = 0.0;
+        let mut glyphs: Vec<KrillaGlyph> = Vec::new();
+        let mut before = None;
         for (at, character) in text.char_indices() {
             let Some((glyph, advance)) = signs.get(&character).copied() else { continue };
+            if let Some(last) = glyphs.last_mut() {
+                last.x_advance += self.kern(face, before, character);
+            }
             let range = at..at + character.len_utf8();
-            glyphs.push(KrillaGlyph::new(glyph, advance, 0.0, 0.0, 0.0, range, None));
-            width += advance;
-            upto = if character == ' ' { upto } else { width };
+            glyphs.push(KrillaGlyph::new(GlyphId::new(glyph.to_u32()), advance, 0.0, 0.0, 0.0, range, None));
+            before = Some(character);
         }
-        Run { text: text.to_owned(), glyphs, width: upto * size }
+        Run { text: text.to_owned(), glyphs, width: self.width(face, size, text) }
     }
 
     /// The width of a text at a size, without a space at its end.
     pub fn width(&self, face: Face, size: f32, text: &str) -> f32 {
-        text.trim_end_matches(' ').chars().map(|character| self.advance(face, size, character)).sum()
+        let mut before = None;
+        let advance = |character| self.advance(face, size, before.replace(character), character);
+        text.trim_end_matches(' ').chars().map(advance).sum()
     }
 
-    /// From the beginning of a character to that of the next one.
-    pub fn advance(&self, face: Face, size: f32, character: char) -> f32 {
-        self.loaded(face).signs.get(&character).map_or(0.0, |(_, width)| width * size)
+    /// How much longer a text becomes at a size by a character after the one `before`.
+    pub fn advance(&self, face: Face, size: f32, before: Option<char>, character: char) -> f32 {
+        let own = self.loaded(face).signs.get(&character).map_or(0.0, |(_, width)| *width);
+        (own + self.kern(face, before, character)) * size
+    }
+
+    fn kern(&self, face: Face, before: Option<char>, character: char) -> f32 {
+        let Loaded { signs, kerning, .. } = self.loaded(face);
+        let pair = before.and_then(|before| signs.get(&before)).zip(signs.get(&character));
+        pair.map_or(0.0, |((left, _), (right, _))| kerning.between(*left, *right))
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn letters_that_lean_away_from_each_other_stand_closer() {
+        let fonts = Fonts::new().expect("the fonts");
+        for face in [Face::Regular, Face::SemiBold] {
+            let alone = |text: &str| text.chars().map(|one| fonts.width(face, 1.0, &one.to_string())).sum::<f32>();
+            for (text, closer) in [("To", true), ("AV", true), ("Yo", true), ("nn", false)] {
+                let (apart, together) = (alone(text), fonts.width(face, 1.0, text));
+                assert_eq!(together < apart - 0.005, closer, "{text} {face:?}: {together} of {apart}");
+                let drawn: f32 = fonts.run(face, 1.0, text).glyphs.iter().map(|glyph| glyph.x_advance).sum();
+                assert!((drawn - together).abs() < 1e-4, "{text} is drawn as it is measured");
+            }
+        }
     }
 }

@@ -10,10 +10,11 @@ use words::Words;
 /// From the foot of a page to its lower edge.
 const FOOT: f32 = mm(13.0);
 
-/// Whose paper it is, and which of its pages, at the foot of each.
+/// Whose paper it is, whom to call, and which of its pages, at the foot of each.
 pub fn feet(flow: &mut Flow, words: Words, (plan, patient): (&Plan, Option<&str>)) {
     let date = words.date_in_full(plan.header.issued);
-    let parts = [Some(plan.header.clinic.as_str()), patient, Some(date.as_str())];
+    let header = &plan.header;
+    let parts = [Some(header.clinic.as_str()), header.phone.as_deref(), patient, Some(date.as_str())];
     let said = words.commas(&parts.into_iter().flatten().filter(|part| !part.trim().is_empty()).collect::<Vec<_>>());
     let Frame { left, right, .. } = flow.frame;
     let (of, y) = (flow.sheet.pages.len(), flow.sheet.size.1 - FOOT);

@@ -16,6 +16,7 @@ mod flow;
 mod font;
 mod foot;
 mod hand_out;
+mod kern;
 mod mark;
 mod motif;
 mod sheet;

@@ -5,8 +5,9 @@ use crate::PaperError;
 use crate::block::{Block, Kind, Para, height};
 use crate::figure::{self, Pictures};
 use crate::font::Fonts;
+use crate::mark::{filled, rectangle};
 use crate::motif;
-use crate::style::{self, Style, mm};
+use crate::style::{self, ALARM, Style, mm};
 use crate::text::told;
 use exercises::catalogue::{Exercise, Texts};
 use exercises::plan::{Item, Side};
@@ -20,6 +21,8 @@ const BETWEEN: f32 = mm(7.0);
 const BELOW_FACTS: f32 = mm(2.0);
 /// From the upper edge of an exercise to its figures.
 const ABOVE_FIGURES: f32 = mm(1.0);
+/// Width of the bar beside signs to stop, and the room between both: the signs differ from precautions in print without colour too.
+const BAR: (f32, f32) = (2.5, mm(2.4));
 /// Room above an exercise.
 const ABOVE: f32 = mm(8.0);
 /// Room above its lists.
@@ -169,7 +172,12 @@ impl Making<'_> {
         if self.flow.page == page && high <= self.flow.frame.height() {
             self.flow.y = top;
             let half = (self.flow.frame.width() - BETWEEN) / 2.0;
-            self.flow.column(&measured.stop_signs, left + half + BETWEEN);
+            let x = left + half + BETWEEN;
+            if !measured.stop_signs.is_empty() {
+                let bar = rectangle(x - BAR.0 - BAR.1, top, BAR.0, height(&measured.stop_signs));
+                self.flow.sheet.decorate(page, vec![filled(bar, ALARM)]);
+            }
+            self.flow.column(&measured.stop_signs, x);
             self.flow.y = self.flow.y.max(bottom);
         } else {
             self.flow.space(ABOVE_LISTS);

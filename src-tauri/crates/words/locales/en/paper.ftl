@@ -30,7 +30,7 @@ paper-beat = { $what } { $n } s
 paper-note = From your clinician: { $note }
 # Safety: above a list of signs, each with what to do.
 paper-urgent = Stop at once and get help
-paper-urgent-what = If one of these happens, while exercising or later, do what stands below it.
+paper-urgent-what = If one of these happens, during the exercises or later, do what is written below it.
 paper-no-diagnosis = This sheet does not diagnose. What your clinic or the emergency services tell you comes first.
 paper-code = This plan on your phone or computer
 # $n (Number)
