@@ -137,7 +137,9 @@ fn stroke(colour: Colour, width: f32, dash: Option<(f32, f32)>) -> Stroke {
 
 fn path(outline: &[Piece]) -> Option<Path> {
     let mut builder = PathBuilder::new();
-    let xy = |point: Point| (point.x as f32, point.y as f32);
+    // A hundredth of a point is finer than any printer; more digits would double the size of the file.
+    let rounded = |length: f64| ((length * 100.0).round() / 100.0) as f32;
+    let xy = |point: Point| (rounded(point.x), rounded(point.y));
     for piece in outline {
         match *piece {
             Piece::Move(a) => {

@@ -1,11 +1,12 @@
 //! Where pages break.
 
 use super::*;
+use crate::mark::Mark;
 use crate::sheet::{Child, Sheet};
 use chrono::{Days, NaiveDate};
 use exercises::catalogue::Lang;
 use exercises::id::{ItemId, PlanId};
-use exercises::plan::{Header, Item, Pattern, Prescription, Schedule};
+use exercises::plan::{Header, Item, Pattern, Prescription, Schedule, Side};
 use krilla::tagging::TagKind;
 use words::Locale;
 
@@ -76,7 +77,7 @@ fn long(catalogue: &mut Catalogue) {
 }
 
 #[test]
-fn nothing_is_below_the_foot_of_a_page() {
+fn nothing_is_outside_the_room_of_a_page() {
     let mut catalogue = catalogue();
     long(&mut catalogue);
     let plan = plan(&catalogue, 20, 8);
@@ -86,9 +87,39 @@ fn nothing_is_below_the_foot_of_a_page() {
         let made = laid_out(&given, paper, Words::new(Locale::Es)).expect("pages");
         let (frame, sheet) = (made.flow.frame, &made.flow.sheet);
         let read = |content: &&crate::sheet::Content| matches!(content.role, crate::sheet::Role::Part(_));
+        // The signs of danger have a frame, and the codes their quiet zones.
+        let within = |x: f32, y: f32| {
+            (frame.left - 0.1..=frame.right + 0.1).contains(&x) && (frame.top..=frame.bottom + 0.1).contains(&y)
+        };
+        let mut drawn = 0;
         for mark in sheet.pages.iter().flatten().filter(read).flat_map(|content| &content.marks) {
-            let crate::mark::Mark::Text { from: (x, y), run, .. } = mark else { continue };
-            assert!(*y <= frame.bottom && *y >= frame.top && x + run.width <= frame.right + 0.1, "{}", run.text);
+            match mark {
+                // The number of an exercise is on its knot, beside the text.
+                Mark::Text { from: (x, _), .. } if *x < frame.left => {}
+                Mark::Text { from: (x, y), run, .. } => assert!(within(x + run.width, *y), "{}", run.text),
+                Mark::Shape { outline, .. } => {
+                    drawn += 1;
+                    let outside = |point: &exercises::figure::Point| !within(point.x as f32, point.y as f32);
+                    assert_eq!(outline.iter().flat_map(|piece| piece.points()).find(outside), None);
+                }
+            }
         }
+        assert!(drawn > 12 * 10, "figures are made of many parts: {drawn}");
     }
+}
+
+#[test]
+fn of_a_left_side_the_figures_are_seen_in_a_mirror() {
+    let catalogue = catalogue();
+    let mut plan = plan(&catalogue, 0, 0);
+    plan.prescription.items.truncate(1);
+    let mut outlines = |side| {
+        plan.prescription.items[0].side = side;
+        let given = HandOut { plan: &plan, catalogue: &catalogue, patient: None, codes: &[] };
+        let made = laid_out(&given, Paper::A4, Words::new(Locale::En)).expect("pages");
+        let shapes = made.flow.sheet.pages[0].iter().flat_map(|content| &content.marks);
+        let outline = |mark: &Mark| if let Mark::Shape { outline, .. } = mark { Some(outline.clone()) } else { None };
+        shapes.filter_map(outline).collect::<Vec<_>>()
+    };
+    assert_ne!(outlines(Side::Left), outlines(Side::Right));
 }

@@ -3,9 +3,11 @@
 use crate::read;
 use crate::support::{catalogue, of_item, plan_of, plans};
 use chrono::NaiveDate;
+use exercises::alarm::Trouble;
 use exercises::plan::MAX_ITEMS;
 use paper::{Diary, HandOut, Paper, diary, hand_out};
 use pictures::qr::Code;
+use std::collections::BTreeSet;
 use words::{Key, Locale, Words};
 
 fn today() -> NaiveDate {
@@ -74,6 +76,29 @@ fn a_hand_out_is_tagged_and_says_what_it_is() {
                     && drawings.iter().all(|said| !said.is_empty())
             );
             assert!(drawings.contains(&words.paper_code_drawing(2, 2)), "{drawings:?}");
+        }
+    }
+}
+
+#[test]
+fn a_hand_out_says_when_to_get_help_and_numbers_its_pages() {
+    let catalogue = catalogue();
+    for plan in plans() {
+        for (locale, paper) in [(Locale::EnUs, Paper::Letter), (Locale::Es, Paper::A4)] {
+            let words = Words::new(locale);
+            let given = HandOut { plan: &plan, catalogue: &catalogue, patient: None, codes: &[] };
+            let bytes = hand_out(&given, paper, words).expect("a hand-out");
+            let text = squeezed(&read::text(&bytes));
+            for trouble in Trouble::ALL.into_iter().filter(|trouble| trouble.is_urgent()) {
+                let advice = words.what_to_do(trouble, &BTreeSet::new());
+                let said = advice.iter().chain([&words.trouble(trouble)]).all(|line| text.contains(&squeezed(line)));
+                assert!(said, "{trouble:?}");
+            }
+            let pages = read::nothing_is_cut(&bytes);
+            assert!(
+                (1..=pages).all(|page| text.contains(&squeezed(&words.part_of(page, pages)))),
+                "each page has its number"
+            );
         }
     }
 }
