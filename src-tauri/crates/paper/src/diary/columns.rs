@@ -5,7 +5,8 @@ use crate::PaperError;
 use crate::block::Para;
 use crate::font::Fonts;
 use crate::style::{self, mm};
-use exercises::plan::Item;
+use exercises::plan::{Complaint, Days, Item, Pattern};
+use words::review::Names;
 use words::{Key, Words};
 
 /// Width of the column of days.
@@ -55,19 +56,15 @@ impl<'a> Columns<'a> {
     /// The columns of a diary, together so wide.
     pub(super) fn of(given: &Diary<'a>, words: Words, fonts: &Fonts, width: f32) -> Result<Columns<'a>, PaperError> {
         let prescription = &given.plan.prescription;
-        let name = |item: &Item| {
-            let found =
-                given.catalogue.get(&item.exercise).ok_or_else(|| PaperError::UnknownExercise(item.exercise.clone()))?;
-            let name = words.exercise_name(found);
-            // Two levels of one exercise have columns of their own.
-            let again = prescription.items.iter().filter(|other| other.exercise == item.exercise).count() > 1;
-            let level = words.rung_of(item, found).filter(|_| again);
-            Ok(level.map_or_else(|| name.to_owned(), |level| words.named_text(name, &level)))
-        };
-        let items = prescription.items.iter().map(|item| Ok((What::Item(item), name(item)?)));
-        let mut titles = items.collect::<Result<Vec<_>, PaperError>>()?;
-        let pains = prescription.complaints.iter().map(|complaint| (What::Pain, words.diary_pain(&complaint.name)));
-        titles.extend(pains);
+        let names = Names::of_prescription(words, prescription, &given.catalogue.exercises);
+        let unknown = |item: &&Item| given.catalogue.get(&item.exercise).is_none();
+        if let Some(item) = prescription.items.iter().find(unknown) {
+            return Err(PaperError::UnknownExercise(item.exercise.clone()));
+        }
+        let mut titles: Vec<(What<'a>, String)> =
+            prescription.items.iter().map(|item| (What::Item(item), title(words, names, item))).collect();
+        let pain = |complaint: &Complaint| (What::Pain, words.diary_pain(&names.complaint(complaint.id)));
+        titles.extend(prescription.complaints.iter().map(pain));
         let (items, pains) = (prescription.items.len() as f32, prescription.complaints.len() as f32);
         // Of what is left, an exercise gets as much as a complaint.
         let each = (width - DAY - NOTES) / (items + pains).max(1.0);
@@ -88,6 +85,17 @@ impl<'a> Columns<'a> {
         let day = (DAY, Para::new(fonts, style::COLUMN, words.text(Key::DiaryDay), DAY - 2.0 * WITHIN));
         Ok(Columns { day, rest: rest.collect(), upwards, head })
     }
+}
+
+/// What an exercise is called at the head of its column: where boxes alone do not show when it is due, with that.
+fn title(words: Words, names: Names<'_>, item: &Item) -> String {
+    let name = names.item(item.id);
+    let when = match (&item.schedule.pattern, item.schedule.days) {
+        (Pattern::AsNeeded, _) => words.pattern(&item.schedule.pattern),
+        (_, days @ Days::TimesAWeek { .. }) => words.days(days),
+        _ => return name,
+    };
+    words.named_text(&name, &when)
 }
 
 /// Whether headings have to run upwards, and how high they are then.

@@ -119,6 +119,10 @@ fn a_diary_is_a_table_with_headings_for_rows_and_columns() {
             assert_eq!(read::count(&structure, "TH"), 2 * columns + 28, "of each column and of each day");
             assert_eq!(read::count(&structure, "TD"), 28 * (columns - 1), "no cell is missing");
             let text = read::text(&bytes);
+            let chosen = plan.prescription.items.iter().map(|item| item.schedule.days);
+            for days in chosen.filter(|days| matches!(days, exercises::plan::Days::TimesAWeek { .. })) {
+                assert!(squeezed(&text).contains(&squeezed(&words.days(days))), "boxes do not say how often");
+            }
             let days = if first.is_some() { words.weekday_date(today()) } else { words.weekday(today()) };
             assert!(text.contains(&days), "{text}");
             let drawings = read::drawings(&bytes);
