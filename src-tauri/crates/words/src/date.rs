@@ -105,7 +105,7 @@ impl Words {
     }
 
     /// Whole sentences, one after the other.
-    pub(crate) fn sentences<T: AsRef<str>>(self, all: &[T]) -> String {
+    pub fn sentences<T: AsRef<str>>(self, all: &[T]) -> String {
         let mut all = all.iter().map(AsRef::as_ref);
         let first = all.next().unwrap_or_default().to_owned();
         all.fold(first, |before, next| self.two_sentences(&before, next))

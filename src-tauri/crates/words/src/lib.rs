@@ -14,6 +14,7 @@ pub mod finding;
 pub mod kind;
 mod locale;
 mod number;
+mod paper;
 pub mod patient;
 pub mod phrase;
 mod plural;

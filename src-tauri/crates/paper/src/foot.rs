@@ -1,0 +1,29 @@
+//! The foot of each page.
+
+use crate::block::Para;
+use crate::flow::{Flow, Frame};
+use crate::sheet::{Content, Role};
+use crate::style::{self, mm};
+use exercises::plan::Plan;
+use words::Words;
+
+/// From the foot of a page to its lower edge.
+const FOOT: f32 = mm(13.0);
+
+/// Whose paper it is, whom to call, and which of its pages, at the foot of each.
+pub fn feet(flow: &mut Flow, words: Words, (plan, patient): (&Plan, Option<&str>)) {
+    let date = words.date_in_full(plan.header.issued);
+    let header = &plan.header;
+    let parts = [Some(header.clinic.as_str()), header.phone.as_deref(), patient, Some(date.as_str())];
+    let said = words.commas(&parts.into_iter().flatten().filter(|part| !part.trim().is_empty()).collect::<Vec<_>>());
+    let Frame { left, right, .. } = flow.frame;
+    let (of, y) = (flow.sheet.pages.len(), flow.sheet.size.1 - FOOT);
+    for page in 0..of {
+        let number = Para::new(&flow.fonts, style::CAPTION, &words.part_of(page + 1, of), right - left);
+        let whose = Para::new(&flow.fonts, style::CAPTION, &said, right - left - number.width() - mm(8.0));
+        // A long name needs a second line, which goes above the first.
+        let top = y + style::CAPTION.line - whose.height();
+        let marks = [whose.left(left, top), number.right(right, y)].concat();
+        flow.sheet.pages[page].push(Content { marks, role: Role::Foot });
+    }
+}
