@@ -4,6 +4,7 @@ use leptos::prelude::*;
 use wire::app::{AppState, LockState};
 use wire::clinic::{BeginPlan, IssuedCard, Lock, PatientCode, PlanDraft, ReviewPage, ShowReview};
 use wire::prescribing::OwnEdited;
+use wire::visiting::{ShowVisit, VisitPage};
 
 use super::keeper::Keeper;
 use crate::pages::InfoPage;
@@ -18,6 +19,8 @@ pub enum Page {
     Review(Box<ReviewPage>),
     /// One patient's next plan.
     Plan(String, Box<PlanDraft>),
+    /// One patient's visit.
+    Visit(Box<VisitPage>),
     /// A page that explains the program.
     Info(InfoPage),
     /// A patient to be removed.
@@ -38,6 +41,7 @@ enum Left {
     Patients,
     Review(String),
     Plan(String),
+    Visit(String),
     Info(InfoPage),
     Keys,
     Own,
@@ -99,6 +103,7 @@ impl ClinicContext {
             Page::Patients => Left::Patients,
             Page::Review(page) => Left::Review(page.code.clone()),
             Page::Plan(code, _) => Left::Plan(code.clone()),
+            Page::Visit(page) => Left::Visit(page.code.clone()),
             Page::Info(page) => Left::Info(*page),
             Page::Issued(code, _) => Left::Review(code.clone()),
             Page::Keys => Left::Keys,
@@ -117,6 +122,7 @@ impl ClinicContext {
         match self.left.try_update_value(|left| std::mem::replace(left, Left::Patients)) {
             Some(Left::Review(code)) => self.review(code),
             Some(Left::Plan(code)) => self.plan(code),
+            Some(Left::Visit(code)) => self.visit(code),
             Some(Left::Info(page)) => self.show(Page::Info(page)),
             Some(Left::Keys) => self.show(Page::Keys),
             Some(Left::Own) => self.show(Page::Own(None)),
@@ -127,6 +133,11 @@ impl ClinicContext {
     /// Opens a patient's review.
     pub fn review(self, code: String) {
         self.app.request::<ShowReview>(PatientCode { code }, move |page| self.show(Page::Review(Box::new(page))));
+    }
+
+    /// Opens a patient's visit.
+    pub fn visit(self, code: String) {
+        self.app.request::<ShowVisit>(PatientCode { code }, move |page| self.show(Page::Visit(Box::new(page))));
     }
 
     /// Opens a patient's next plan.

@@ -12,6 +12,7 @@ mod own;
 mod patients;
 mod plan;
 mod review;
+mod visit;
 mod width;
 
 pub use clinic_window::Clinic;

@@ -2,6 +2,7 @@
 
 use crate::date::upper;
 use crate::{Key, Words};
+use chrono::NaiveDate;
 use exercises::plan::Side;
 use exercises::visit::{
     Advice, Compared, Finding, Found, Measure, MeasureError, Measured, Moment, Screening, Visit, VisitFault, compare,
@@ -154,7 +155,12 @@ impl Words {
 
     /// "-2: worse".
     pub fn overall_change(self, score: i8) -> String {
-        let key = match score {
+        let sign = if score > 0 { "+" } else { "" };
+        self.visit_change(&format!("{sign}{}", self.shown(self.number(f64::from(score)))), self.change_word(score))
+    }
+
+    fn change_word(self, score: i8) -> &'static str {
+        self.text(match score {
             4.. => Key::ChangeMuchBetter,
             2..=3 => Key::ChangeBetter,
             1 => Key::ChangeSlightlyBetter,
@@ -162,9 +168,35 @@ impl Words {
             -1 => Key::ChangeSlightlyWorse,
             -3..=-2 => Key::ChangeWorse,
             ..=-4 => Key::ChangeMuchWorse,
-        };
+        })
+    }
+
+    /// "+2, better", as an option.
+    pub fn change_option(self, score: i8) -> String {
         let sign = if score > 0 { "+" } else { "" };
-        self.visit_change(&format!("{sign}{}", self.shown(self.number(f64::from(score)))), self.text(key))
+        self.commas(&[format!("{sign}{}", self.shown(self.number(f64::from(score)))), self.change_word(score).to_owned()])
+    }
+
+    /// The name of a kind of measure, by its name in the terminal.
+    pub fn measure_kind(self, kind: &str) -> &'static str {
+        self.text(match kind {
+            "pain" => Key::VisitKindPain,
+            "motion" => Key::VisitKindMotion,
+            "grip" => Key::VisitKindGrip,
+            "chair-rise" => Key::VisitKindChairRise,
+            "stance" => Key::VisitKindStance,
+            _ => Key::VisitKindOther,
+        })
+    }
+
+    /// "3 March: osteoporosis. No fall in the last twelve months."
+    pub fn screened_on(self, day: NaiveDate, screening: &Screening) -> String {
+        self.named_text(&self.date(day), &self.screened(screening))
+    }
+
+    /// "3 findings".
+    pub fn findings(self, n: usize) -> String {
+        self.visit_findings(n)
     }
 
     /// "Progress".

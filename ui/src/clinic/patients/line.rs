@@ -19,6 +19,7 @@ pub fn Line(line: PatientLine) -> impl IntoView {
     let alarms = alarms.map(|alarms| view! { <strong class="alarms">{alarms}</strong> });
     let has_plan = line.plan.is_some();
     let (to_review, to_plan, to_remove) = (line.code.clone(), line.code.clone(), line.code.clone());
+    let to_visit = line.code.clone();
     let open = move |_| if has_plan { context.review(to_review.clone()) } else { context.plan(to_review.clone()) };
     let next = words.text(if has_plan { Key::PlanNext } else { Key::PlanFirst });
     let name = line.name.clone();
@@ -33,6 +34,10 @@ pub fn Line(line: PatientLine) -> impl IntoView {
             {(!has_plan).then(|| view! {
                 <button type="button" class="quiet" aria-label=words.named_text(words.text(Key::PatientRemove), &line.code)
                     on:click=move |_| context.show(Page::Remove(to_remove.clone()))>{words.text(Key::PatientRemove)}</button>
+            })}
+            {(!line.damaged).then(|| view! {
+                <button type="button" class="quiet" aria-label=words.named_text(words.text(Key::VisitOpen), &line.code)
+                    on:click=move |_| context.visit(to_visit.clone())>{words.text(Key::VisitOpen)}</button>
             })}
             <button type="button" aria-label=words.named_text(next, &line.code)
                 on:click=move |_| context.plan(to_plan.clone())>{next}</button>

@@ -59,6 +59,7 @@ pub fn Review(page: ReviewPage) -> impl IntoView {
     view! {
         <main class="screen review">
             <Head title line>
+                <button type="button" class="quiet" on:click=move |_| clinic.visit(whose.get_value())>{words.text(Key::VisitOpen)}</button>
                 {has_plan.then(|| view! {
                     <button type="button" class="quiet" disabled=clinic.app.busy on:click=show_card>
                         {words.text(Key::ShowCardAgain)}

@@ -50,3 +50,54 @@ visit-fell = A fall in the last twelve months.
 visit-did-not-fall = No fall in the last twelve months.
 visit-overridden = { $item }: “{ $advice }” not followed. { $reason }
 visit-corrected = { $line } (corrected)
+# Opens the page of a visit.
+visit-open = Visit
+visit-of = Visit on { $date }
+visit-today = Noted today
+visit-earlier = Earlier visits
+visit-findings = { $n ->
+        [one] { $n } finding
+       *[other] { $n } findings
+    }
+visit-where = Where it hurts today
+visit-region = Region
+visit-score = Pain, 0 to 10
+visit-line = In the patient’s words
+# A button that stores what was typed.
+visit-note-it = Note
+visit-since-last = Since last time
+visit-change-label = Overall change
+visit-change-said = What is different
+visit-measured = Measured
+visit-measured-what = What
+visit-movement = Movement
+visit-name-of-other = Name
+visit-unit-label = Unit
+visit-measured-side = Which side
+visit-moment-label = When
+visit-once = once
+visit-surface = Standing on
+visit-eyes = Eyes
+visit-results = Results
+visit-results-hint = Up to three, with spaces between: 12.4 10.8
+visit-kind-pain = pain in a movement, 0 to 10
+visit-kind-motion = how far a movement goes, degrees
+visit-kind-grip = grip strength, kg
+visit-kind-chair-rise = risings from a chair in 30 s
+visit-kind-stance = time on one leg, seconds
+visit-kind-other = another measure
+visit-watch-start = Start the stop-watch
+visit-watch-stop = Stop
+visit-screening-title = Screening
+visit-screening-ask = What holds; of everything else it was asked
+visit-fell-tick = Fell in the last twelve months
+visit-not-screened = not done yet
+visit-still-same = Still the same as on { $date }
+visit-note-title = Note
+visit-note-label = What else matters
+visit-not-followed = A proposal not followed
+visit-proposal = Proposal
+visit-reason = Your reason
+visit-correct = Correct
+visit-take-back = Take back
+visit-correcting = What you note next replaces what you chose to correct.

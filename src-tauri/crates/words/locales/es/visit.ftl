@@ -50,3 +50,54 @@ visit-fell = Una caída en los últimos doce meses.
 visit-did-not-fall = Ninguna caída en los últimos doce meses.
 visit-overridden = { $item }: no se siguió «{ $advice }». { $reason }
 visit-corrected = { $line } (corregido)
+# Abre la página de una visita.
+visit-open = Visita
+visit-of = Visita del { $date }
+visit-today = Anotado hoy
+visit-earlier = Visitas anteriores
+visit-findings = { $n ->
+       [one] { $n } hallazgo
+      *[other] { $n } hallazgos
+    }
+visit-where = Dónde duele hoy
+visit-region = Zona
+visit-score = Dolor, de 0 a 10
+visit-line = En palabras del paciente
+# Un botón que guarda lo escrito.
+visit-note-it = Anotar
+visit-since-last = Desde la última vez
+visit-change-label = Cambio general
+visit-change-said = Qué ha cambiado
+visit-measured = Medido
+visit-measured-what = Qué
+visit-movement = Movimiento
+visit-name-of-other = Nombre
+visit-unit-label = Unidad
+visit-measured-side = Qué lado
+visit-moment-label = Cuándo
+visit-once = una vez
+visit-surface = De pie sobre
+visit-eyes = Ojos
+visit-results = Resultados
+visit-results-hint = Hasta tres, separados por espacios: 12,4 10,8
+visit-kind-pain = dolor en un movimiento, de 0 a 10
+visit-kind-motion = amplitud de un movimiento, grados
+visit-kind-grip = fuerza de la mano, kg
+visit-kind-chair-rise = levantarse de la silla en 30 s
+visit-kind-stance = tiempo sobre una pierna, segundos
+visit-kind-other = otra medida
+visit-watch-start = Iniciar el cronómetro
+visit-watch-stop = Parar
+visit-screening-title = Cribado
+visit-screening-ask = Lo que se da; por todo lo demás se preguntó
+visit-fell-tick = Se cayó en los últimos doce meses
+visit-not-screened = todavía sin hacer
+visit-still-same = Igual que el { $date }
+visit-note-title = Nota
+visit-note-label = Qué más importa
+visit-not-followed = Una propuesta que no se sigue
+visit-proposal = Propuesta
+visit-reason = Su motivo
+visit-correct = Corregir
+visit-take-back = Retirar
+visit-correcting = Lo próximo que anote sustituye a lo que eligió corregir.

@@ -1,0 +1,65 @@
+//! What is asked about before anything is prescribed.
+
+use exercises::catalogue::PrescriberFlag;
+use exercises::visit::{Finding, Screening, last_screening};
+use leptos::prelude::*;
+use words::{Key, upper};
+
+use super::context::VisitContext;
+use crate::clinic::fields::{Fold, Tick};
+
+/// The last screening with one press to repeat it, and the conditions to tick anew.
+#[component]
+pub fn Screened() -> impl IntoView {
+    let context = VisitContext::current();
+    let (words, forms) = (context.words(), context.forms);
+    let last = Memo::new(move |_| {
+        context.page.with(|page| last_screening(&page.visits).map(|(day, one)| (day, one.clone(), page.today)))
+    });
+    let inside = Signal::derive(move || match last.get() {
+        Some((day, one, _)) => words.screened_on(day, &one),
+        None => words.text(Key::VisitNotScreened).to_owned(),
+    });
+    let again = move || {
+        let (day, one, today) = last.get()?;
+        let repeat = move |_| context.note(Finding::Screening(one.clone()), || {});
+        (day < today).then(|| {
+            view! {
+                <button type="button" disabled=context.clinic.app.busy on:click=repeat>
+                    {words.visit_still_same(&words.date(day))}</button>
+            }
+        })
+    };
+    let tick = move |flag: PrescriberFlag| {
+        let value = Signal::derive(move || forms.flags.with(|flags| flags.contains(&flag)));
+        let put = move |holds| {
+            forms.flags.update(|flags| {
+                if holds {
+                    flags.insert(flag)
+                } else {
+                    flags.remove(&flag)
+                };
+            })
+        };
+        view! { <Tick label=upper(words.flag(flag)) value put/> }
+    };
+    let note = move |_| {
+        let screening = Screening { flags: forms.flags.get_untracked(), fell: forms.fell.get_untracked() };
+        context.note(Finding::Screening(screening), || {});
+    };
+    view! {
+        <section class="sheet">
+            <Fold title=words.text(Key::VisitScreeningTitle) inside open=last.with_untracked(Option::is_none)>
+                <fieldset class="risks">
+                    <legend>{words.text(Key::VisitScreeningAsk)}</legend>
+                    {PrescriberFlag::ALL.map(tick).into_iter().collect_view()}
+                    <Tick label=words.text(Key::VisitFellTick) value=forms.fell put=move |fell| forms.fell.set(fell)/>
+                </fieldset>
+                <button type="button" disabled=context.clinic.app.busy
+                    aria-label=words.named_text(words.text(Key::VisitScreeningTitle), words.text(Key::VisitNoteIt)) on:click=note>
+                    {words.text(Key::VisitNoteIt)}</button>
+            </Fold>
+            {again}
+        </section>
+    }
+}
