@@ -2,9 +2,9 @@
 
 use super::{Args, CommandResult};
 use crate::session::Session;
-use actions::clinic::visiting;
+use actions::clinic::{printing, visiting};
 use tauri::State;
-use wire::visiting::{NoteFinding, ShowVisit};
+use wire::visiting::{NoteFinding, Print, ShowVisit};
 
 /// [`ShowVisit`].
 #[tauri::command]
@@ -16,4 +16,10 @@ pub async fn visit(session: State<'_, Session>, args: Args<ShowVisit>) -> Comman
 #[tauri::command]
 pub async fn note_finding(session: State<'_, Session>, args: Args<NoteFinding>) -> CommandResult<NoteFinding> {
     session.with(|folder, moment| visiting::note(folder, moment, &args))
+}
+
+/// [`Print`].
+#[tauri::command]
+pub async fn print(session: State<'_, Session>, args: Args<Print>) -> CommandResult<Print> {
+    session.with(|folder, moment| printing::save(folder, moment, &args, None))
 }

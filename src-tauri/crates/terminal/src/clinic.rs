@@ -7,6 +7,7 @@ use crate::home;
 use crate::issuing;
 use crate::out::Out;
 use crate::prescribing;
+use crate::printing;
 use crate::secrets;
 use crate::visiting;
 use actions::clinic::issuing::save_again;
@@ -17,6 +18,7 @@ use serde_json::json;
 use std::path::Path;
 use wire::app::LockState;
 use wire::clinic::{AddPatientRequest, DeviceLine, Outcome, PatientList, RemovePatientRequest, ReviewPage, StoreNotice};
+use wire::visiting::{PrintRequest, Printed};
 use wire::{Failure, Secret};
 use words::{Key, Words};
 
@@ -69,6 +71,10 @@ pub fn run(args: &Args, passphrase_file: Option<&Path>, what: &Clinic, clock: &C
         }
         Clinic::Review { code, form } => review(&folder, &moment, code, *form, out),
         Clinic::Patients => list(&folder, &moment, out),
+        Clinic::Print { code, diary, letter, out: file } => {
+            let what = if *diary { Printed::Diary } else { Printed::HandOut };
+            printing::run(&mut folder, &moment, &PrintRequest { code: code.clone(), what, letter: *letter }, file, out)
+        }
         Clinic::Visit { code, correct, what } => visiting::run(&mut folder, &moment, code, (*correct, what.as_ref()), out),
         Clinic::Facts { code, flags, lacks } => facts::run(&mut folder, code, flags.as_ref(), lacks.as_ref(), out),
         Clinic::Card { code, revision, out: out_folder } => {

@@ -16,6 +16,7 @@ mod issuing;
 mod out;
 mod patient;
 mod prescribing;
+mod printing;
 mod secrets;
 mod visiting;
 

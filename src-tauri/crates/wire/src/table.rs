@@ -201,6 +201,8 @@ macro_rules! commands {
                 ShowVisit = visit(PatientCode) -> VisitPage;
                 /// Note a finding, correct one, or take one back.
                 NoteFinding = note_finding(NoteRequest) -> VisitPage;
+                /// Save a plan's hand-out or a diary as a PDF file.
+                Print = print(PrintRequest) -> Saved;
             }
         }
     };

@@ -35,3 +35,23 @@ pub struct NoteRequest {
     /// What was found; `None` takes back what it replaces.
     pub finding: Option<Finding>,
 }
+
+/// What is printed for a patient.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+pub enum Printed {
+    /// The newest plan, with figures, steps and the card's codes.
+    HandOut,
+    /// Four weeks from today on to tick, for whoever has no device.
+    Diary,
+}
+
+/// Something to be printed.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct PrintRequest {
+    /// The patient's code.
+    pub code: String,
+    /// What.
+    pub what: Printed,
+    /// On US Letter, not on A4.
+    pub letter: bool,
+}

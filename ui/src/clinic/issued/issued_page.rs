@@ -7,6 +7,7 @@ use words::Key;
 use super::card_codes::CardCodes;
 use super::card_files::CardFiles;
 use super::card_text::CardText;
+use super::on_paper::OnPaper;
 use crate::clinic::context::{ClinicContext, Page};
 use crate::clinic::head::Head;
 
@@ -42,6 +43,7 @@ pub fn Issued(code: String, card: IssuedCard) -> impl IntoView {
                         <p class="fingerprint">{card.fingerprint}</p>
                         <p class="small soft">{words.text(Key::SecurityCodeWhat)}</p>
                     </div>
+                    <OnPaper code=code.clone()/>
                     <CardText text=card.text/>
                     <CardFiles files=card.files/>
                 </div>

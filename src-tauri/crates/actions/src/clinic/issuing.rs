@@ -89,6 +89,13 @@ pub fn save_again(
     save(folder, moment, &patient, &stored, out)
 }
 
+/// A patient's newest card, and the codes that it is handed over as; none if it is too large for codes.
+pub(super) fn newest_card(folder: &DataFolder, patient: &Patient) -> ActionResult<(Card, Vec<Code>)> {
+    let StoredCard { card, bytes } = stored(folder, patient, None)?;
+    let codes = codes(&format::card::to_text(&bytes), &bytes);
+    Ok((card, codes))
+}
+
 /// The setting that holds the revision of a patient's card until its files are written.
 pub(super) fn unsaved_setting(patient: i64) -> String {
     format!("card-not-saved-{patient}")

@@ -14,6 +14,7 @@ pub mod own_exercises;
 pub(crate) mod own_rows;
 pub mod passphrase;
 pub mod patients;
+pub mod printing;
 pub mod receiving;
 pub mod renewing;
 pub mod reviewing;

@@ -96,6 +96,20 @@ pub enum Clinic {
         #[arg(long, value_name = "DIR")]
         out: PathBuf,
     },
+    /// Save the newest plan for a patient as a PDF file: the hand-out, or a diary for whoever has no device
+    Print {
+        /// The patient's code
+        code: String,
+        /// Four weeks to tick from today on, in place of the hand-out
+        #[arg(long)]
+        diary: bool,
+        /// On US Letter, not on A4
+        #[arg(long)]
+        letter: bool,
+        /// The file
+        #[arg(long, value_name = "FILE")]
+        out: PathBuf,
+    },
     /// Receive encrypted summaries: files, or pictures (PNG, JPEG) of their codes, in any order
     Receive {
         /// The files and pictures

@@ -101,3 +101,11 @@ visit-reason = Your reason
 visit-correct = Correct
 visit-take-back = Take back
 visit-correcting = What you note next replaces what you chose to correct.
+# The plan as PDF files to print.
+on-paper = On paper
+on-paper-what = The hand-out has figures, steps, precautions and the code. The diary has four weeks to tick, for a patient without a device.
+paper-size = Paper
+paper-a4 = A4
+paper-letter = US Letter
+save-hand-out = Save the hand-out (PDF)
+save-diary = Save the diary (PDF)

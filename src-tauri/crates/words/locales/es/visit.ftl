@@ -101,3 +101,11 @@ visit-reason = Su motivo
 visit-correct = Corregir
 visit-take-back = Retirar
 visit-correcting = Lo próximo que anote sustituye a lo que eligió corregir.
+# El plan en archivos PDF para imprimir.
+on-paper = En papel
+on-paper-what = La hoja tiene figuras, pasos, precauciones y el código. El diario tiene cuatro semanas para marcar, para pacientes sin dispositivo.
+paper-size = Papel
+paper-a4 = A4
+paper-letter = Carta
+save-hand-out = Guardar la hoja (PDF)
+save-diary = Guardar el diario (PDF)

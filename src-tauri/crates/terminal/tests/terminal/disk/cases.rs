@@ -166,6 +166,7 @@ fn of_clinic() -> Vec<Case> {
         clinic("clinic receive", "clinic", &["summary.age"]),
         clinic("clinic review", "received", &["K17"]),
         clinic("clinic patients", "received", &[]),
+        clinic("clinic print", "clinic", &["K17", "--out", "hand-out.pdf"]),
         clinic("clinic visit", "clinic", &["K17", "note", "slept well"]),
         clinic("clinic visit", "clinic", &["K17", "screening", "--flags", "osteoporosis"]).of("screening"),
         clinic("clinic facts", "clinic", &["K17", "--flags", "osteoporosis", "--lacks", "mat"]),

@@ -1,0 +1,36 @@
+//! What a clinic prints for a patient: the hand-out of the newest plan, and a diary for whoever has no device.
+
+use super::{issuing, own_catalogue, rows};
+use crate::{ActionResult, DataFolder, Moment, platform, refuse};
+use paper::{Diary, HandOut, Paper};
+use std::path::Path;
+use wire::patient::Saved;
+use wire::visiting::{PrintRequest, Printed};
+
+/// Saves a PDF file at `out`, or in the folder for saved files under a name that says nothing of the patient. On the paper stand the patient's
+/// code and no name.
+///
+/// # Errors
+/// [`wire::Failure::NoCardIssued`], as for the patient's record, and a failure to write.
+pub fn save(folder: &mut DataFolder, moment: &Moment, request: &PrintRequest, out: Option<&Path>) -> ActionResult<Saved> {
+    let patient = rows::patient(folder, &request.code)?;
+    let catalogue = own_catalogue::catalogue(folder, &patient)?;
+    let words = platform::words(folder.locale());
+    let (card, codes) = issuing::newest_card(folder, &patient)?;
+    let sheet = if request.letter { Paper::Letter } else { Paper::A4 };
+    let (plan, code) = (&card.plan, Some(patient.code.as_str()));
+    let (made, stem) = match request.what {
+        Printed::HandOut => {
+            let given = HandOut { plan, catalogue: &catalogue, patient: code, codes: &codes };
+            (paper::hand_out(&given, sheet, words), "hand-out")
+        }
+        Printed::Diary => {
+            let given = Diary { plan, catalogue: &catalogue, patient: code, first: Some(moment.now.date()) };
+            (paper::diary(&given, sheet, words), "diary")
+        }
+    };
+    let bytes = made.map_err(refuse::internal)?;
+    let path = out.map_or_else(|| platform::free_name(folder, moment, stem, ".pdf"), Path::to_path_buf);
+    platform::write(&path, &bytes)?;
+    Ok(Saved { path: path.display().to_string(), bytes: bytes.len() as u64 })
+}

@@ -1,0 +1,37 @@
+//! The plan on paper: a hand-out, and a diary for whoever has no device.
+
+use leptos::prelude::*;
+use wire::visiting::{Print, PrintRequest, Printed};
+use words::Key;
+
+use crate::clinic::fields::Choice;
+use crate::shared::AppContext;
+
+/// The size of the paper, a button for each of the two, and where the file was saved.
+#[component]
+pub fn OnPaper(code: String) -> impl IntoView {
+    let app = AppContext::current();
+    let words = app.words();
+    let sheet = RwSignal::new("a4".to_owned());
+    let saved = RwSignal::new(None::<String>);
+    let code = StoredValue::new(code);
+    let print = move |what: Printed| {
+        let letter = sheet.with_untracked(|sheet| sheet == "letter");
+        let request = PrintRequest { code: code.get_value(), what, letter };
+        app.request::<Print>(request, move |file| saved.set(Some(file.path)));
+    };
+    let sheets = [("a4", Key::PaperA4), ("letter", Key::PaperLetter)];
+    let options = sheets.map(|(key, text)| (key.to_owned(), words.text(text).to_owned())).to_vec();
+    view! {
+        <div class="stack">
+            <h2>{words.text(Key::OnPaper)}</h2>
+            <p class="small soft">{words.text(Key::OnPaperWhat)}</p>
+            <Choice label=words.text(Key::PaperSize) options value=sheet choose=move |one| sheet.set(one)/>
+            <div class="presses">
+                <button type="button" disabled=app.busy on:click=move |_| print(Printed::HandOut)>{words.text(Key::SaveHandOut)}</button>
+                <button type="button" disabled=app.busy on:click=move |_| print(Printed::Diary)>{words.text(Key::SaveDiary)}</button>
+            </div>
+            <p class="small files" role="status">{move || saved.get().map(|path| words.own_file_saved(&path))}</p>
+        </div>
+    }
+}
