@@ -16,6 +16,7 @@ mod issuing;
 mod out;
 mod patient;
 mod prescribing;
+mod review;
 mod secrets;
 
 use args::{Area, Args};

@@ -15,6 +15,7 @@ pub(crate) mod own_rows;
 pub mod passphrase;
 pub mod patients;
 pub mod receiving;
+pub mod records;
 pub mod renewing;
 pub mod reviewing;
 pub(crate) mod rows;

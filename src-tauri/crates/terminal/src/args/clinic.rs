@@ -101,13 +101,23 @@ pub enum Clinic {
         #[arg(required = true)]
         files: Vec<PathBuf>,
     },
-    /// Show the review of a patient
+    /// Show the review of a patient, or write it for a spreadsheet or a medical record
     Review {
         /// The patient's code
-        code: String,
-        /// As text or as JSON
+        #[arg(required_unless_present = "all", conflicts_with = "all")]
+        code: Option<String>,
+        /// All patients
+        #[arg(long)]
+        all: bool,
+        /// As what
         #[arg(long = "as", value_enum, default_value = "text")]
         form: Form,
+        /// The file to write instead of printing. It is not encrypted: delete it when the record has it
+        #[arg(long, value_name = "FILE")]
+        out: Option<PathBuf>,
+        /// Put the patient's name into a FHIR file, where the clinic knows it. Otherwise only the code is in it
+        #[arg(long)]
+        with_name: bool,
     },
     /// List the patients
     Patients,
@@ -176,11 +186,17 @@ pub enum Clinic {
     },
 }
 
-/// Text or JSON.
+/// As what a review is shown or written.
 #[derive(Clone, Copy, PartialEq, Eq, ValueEnum)]
 pub enum Form {
     /// For people
     Text,
     /// For programs
     Json,
+    /// For a spreadsheet: one value a line
+    Csv,
+    /// HL7 FHIR R4, a file to hand over (collection)
+    Fhir,
+    /// HL7 FHIR R4, for a server of records to take in (transaction)
+    FhirTransaction,
 }
