@@ -165,7 +165,8 @@ fn of_clinic() -> Vec<Case> {
         clinic("clinic card", "clinic", &["K17", "--out", "again"]),
         clinic("clinic receive", "clinic", &["summary.age"]),
         clinic("clinic review", "received", &["K17"]),
-        clinic("clinic review", "received", &["K17", "--as", "fhir", "--out", "review.json"]).of("for a record, into a file"),
+        clinic("clinic review", "received", &["K17", "--as", "fhir", "--out", "review.json"])
+            .of("for a record, into a file"),
         clinic("clinic patients", "received", &[]),
         clinic("clinic facts", "clinic", &["K17", "--flags", "osteoporosis", "--lacks", "mat"]),
         clinic("clinic devices", "received", &["K17"]),
