@@ -132,7 +132,9 @@ def requests(bundle):
         request = entry.get("request")
         if bundle["type"] != "transaction" or request is None:
             continue
-        known = "ifNoneExist" in request if request["method"] == "POST" else "?identifier=" in request["url"]
+        by_id = f"{entry['resource']['resourceType']}/{entry['resource'].get('id')}"
+        named = "?identifier=" in request["url"] or request["url"] == by_id
+        known = "ifNoneExist" in request if request["method"] == "POST" else named
         if not known:
             yield f".entry[{place}]: nothing tells whether it is there already"
 

@@ -188,6 +188,7 @@ elements! {
     DeviceVersion { value: String, }
     /// From whom and from what the other resources come.
     Provenance {
+        id: String,
         target: Vec<Reference>,
         recorded: String,
         agent: Vec<Agent>,

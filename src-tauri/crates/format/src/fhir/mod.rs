@@ -105,8 +105,8 @@ enum Known {
     Kept,
     /// By its name; what is there is replaced, because a later review knows more of the same week.
     Replaced,
-    /// By what this search finds; what is there stays.
-    Found(String),
+    /// By this id, which it keeps on the server, because it has no name there.
+    ById(String),
     /// Not at all: it is only for files.
     FileOnly,
 }
@@ -118,9 +118,9 @@ pub fn collection(patients: &[Facts<'_>]) -> String {
 
 /// What a server is asked to take in.
 ///
-/// The patient, the program and what says where the data come from are added only if they are not there. The plan, its items, goals and
-/// what was measured are replaced, since a later card changes an item and a later review knows more of a week. The meaning of our own codes
-/// is left out: few servers of records let others add terms, and one refusal would refuse everything.
+/// The patient and the program are added only if they are not there. The plan, its items, goals and what was measured are replaced, since
+/// a later card changes an item and a later review knows more of a week; so is what says where they come from. The meaning of our own
+/// codes is left out: few servers of records let others add terms, and one refusal would refuse everything.
 pub fn transaction(patients: &[Facts<'_>]) -> String {
     written(patients, "transaction", |named| request(named).map(Some))
 }
@@ -131,7 +131,7 @@ fn request(named: &Named) -> Option<Request> {
     let added = |if_none_exist| Request { method: "POST", url: kind.to_owned(), if_none_exist };
     match &named.known {
         Known::Kept => Some(added(search)),
-        Known::Found(by) => Some(added(by.clone())),
+        Known::ById(id) => Some(Request { method: "PUT", url: format!("{kind}/{id}"), if_none_exist: String::new() }),
         Known::Replaced => Some(Request { method: "PUT", url: format!("{kind}?{search}"), if_none_exist: String::new() }),
         Known::FileOnly => None,
     }

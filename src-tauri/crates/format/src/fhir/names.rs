@@ -40,9 +40,14 @@ impl Identifier {
         Identifier { system: system.into(), value: value.into(), assigner: None }
     }
 
+    /// The UUID that follows from it.
+    pub fn uuid(&self) -> String {
+        uuid(&format!("{}|{}", self.system, self.value))
+    }
+
     /// Where the resource with this name is in a bundle.
     pub fn full_url(&self) -> String {
-        format!("urn:uuid:{}", uuid(&format!("{}|{}", self.system, self.value)))
+        format!("urn:uuid:{}", self.uuid())
     }
 
     /// As a search for it.

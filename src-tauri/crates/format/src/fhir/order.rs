@@ -4,6 +4,7 @@ use super::codes::{self, EXERCISES, UCUM};
 use super::elements::{CodeableConcept, Coding, Extension, Quantity, Resource, ServiceRequest};
 use super::{Facts, Known, Named, plan, timing};
 use crate::names::name;
+use chrono::NaiveDate;
 use exercises::catalogue::{Exercise, Quantity as Amount, Region, Unit};
 use exercises::id::ItemId;
 use exercises::plan::{BodySide, Item, Load, PhaseState, Plan};
@@ -22,7 +23,7 @@ pub(super) fn all(facts: &Facts<'_>) -> Vec<Named> {
 fn order(facts: &Facts<'_>, plan: &Plan, item: &Item) -> Named {
     let order = facts.order_name(item.id);
     let exercise = facts.exercise(&item.exercise);
-    let last = plan.prescription.review;
+    let last = until(facts, plan);
     // An item is ordered since the first card that has it.
     let issued = facts.revisions().filter(|plan| plan.item(item.id).is_some()).map(|plan| plan.header.issued).min();
     let bounds = timing::bounds(item, issued.unwrap_or(plan.header.issued), last);
@@ -46,6 +47,12 @@ fn order(facts: &Facts<'_>, plan: &Plan, item: &Item) -> Named {
         patient_instruction: facts.texts.instruction(item),
     };
     Named { name: order, resource: Resource::ServiceRequest(request), known: Known::Replaced }
+}
+
+/// The last day of a card: that of the next visit, or that of the card which came before.
+fn until(facts: &Facts<'_>, plan: &Plan) -> NaiveDate {
+    let later = facts.revisions().map(|plan| &plan.header).filter(|header| header.revision > plan.header.revision);
+    later.map(|header| header.issued).chain([plan.prescription.review]).min().unwrap_or(plan.prescription.review)
 }
 
 /// Active, completed once its phase is over, revoked once the newest card no longer has it.

@@ -53,11 +53,12 @@ fn origin(facts: &Facts<'_>, target: Vec<Reference>, author: Reference, sources:
     if target.is_empty() || sources.is_empty() {
         return None;
     }
-    // A Provenance has no identifier of its own in R4; it is known by what it was made from.
-    let search: Vec<String> = sources.iter().map(|source| format!("entity:identifier={}", source.search())).collect();
     let values: Vec<&str> = sources.iter().map(|source| source.value.as_str()).collect();
     let name = facts.name(&format!("origin/{}", names::uuid(&values.join("\n"))));
+    // In R4 it has no identifier by which a server could find it.
+    let id = name.uuid();
     let provenance = Provenance {
+        id: id.clone(),
         target,
         recorded: facts.recorded(),
         agent: vec![
@@ -66,5 +67,5 @@ fn origin(facts: &Facts<'_>, target: Vec<Reference>, author: Reference, sources:
         ],
         entity: sources.into_iter().map(|source| Entity { role: "source", what: Reference::outside(source) }).collect(),
     };
-    Some(Named { name, resource: Resource::Provenance(provenance), known: Known::Found(search.join("&")) })
+    Some(Named { name, resource: Resource::Provenance(provenance), known: Known::ById(id) })
 }

@@ -61,7 +61,7 @@ pub enum Clinic {
     Add {
         /// 1 to 12 letters, digits and hyphens
         code: String,
-        /// The patient's name; stays in this data folder, never on a card or in a summary. While the command runs, other users and
+        /// The patient's name; stays in this data folder unless `review --with-name` asks for it, never on a card or in a summary. While the command runs, other users and
         /// programs of this computer can read it here, and your shell may remember it: --name-file avoids both
         #[arg(long)]
         name: Option<String>,

@@ -256,6 +256,8 @@ fn what_the_newest_card_no_longer_has_is_revoked_and_keeps_its_results() {
     let bundle = json(&DEVICES.collection);
     let orders = of(&bundle, "ServiceRequest");
     assert_eq!([&orders[0]["status"], &orders[1]["status"]], ["active", "revoked"]);
+    let until = |place: usize| orders[place]["occurrenceTiming"]["repeat"]["boundsPeriod"]["end"].as_str();
+    assert_eq!([until(0), until(1)], [Some("2027-02-10"), Some("2026-11-07")], "until the visit, and until the next card");
     assert_eq!(of(&bundle, "CarePlan")[0]["activity"].as_array().map(Vec::len), Some(1));
     assert_eq!(measured(&bundle, "single-leg-stance-time").len(), 1);
     let sources = of(&bundle, "Provenance")[1]["entity"].as_array().expect("a list").len();
