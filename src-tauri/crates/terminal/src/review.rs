@@ -43,8 +43,8 @@ pub fn run(folder: &DataFolder, moment: &Moment, what: &What<'_>, out: &mut Out)
         }
         return Ok(true);
     };
-    let bytes = records::save(folder, moment, out.words, asked, file)?;
-    saved(file, bytes, out)
+    let done = records::save(folder, moment, out.words, asked, Some(file))?;
+    saved(file, done.bytes, out)
 }
 
 /// The review for people or as JSON, a line for each patient.

@@ -13,6 +13,7 @@ use format::review_csv::{self, Reported};
 use std::path::Path;
 use wire::Failure;
 use wire::clinic::ReviewPage;
+use wire::patient::Saved;
 use words::review::Names;
 use words::{Key, Words};
 
@@ -81,14 +82,23 @@ pub fn make(folder: &DataFolder, moment: &Moment, words: Words, asked: Asked<'_>
     Ok(written.into_bytes())
 }
 
-/// Writes the reviews to `path`, completely or not at all.
+/// Writes the reviews to `path`, or into the folder for saved files, completely or not at all.
 ///
 /// # Errors
 /// Those of [`make`], and a failure to write.
-pub fn save(folder: &DataFolder, moment: &Moment, words: Words, asked: Asked<'_>, path: &Path) -> ActionResult<u64> {
+pub fn save(
+    folder: &DataFolder,
+    moment: &Moment,
+    words: Words,
+    asked: Asked<'_>,
+    path: Option<&Path>,
+) -> ActionResult<Saved> {
     let bytes = make(folder, moment, words, asked)?;
-    platform::write(path, &bytes)?;
-    Ok(bytes.len() as u64)
+    let ending = if asked.form == RecordForm::Csv { ".csv" } else { ".json" };
+    // Others may see the file's name, so it has nothing of the patient.
+    let path = path.map_or_else(|| platform::free_name(folder, moment, "review", ending), Path::to_path_buf);
+    platform::write(&path, &bytes)?;
+    Ok(Saved { path: path.display().to_string(), bytes: bytes.len() as u64 })
 }
 
 /// The codes of all patients, in order.

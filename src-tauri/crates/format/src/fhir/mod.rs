@@ -99,6 +99,13 @@ struct Named {
     known: Known,
 }
 
+impl Named {
+    /// Whether it is the same for all patients. Of anything else two of one name would be a fault, which validators find.
+    fn is_shared(&self) -> bool {
+        matches!(self.resource, Resource::Device(_) | Resource::CodeSystem(_))
+    }
+}
+
 /// How a server knows that it has a resource already.
 enum Known {
     /// By its name; what is there stays as it is.
@@ -137,10 +144,11 @@ fn request(named: &Named) -> Option<Request> {
     }
 }
 
-/// Writes the resources that `request` takes, each once: the program and our own codes are the same for all patients.
+/// Writes the resources that `request` takes, those that are the same for all patients once.
 fn written(patients: &[Facts<'_>], kind: &'static str, request: impl Fn(&Named) -> Option<Option<Request>>) -> String {
     let mut known: BTreeSet<String> = BTreeSet::new();
-    let all = patients.iter().flat_map(resources).filter(|named| known.insert(named.name.full_url()));
+    let all = patients.iter().flat_map(resources);
+    let all = all.filter(|named| !named.is_shared() || known.insert(named.name.full_url()));
     let entries = all.filter_map(|named| {
         let request = request(&named)?;
         Some(Entry { full_url: named.name.full_url(), resource: Some(named.resource), request })
