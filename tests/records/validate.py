@@ -7,6 +7,7 @@ Prints a line for each fault: validator, file and what is wrong, with tabs betwe
 
 import json
 import sys
+from urllib.parse import parse_qs
 
 from fhir.resources.R4B import get_fhir_model_class
 from pydantic import BaseModel, ValidationError
@@ -127,16 +128,21 @@ def no_single_sessions(bundle):
 
 
 def requests(bundle):
-    """What is imported twice must not be there twice."""
+    """What is imported twice must not be there twice: a server looks for the name that the resource has, or for its id."""
+    urls = set()
     for place, entry in enumerate(bundle["entry"]):
         request = entry.get("request")
         if bundle["type"] != "transaction" or request is None:
             continue
-        by_id = f"{entry['resource']['resourceType']}/{entry['resource'].get('id')}"
-        named = "?identifier=" in request["url"] or request["url"] == by_id
-        known = "ifNoneExist" in request if request["method"] == "POST" else named
-        if not known:
+        resource = entry["resource"]
+        by_id = f"{resource['resourceType']}/{resource.get('id')}"
+        query = request.get("ifNoneExist", "") if request["method"] == "POST" else request["url"].partition("?")[2]
+        names = [f"{one['system']}|{one['value']}" for one in resource.get("identifier", [])]
+        if parse_qs(query).get("identifier") != names and request["url"] != by_id:
             yield f".entry[{place}]: nothing tells whether it is there already"
+        if (query, request["url"]) in urls:
+            yield f".entry[{place}]: it is asked for twice"
+        urls.add((query, request["url"]))
 
 
 OURS = (references, known_codes, absent, timings, no_single_sessions, requests)

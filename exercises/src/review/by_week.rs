@@ -4,7 +4,7 @@ use super::Review;
 use crate::history::Mark;
 use crate::id::ItemId;
 use crate::plan::days::monday;
-use chrono::{Days, NaiveDate};
+use chrono::NaiveDate;
 use std::collections::BTreeMap;
 
 /// The slots of one item in one week.
@@ -14,10 +14,6 @@ pub struct ItemWeek {
     pub item: ItemId,
     /// The Monday that begins the week.
     pub monday: NaiveDate,
-    /// The first day of the week that the review covers.
-    pub from: NaiveDate,
-    /// The last day of the week that the review covers.
-    pub to: NaiveDate,
     /// What became of the slots.
     pub slots: WeekSlots,
 }
@@ -69,12 +65,7 @@ pub fn item_weeks(review: &Review) -> Vec<ItemWeek> {
             weeks.entry((knot.item, begins)).or_default().add(knot.mark, day.seen);
         }
     }
-    let last = review.until.date(review.start);
-    let one = |((item, monday), slots): ((ItemId, NaiveDate), WeekSlots)| {
-        let sunday = monday.checked_add_days(Days::new(6)).unwrap_or(monday);
-        ItemWeek { item, monday, from: monday.max(review.start), to: sunday.min(last).max(monday), slots }
-    };
-    weeks.into_iter().map(one).collect()
+    weeks.into_iter().map(|((item, monday), slots)| ItemWeek { item, monday, slots }).collect()
 }
 
 #[cfg(test)]
@@ -126,12 +117,11 @@ mod tests {
     }
 
     #[test]
-    fn weeks_go_from_monday_to_sunday_and_only_over_what_is_covered() {
+    fn weeks_go_from_monday_to_sunday() {
         let weeks = item_weeks(&review(&[(0, true, &[Mark::Done]), (4, true, &[Mark::Done]), (5, true, &[Mark::Done])]));
-        let date = |day: u16| DayNumber(day).date(NaiveDate::from_ymd_opt(2027, 3, 3).expect("a date"));
-        let spans: Vec<_> = weeks.iter().map(|week| (week.from, week.to, week.slots.done)).collect();
-        assert_eq!(spans, [(date(0), date(4), 2), (date(5), date(5), 1)]);
-        assert_eq!(weeks[0].monday, NaiveDate::from_ymd_opt(2027, 3, 1).expect("a Monday"));
+        let monday = |day| NaiveDate::from_ymd_opt(2027, 3, day).expect("a Monday");
+        let told: Vec<_> = weeks.iter().map(|week| (week.monday, week.slots.done)).collect();
+        assert_eq!(told, [(monday(1), 2), (monday(8), 1)]);
     }
 
     #[test]

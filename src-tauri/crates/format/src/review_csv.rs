@@ -14,7 +14,7 @@
 //! | `measure` | the name of what was measured ([`crate::measures::Code`]); of a reason for skipping `reason-` and its name |
 //! | `value` | a number with a decimal point, a word, or `yes` and `no` |
 //! | `unit` | `%` `d` `s` `score` (0 to 10) or `count`; empty for words |
-//! | `note` | `at-least`: the measuring ended before, so that the true value may be larger; `none-planned`: there is no share of nothing; `eyes-open`, `eyes-closed`: how it was done |
+//! | `note` | `at-least`: the measuring ended before, so that the true value may be larger; `none-planned`: there is no share of nothing; `eyes-open`, `eyes-closed`: how it was done; `week-not-over`: a later review will say more of the week |
 //!
 //! Parts of what was measured, such as the sessions planned in a week, follow it on lines of their own with the same first columns.
 //! An empty cell means "not known" or "does not apply". A text that a spreadsheet would take for a formula begins with an apostrophe.
@@ -55,11 +55,12 @@ fn lines(of: &Reported<'_>) -> Vec<[String; 12]> {
 
 fn of_measure(of: &Reported<'_>, measure: &Measure) -> Vec<[String; 12]> {
     let method = measure.method.map(|method| method.code()).unwrap_or_default();
+    let goes_on = if measure.goes_on { "week-not-over" } else { "" };
     let whole = (measure.value != Value::Parts).then(|| (measure.code.name().to_owned(), measure.value));
     let parts = measure.parts.iter().map(|part| (part_name(part.code), part.value));
     let one = |(what, value): (String, Value)| {
         let (value, unit, note) = cells(value);
-        let note = [note, &method].into_iter().filter(|note| !note.is_empty()).collect::<Vec<_>>().join(" ");
+        let note = [note, &method, goes_on].into_iter().filter(|note| !note.is_empty()).collect::<Vec<_>>().join(" ");
         [
             text(of.code),
             some(measure.item),

@@ -20,7 +20,7 @@ pub(super) fn one(facts: &Facts<'_>, measure: &Measure) -> Named {
     let mut observation = Observation {
         identifier: vec![name.clone()],
         based_on: vec![Reference::to(&based_on(facts, measure))],
-        status: "final",
+        status: if measure.goes_on { "preliminary" } else { "final" },
         category: vec![category(measure.code), plan::home_exercise()],
         code: CodeableConcept { coding: codings(measure.code), text: said(facts, measure) },
         subject: facts.patient(),

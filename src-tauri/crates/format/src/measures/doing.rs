@@ -20,12 +20,9 @@ fn one_week(of: Reviewed<'_>, week: &ItemWeek) -> Measure {
     ];
     // Planned and done are always said, so that the share can be worked out again.
     let parts = known.into_iter().enumerate().filter(|(place, (_, count))| *place < 2 || *count > 0);
-    Measure {
-        parts: parts.map(|(_, (code, count))| Part::count(code, count)).collect(),
-        // A week of which the review covers less or more is the same week.
-        which: week.monday.to_string(),
-        ..of.of_item(Code::Adherence, week.item, share.unwrap_or(Value::NonePlanned)).over(week.from, week.to)
-    }
+    let parts = parts.map(|(_, (code, count))| Part::count(code, count)).collect();
+    let measure = of.of_item(Code::Adherence, week.item, share.unwrap_or(Value::NonePlanned));
+    Measure { parts, ..measure.in_week(&of, week.monday) }
 }
 
 pub(super) fn gaps(of: Reviewed<'_>) -> Vec<Measure> {

@@ -9,7 +9,7 @@ mod code;
 mod doing;
 mod ratings;
 
-use chrono::NaiveDate;
+use chrono::{Days, NaiveDate};
 use exercises::catalogue::{ExerciseId, RungId};
 use exercises::id::{ActivityId, ComplaintId, ItemId};
 use exercises::plan::{BodySide, Item, Plan};
@@ -97,6 +97,8 @@ pub(crate) struct Measure {
     pub parts: Vec<Part>,
     /// Under which condition: eyes open or closed.
     pub method: Option<Choice>,
+    /// Whether the week that it is about is not over yet, so that a later review will say more of it.
+    pub goes_on: bool,
     /// What tells it from others of the same code, item and first day.
     pub which: String,
 }
@@ -138,12 +140,22 @@ impl Measure {
             value,
             parts: Vec::new(),
             method: None,
+            goes_on: false,
             which: String::new(),
         }
     }
 
     fn on(self, day: NaiveDate) -> Measure {
         self.over(day, day)
+    }
+
+    /// Over the week that begins on this Monday, as far as the review covers it.
+    fn in_week(self, of: &Reviewed<'_>, monday: NaiveDate) -> Measure {
+        let sunday = monday.checked_add_days(Days::new(6)).unwrap_or(monday);
+        let last = of.date(of.review.until);
+        // A week of which the review covers less or more is the same week.
+        let measure = Measure { which: monday.to_string(), goes_on: last < sunday, ..self };
+        measure.over(monday.max(of.review.start), sunday.min(last).max(monday))
     }
 
     fn over(self, from: NaiveDate, to: NaiveDate) -> Measure {

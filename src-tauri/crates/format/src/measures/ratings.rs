@@ -1,7 +1,7 @@
 //! What the patient said: warning signs, pain, named activities.
 
 use super::{About, Code, Measure, Part, Reviewed, Unit, Value};
-use chrono::{Days, NaiveDate};
+use chrono::NaiveDate;
 use exercises::plan::days::monday;
 use exercises::review::ReviewAlarm;
 use exercises::score::Score;
@@ -54,12 +54,9 @@ pub(super) fn during(of: Reviewed<'_>) -> Vec<Measure> {
     for series in &of.review.during {
         for (begins, points) in by_week(of, &series.points) {
             let Some(highest) = points.iter().copied().max() else { continue };
-            let rated = points.len() as u32;
-            let last = begins.checked_add_days(Days::new(6)).unwrap_or(begins);
-            let last = last.min(of.date(of.review.until)).max(begins);
-            let measure = of.of_item(Code::DuringPain, series.item, score(highest));
-            let parts = vec![Part::count(Code::DaysRated, rated)];
-            all.push(Measure { parts, which: begins.to_string(), ..measure }.over(begins.max(of.review.start), last));
+            let parts = vec![Part::count(Code::DaysRated, points.len() as u32)];
+            let measure = of.of_item(Code::DuringPain, series.item, score(highest)).in_week(&of, begins);
+            all.push(Measure { parts, ..measure });
         }
     }
     all

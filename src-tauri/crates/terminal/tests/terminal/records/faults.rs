@@ -58,9 +58,10 @@ const FAULTS: [(&str, &[&str], Change); 13] = [
 ];
 
 /// For a server.
-const FAULTS_OF_REQUESTS: [(&str, &[&str], Change); 3] = [
+const FAULTS_OF_REQUESTS: [(&str, &[&str], Change); 4] = [
     ("no-request", &["medplum"], |bundle| remove(&mut bundle["entry"][1], "request")),
     ("twice", &["rules"], |bundle| remove(&mut bundle["entry"][0]["request"], "ifNoneExist")),
+    ("other-name", &["rules"], |bundle| bundle["entry"][2]["request"]["url"] = json!("CarePlan?identifier=a|b")),
     ("unknown-code", &["rules"], |bundle| {
         observation(bundle)["code"]["coding"][0] = json!({ "system": "http://loinc.org", "code": "99999-9" });
     }),

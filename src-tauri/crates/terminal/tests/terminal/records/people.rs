@@ -190,6 +190,11 @@ fn a_week_in_which_nothing_was_planned_has_no_share() {
     assert_eq!(part(second, "sessions-paused"), &json!(7));
     let line = lines(&UNWELL).into_iter().find(|line| line[6] == "2026-11-09").expect("its line");
     assert_eq!(line[8..], ["adherence-percent", "", "%", "none-planned"]);
+    let last = json(&CAP.collection);
+    assert_eq!(
+        (&second["status"], &measured(&last, "adherence-percent")[0]["status"]),
+        (&json!("final"), &json!("preliminary"))
+    );
     let alarms = measured(&bundle, "alarm");
     assert_eq!(alarms[0]["valueCodeableConcept"]["coding"][0]["code"], "alarm-heart");
 }
