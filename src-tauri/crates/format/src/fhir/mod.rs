@@ -26,6 +26,9 @@ use exercises::review::Review;
 use exercises::time::Stamp;
 use std::collections::BTreeSet;
 
+/// Milliseconds of a minute.
+const MINUTE_MS: i64 = 60_000;
+
 /// What is to be written, and what only the caller knows of it.
 pub struct Facts<'a> {
     /// What tells this clinic from others, and stays.
@@ -212,8 +215,9 @@ impl Facts<'_> {
         self.name("plan")
     }
 
+    /// When the file is made, to the minute: nobody needs it more exactly, and what is written twice is then the same.
     fn recorded(&self) -> String {
-        crate::own_data::moment(self.at)
+        crate::own_data::moment(Stamp { utc_ms: self.at.utc_ms - self.at.utc_ms.rem_euclid(MINUTE_MS), ..self.at })
     }
 
     fn exercise(&self, id: &ExerciseId) -> Option<&Exercise> {
