@@ -5,6 +5,7 @@
 
 mod alarms;
 mod build;
+mod by_week;
 mod counts;
 mod norms;
 mod ratings;
@@ -36,6 +37,7 @@ use std::collections::BTreeSet;
 pub use crate::change::{CountDay, DuringSeries, PainSeries, StanceDay};
 use crate::statistics::Verdict;
 pub use build::{build, build_against};
+pub use by_week::{ItemWeek, WeekSlots, item_weeks};
 pub use norms::AgainstNorms;
 #[cfg(test)]
 pub(crate) use norms::not_compared as norms_not_compared;

@@ -1,4 +1,4 @@
-//! Licences: the program's own, and a list of all libraries in it, as files that the window shows on request.
+//! Licences: the program's own, the notices of medical codes, and a list of all libraries in it, as files that the window shows on request.
 
 use std::collections::{BTreeMap, BTreeSet};
 use std::error::Error;
@@ -13,6 +13,9 @@ use crate::dist::Files;
 /// The program's own licences, at the top of the repository.
 const OWN: [&str; 2] = ["LICENSE-MIT", "LICENSE-APACHE"];
 
+/// What their owners want said of the medical codes that the program writes; what writes them has the same file.
+const CODES: &str = "src-tauri/crates/format/src/fhir/notices.txt";
+
 /// The two root packages of the program.
 const ROOTS: [&str; 2] = ["carryover-shell", "carryover-ui"];
 /// The target of the front end.
@@ -25,6 +28,7 @@ pub fn files(ui: &Path) -> Result<Files, Box<dyn Error>> {
     for name in OWN {
         files.insert(format!("licences/{name}.txt").into(), fs::read(top.join(name))?);
     }
+    files.insert("licences/codes.txt".into(), fs::read(top.join(CODES))?);
     files.insert("licences/libraries.txt".into(), libraries(&metadata(&top)?)?.into_bytes());
     Ok(files)
 }
@@ -143,5 +147,7 @@ mod tests {
         assert!(!list.lines().any(|line| line.starts_with("proptest ") || line.starts_with("exercises ")), "{list}");
         assert!(list.lines().all(|line| line.split(' ').nth(2).is_some_and(|licence| !licence.is_empty())), "{list}");
         assert!(files.contains_key(Path::new("licences/LICENSE-MIT.txt")));
+        let codes = String::from_utf8(files[Path::new("licences/codes.txt")].clone()).unwrap();
+        assert!(["LOINC", "SNOMED CT"].iter().all(|owner| codes.contains(owner)), "{codes}");
     }
 }

@@ -1,4 +1,4 @@
-//! Version, data folder, and licences: the program's own and those of all libraries in it.
+//! Version, data folder, and licences: the program's own, those of all libraries in it, and the notices of medical codes.
 
 use leptos::prelude::*;
 use wire::app::ShowDataFolder;
@@ -10,6 +10,7 @@ use crate::shared::AppContext;
 /// The bundler puts these files next to the program; they are loaded when somebody wants to read them.
 const OWN: [&str; 2] = ["/licences/LICENSE-MIT.txt", "/licences/LICENSE-APACHE.txt"];
 const TYPEFACE: &str = "/assets/fonts/LICENSE.txt";
+const CODES: &str = "/licences/codes.txt";
 const LIBRARIES: &str = "/licences/libraries.txt";
 
 /// The version of this front end.
@@ -32,6 +33,8 @@ pub fn About() -> impl IntoView {
             {OWN.map(|file| view! { <OnDemand file title=name_of(file) is_name=true/> })}
             <p>{words.text(Key::LicencesTypeface)}</p>
             <OnDemand file=TYPEFACE title="SIL Open Font License 1.1" is_name=true/>
+            <p>{words.text(Key::LicencesCodes)}</p>
+            <OnDemand file=CODES title=words.text(Key::LicencesShowNotices)/>
             <p>{words.text(Key::LicencesLibraries)}</p>
             <OnDemand file=LIBRARIES title=words.text(Key::LicencesShow)/>
         </section>

@@ -1,23 +1,25 @@
 //! `carryover clinic`.
 
 use crate::Done;
-use crate::args::{Args, Clinic, Form};
+use crate::args::{Args, Clinic};
 use crate::facts;
 use crate::home;
 use crate::issuing;
 use crate::out::Out;
 use crate::prescribing;
 use crate::printing;
+use crate::review;
 use crate::secrets;
 use crate::visiting;
 use actions::clinic::issuing::save_again;
-use actions::clinic::{devices, lock, norms, passphrase, patients, receiving, renewing, reviewing, saved_keys};
+use actions::clinic::{devices, lock, norms, passphrase, patients, receiving, renewing, saved_keys};
 use actions::{ActionResult, Clock, DataFolder, Moment, platform};
 use exercises::norms::ClinicTable;
 use serde_json::json;
 use std::path::Path;
 use wire::app::LockState;
 use wire::clinic::{AddPatientRequest, DeviceLine, Outcome, PatientList, RemovePatientRequest, ReviewPage, StoreNotice};
+use wire::clinic::{AddPatientRequest, DeviceLine, Outcome, PatientList, RemovePatientRequest, StoreNotice};
 use wire::visiting::{PrintRequest, Printed};
 use wire::{Failure, Secret};
 use words::{Key, Words};
@@ -69,7 +71,10 @@ pub fn run(args: &Args, passphrase_file: Option<&Path>, what: &Clinic, clock: &C
             let read = files.iter().map(|file| (file.display().to_string(), platform::read_received(file)));
             receive(&mut folder, &moment, read, out)
         }
-        Clinic::Review { code, form } => review(&folder, &moment, code, *form, out),
+        Clinic::Review { code, all: _, form, out: file, with_name } => {
+            let what = review::What { code: code.as_deref(), form: *form, with_name: *with_name, file: file.as_deref() };
+            review::run(&folder, &moment, &what, out)
+        }
         Clinic::Patients => list(&folder, &moment, out),
         Clinic::Print { code, diary, letter, out: file } => {
             let what = if *diary { Printed::Diary } else { Printed::HandOut };
@@ -162,13 +167,6 @@ fn device(words: Words, line: &DeviceLine) -> String {
     format!("{}\t{}\t{}\t{counts}", line.device, day(line.first_seen), day(line.until))
 }
 
-/// The lines that a plan file needs to clear the open alarms, ready to be copied.
-fn to_clear(page: &ReviewPage) -> String {
-    let alarms = page.review.iter().flat_map(|review| &review.alarms).filter(|alarm| !alarm.cleared);
-    let names: Vec<String> = alarms.map(|alarm| format!("\"{}\"", alarm.id)).collect();
-    if names.is_empty() { String::new() } else { format!("\nclear = [{}]\n", names.join(", ")) }
-}
-
 /// An unsuitable name or passphrase is refused before a folder is created.
 fn start(args: &Args, name: &str, phone: Option<&str>, typed: Secret, saved: Option<&[u8]>, out: &mut Out) -> Done {
     match saved {
@@ -208,18 +206,6 @@ fn receive(
         out.say(|words| words.receipt(receipt), || json!(receipt));
     }
     Ok(receipts.iter().all(|receipt| !matches!(receipt.outcome, Outcome::Refused(_))))
-}
-
-fn review(folder: &DataFolder, moment: &Moment, code: &str, form: Form, out: &mut Out) -> Done {
-    let page = reviewing::page(folder, moment, code)?;
-    if form == Form::Json || out.json() {
-        out.print(&format!("{}\n", reviewing::json(&page)));
-    } else {
-        let text = out.words.review_text(&page);
-        out.print(&text);
-        out.print(&to_clear(&page));
-    }
-    Ok(true)
 }
 
 /// Prints the stored table, one line per row, with its source.

@@ -38,6 +38,13 @@ impl Out {
         let _ = write!(std::io::stdout(), "{}", shown(text));
     }
 
+    /// Prints a table, whose lines end with CRLF.
+    pub fn print_table(&mut self, table: &str) {
+        for line in table.split_terminator("\r\n") {
+            let _ = write!(std::io::stdout(), "{}\r\n", shown(line));
+        }
+    }
+
     /// One of several faults: what is wrong, on stderr.
     pub fn fault(&mut self, failure: &Failure) {
         let fault = self.words.failure(failure).fault;

@@ -1,7 +1,7 @@
 //! `carryover clinic visit`.
 
 use crate::Done;
-use crate::args::VisitNote;
+use crate::args::{VisitCommand, Whose};
 use crate::out::Out;
 use actions::clinic::visiting;
 use actions::{ActionResult, DataFolder, Moment};
@@ -15,36 +15,35 @@ use wire::Failure;
 use wire::visiting::{NoteRequest, VisitPage};
 
 /// Notes a finding, if there is one, and shows the patient's visits.
-pub fn run(
-    folder: &mut DataFolder,
-    moment: &Moment,
-    code: &str,
-    (correct, what): (Option<u32>, Option<&VisitNote>),
-    out: &mut Out,
-) -> Done {
+pub fn run(folder: &mut DataFolder, moment: &Moment, what: &VisitCommand, out: &mut Out) -> Done {
     let page = match what {
-        None => visiting::page(folder, moment, code)?,
-        Some(VisitNote::TakeBack { n }) => {
-            let request = NoteRequest { code: code.to_owned(), replaces: Some(*n), finding: None };
-            visiting::note(folder, moment, &request)?
+        VisitCommand::Show { code } => visiting::page(folder, moment, code)?,
+        VisitCommand::TakeBack { code, n } => {
+            visiting::note(folder, moment, &NoteRequest { code: code.clone(), replaces: Some(*n), finding: None })?
         }
-        Some(what) => {
+        VisitCommand::Complaint { whose, .. }
+        | VisitCommand::Change { whose, .. }
+        | VisitCommand::Measure { whose, .. }
+        | VisitCommand::Screening { whose, .. }
+        | VisitCommand::Note { whose, .. }
+        | VisitCommand::Override { whose, .. } => {
+            let Whose { code, correct } = whose;
             let finding = Some(finding(&visiting::page(folder, moment, code)?, what)?);
-            visiting::note(folder, moment, &NoteRequest { code: code.to_owned(), replaces: correct, finding })?
+            visiting::note(folder, moment, &NoteRequest { code: code.clone(), replaces: *correct, finding })?
         }
     };
     out.say(|words| words.visits_text(&page), || json!(page));
     Ok(true)
 }
 
-fn finding(page: &VisitPage, what: &VisitNote) -> ActionResult<Finding> {
+fn finding(page: &VisitPage, what: &VisitCommand) -> ActionResult<Finding> {
     Ok(match what {
-        VisitNote::Complaint { region, score, side, line } => {
+        VisitCommand::Complaint { region, score, side, line, .. } => {
             let score = Score::new(*score).ok_or(Failure::VisitUnfit(VisitFault::Value { least: 0, most: 10 }))?;
             Finding::Complaint(Complained { region: *region, side: *side, line: line.clone(), score })
         }
-        VisitNote::Change { score, words } => Finding::Change(OverallChange { score: *score, words: words.clone() }),
-        VisitNote::Measure { what, values, movement, unit, side, moment, surface, eyes } => {
+        VisitCommand::Change { score, words, .. } => Finding::Change(OverallChange { score: *score, words: words.clone() }),
+        VisitCommand::Measure { what, values, movement, unit, side, moment, surface, eyes, .. } => {
             let what = match what.as_str() {
                 "pain" => Measured::Pain { movement: movement.clone() },
                 "motion" => Measured::Motion { movement: movement.clone() },
@@ -53,21 +52,22 @@ fn finding(page: &VisitPage, what: &VisitNote) -> ActionResult<Finding> {
                 "stance" => Measured::Stance { surface: *surface, eyes: *eyes },
                 _ => Measured::Other { name: movement.clone(), unit: unit.clone() },
             };
-            // A number that is none, or beyond what a measure can hold, becomes one that no range has.
-            let tenths = values.iter().map(|value| (value * 10.0).round().clamp(-1e9, 1e9) as i32).collect();
+            // What is no number becomes one that no range has.
+            let tenths = |value: &f64| if value.is_finite() { (value * 10.0).round().clamp(-1e9, 1e9) as i32 } else { i32::MAX };
+            let tenths = values.iter().map(tenths).collect();
             Finding::Measure(Measure { what, moment: *moment, side: *side, tenths })
         }
-        VisitNote::Screening { same: true, .. } => {
+        VisitCommand::Screening { same: true, .. } => {
             let last = last_screening(&page.visits).ok_or(Failure::VisitNotScreened)?;
             Finding::Screening(last.1.clone())
         }
-        VisitNote::Screening { flags, fell, .. } => {
+        VisitCommand::Screening { flags, fell, .. } => {
             Finding::Screening(Screening { flags: flags.clone().unwrap_or_default(), fell: *fell })
         }
-        VisitNote::Note { text } => Finding::Note(text.clone()),
-        VisitNote::Override { item, proposed, reason } => {
+        VisitCommand::Note { text, .. } => Finding::Note(text.clone()),
+        VisitCommand::Override { item, proposed, reason, .. } => {
             Finding::Overridden(Overridden { item: ItemId(*item), proposed: *proposed, reason: reason.clone() })
         }
-        VisitNote::TakeBack { .. } => return Err(Failure::VisitChanged),
+        VisitCommand::Show { .. } | VisitCommand::TakeBack { .. } => return Err(Failure::VisitChanged),
     })
 }

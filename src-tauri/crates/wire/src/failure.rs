@@ -334,6 +334,8 @@ pub enum Failure {
         /// The patient's code.
         code: String,
     },
+    /// No patient has a plan, so that there is nothing to export.
+    NothingToExport,
     /// No card of this revision was issued to the patient.
     NoSuchRevision {
         /// The patient's code.

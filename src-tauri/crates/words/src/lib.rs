@@ -19,6 +19,7 @@ pub mod patient;
 pub mod phrase;
 mod plural;
 mod pseudo;
+mod records;
 pub mod review;
 mod salvage;
 mod texts;

@@ -16,6 +16,7 @@ pub mod passphrase;
 pub mod patients;
 pub mod printing;
 pub mod receiving;
+pub mod records;
 pub mod renewing;
 pub mod reviewing;
 pub(crate) mod rows;

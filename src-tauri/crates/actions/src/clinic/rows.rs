@@ -174,6 +174,24 @@ pub(crate) fn summaries(folder: &DataFolder, patient: &Patient) -> ActionResult<
 
 /// What was received from a patient as far as it opens, and the number of summaries that do not.
 pub(crate) fn readable_summaries(folder: &DataFolder, patient: &Patient) -> ActionResult<(Vec<Summary>, usize)> {
+    let bodies = bodies(folder, patient)?;
+    let all = bodies.len();
+    let summaries: Vec<Summary> = bodies.iter().filter_map(|body| format::summary::read(body.as_ref()?).ok()).collect();
+    let damaged = all - summaries.len();
+    Ok((summaries, damaged))
+}
+
+/// The contents of everything that was received from a patient, each with its log and number.
+///
+/// # Errors
+/// [`Failure::RecordDamaged`] if a summary does not open.
+pub(crate) fn packed_summaries(folder: &DataFolder, patient: &Patient) -> ActionResult<Vec<Body>> {
+    let all: Option<Vec<Body>> = bodies(folder, patient)?.into_iter().collect();
+    all.ok_or_else(|| Failure::RecordDamaged { code: patient.code.clone() })
+}
+
+/// The summaries received from a patient; `None` for each that does not open.
+fn bodies(folder: &DataFolder, patient: &Patient) -> ActionResult<Vec<Option<Body>>> {
     let keys = lock::unlocked_keys(folder)?;
     let received = read(folder, |view| table::received::of_patient(view, patient.row))?;
     let open = |row: &table::received::Received| {
@@ -182,11 +200,9 @@ pub(crate) fn readable_summaries(folder: &DataFolder, patient: &Patient) -> Acti
         let log = sealed::log_of(row)?;
         // The contents say by their keys of which version they are.
         let version = format::summary::VERSION;
-        format::summary::read(&Body { plan: patient.plan()?, log, counter: row.counter, packed, version }).ok()
+        Some(Body { plan: patient.plan()?, log, counter: row.counter, packed, version })
     };
-    let summaries: Vec<Summary> = received.iter().filter_map(open).collect();
-    let damaged = received.len() - summaries.len();
-    Ok((summaries, damaged))
+    Ok(received.iter().map(open).collect())
 }
 
 pub(super) fn read<T>(folder: &DataFolder, look: impl FnOnce(&View<'_>) -> Result<T, StoreError>) -> ActionResult<T> {

@@ -16,6 +16,7 @@ mod phone;
 mod plan_cache;
 mod prescribing;
 mod receiving;
+mod records;
 mod refitting;
 mod reminders;
 mod renewing;

@@ -41,13 +41,13 @@ pub fn summary(dir: &Path, card: &str) -> Vec<u8> {
 }
 
 /// Changes the clinic's rows directly in the database.
-fn tamper(dir: &Path, work: impl FnOnce(&Tx<'_>) -> Result<(), StoreError>) {
+pub fn tamper(dir: &Path, work: impl FnOnce(&Tx<'_>) -> Result<(), StoreError>) {
     let mut home = Home::open(&dir.join("clinic"), false).expect("the folder opens");
     home.store_mut().transaction(work).expect("written");
 }
 
 /// Adds a card and a summary that cannot be decrypted.
-fn damage(tx: &Tx<'_>, patient: i64) -> Result<(), StoreError> {
+pub fn damage(tx: &Tx<'_>, patient: i64) -> Result<(), StoreError> {
     table::issued::insert(tx, patient, 9, |_| Ok::<_, StoreError>(b"damaged".to_vec()))?;
     table::received::insert(tx, patient, &LogId([9; 8]).0, 1, |_| Ok::<_, StoreError>(b"damaged".to_vec()))?;
     Ok(())

@@ -1,8 +1,9 @@
 //! The table of the entries that the person corrected.
 
-use super::tables::{some, table, yes};
+use super::tables::yes;
 use super::{OwnData, moment};
 use crate::names::name;
+use crate::spreadsheet::{some, table};
 use exercises::log::Correction;
 use exercises::log::{Entry, LogEvent};
 

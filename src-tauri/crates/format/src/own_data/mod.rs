@@ -129,7 +129,7 @@ fn wrong_clock(own_data: &OwnData<'_>, entry: &Entry) -> Option<WrongClock> {
 }
 
 /// The moment as RFC 3339, with the offset that applied then.
-fn moment(stamp: Stamp) -> String {
+pub(crate) fn moment(stamp: Stamp) -> String {
     let utc = DateTime::from_timestamp_millis(stamp.utc_ms).unwrap_or_default();
     match FixedOffset::east_opt(stamp.offset_s) {
         Some(offset) => utc.with_timezone(&offset).to_rfc3339_opts(SecondsFormat::AutoSi, false),

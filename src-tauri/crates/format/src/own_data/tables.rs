@@ -2,7 +2,7 @@
 
 use super::{OwnData, PlanData, clock, moment, seconds};
 use crate::names::name;
-use csv::{Terminator, WriterBuilder};
+use crate::spreadsheet::{some, table, text};
 use exercises::alarm::ClearedAlarm;
 use exercises::catalogue::ExerciseId;
 use exercises::history::Mark;
@@ -11,25 +11,6 @@ use exercises::plan::BodySide;
 use exercises::run::{Run, TrialEnd, Work};
 use exercises::summary::ItemDay;
 use exercises::time::DayNumber;
-
-/// A table as CSV, from its header and its lines.
-pub(super) fn table<const N: usize>(header: [&str; N], lines: impl Iterator<Item = [String; N]>) -> Vec<u8> {
-    const WHOLE: &str = "a vector takes every line, and all of them have the same cells";
-    let mut out = WriterBuilder::new().terminator(Terminator::CRLF).from_writer(Vec::new());
-    out.write_record(header).expect(WHOLE);
-    lines.for_each(|line| out.write_record(line).expect(WHOLE));
-    out.into_inner().expect(WHOLE)
-}
-
-/// A text as a cell. It is kept from looking like a formula, because spreadsheets would run it (OWASP, CSV injection).
-fn text(plain: &str) -> String {
-    let formula = plain.trim_start_matches(' ').starts_with(['=', '+', '-', '@', '\t', '\r', '\n', '＝', '＋', '－', '＠']);
-    if formula { format!("'{plain}") } else { plain.to_owned() }
-}
-
-pub(super) fn some<T: ToString>(value: Option<T>) -> String {
-    value.map(|value| value.to_string()).unwrap_or_default()
-}
 
 pub(super) fn yes(is: bool) -> String {
     if is { "yes" } else { "no" }.to_owned()

@@ -2,7 +2,7 @@
 
 use super::catalogue::set;
 use super::prescribing::{OwnExercise, PlanSet};
-use super::visiting::VisitNote;
+use super::visiting::VisitCommand;
 use clap::{Subcommand, ValueEnum};
 use exercises::catalogue::{Equipment, PrescriberFlag};
 use exercises::id::LogId;
@@ -62,7 +62,7 @@ pub enum Clinic {
     Add {
         /// 1 to 12 letters, digits and hyphens
         code: String,
-        /// The patient's name; stays in this data folder, never on a card or in a summary. While the command runs, other users and
+        /// The patient's name; stays in this data folder unless `review --with-name` asks for it, never on a card or in a summary. While the command runs, other users and
         /// programs of this computer can read it here, and your shell may remember it: --name-file avoids both
         #[arg(long)]
         name: Option<String>,
@@ -116,13 +116,23 @@ pub enum Clinic {
         #[arg(required = true)]
         files: Vec<PathBuf>,
     },
-    /// Show the review of a patient
+    /// Show the review of a patient, or write it for a spreadsheet or a medical record
     Review {
         /// The patient's code
-        code: String,
-        /// As text or as JSON
+        #[arg(required_unless_present = "all", conflicts_with = "all")]
+        code: Option<String>,
+        /// All patients
+        #[arg(long)]
+        all: bool,
+        /// As what
         #[arg(long = "as", value_enum, default_value = "text")]
         form: Form,
+        /// The file to write instead of printing. It is not encrypted: delete it when the record has it
+        #[arg(long, value_name = "FILE")]
+        out: Option<PathBuf>,
+        /// Put the patient's name into a FHIR file, where the clinic knows it. Otherwise only the code is in it
+        #[arg(long)]
+        with_name: bool,
     },
     /// List the patients
     Patients,
@@ -140,14 +150,9 @@ pub enum Clinic {
     },
     /// Show what was found at a patient's visits, or note what was found today
     Visit {
-        /// The patient's code
-        code: String,
-        /// The number of the finding that this one corrects
-        #[arg(long, value_name = "N")]
-        correct: Option<u32>,
-        /// What was found
+        /// What to do
         #[command(subcommand)]
-        what: Option<VisitNote>,
+        what: VisitCommand,
     },
     /// List the devices that a patient's summaries came from, or leave one out of the review
     Devices {
@@ -202,11 +207,17 @@ pub enum Clinic {
     },
 }
 
-/// Text or JSON.
+/// As what a review is shown or written.
 #[derive(Clone, Copy, PartialEq, Eq, ValueEnum)]
 pub enum Form {
     /// For people
     Text,
     /// For programs
     Json,
+    /// For a spreadsheet: one value a line
+    Csv,
+    /// HL7 FHIR R4, a file to hand over (collection)
+    Fhir,
+    /// HL7 FHIR R4, for a server of records to take in (transaction)
+    FhirTransaction,
 }

@@ -12,7 +12,7 @@ pub use catalogue::{Catalogue, Find};
 pub use clinic::{Clinic, Form};
 pub use patient::{Correct, Patient};
 pub use prescribing::{OwnExercise, PlanSet};
-pub use visiting::VisitNote;
+pub use visiting::{VisitCommand, Whose};
 
 use actions::{ActionResult, Clock};
 use chrono::NaiveDate;

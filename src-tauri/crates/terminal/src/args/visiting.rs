@@ -1,6 +1,6 @@
 //! What may be typed about a visit.
 
-use clap::Subcommand;
+use clap::{Args, Subcommand};
 use exercises::catalogue::{Eyes, PrescriberFlag, Region, Surface};
 use exercises::plan::{BodySide, Side};
 use exercises::visit::{Advice, Moment};
@@ -8,11 +8,28 @@ use std::collections::BTreeSet;
 
 use super::catalogue::{named, set};
 
-/// A finding of today's visit.
+/// Whose visit, and what is corrected.
+#[derive(Args)]
+pub struct Whose {
+    /// The patient's code
+    pub code: String,
+    /// The number of the finding that this one corrects
+    #[arg(long, value_name = "N")]
+    pub correct: Option<u32>,
+}
+
+/// A patient's visits.
 #[derive(Subcommand)]
-pub enum VisitNote {
+pub enum VisitCommand {
+    /// Show what was found at all visits, the newest first
+    Show {
+        /// The patient's code
+        code: String,
+    },
     /// Where it hurts today, and how much
     Complaint {
+        #[command(flatten)]
+        whose: Whose,
         /// The region, such as low-back
         #[arg(value_parser = named::<Region>)]
         region: Region,
@@ -28,6 +45,8 @@ pub enum VisitNote {
     /// How it is altogether since the last visit
     #[command(allow_negative_numbers = true)]
     Change {
+        #[command(flatten)]
+        whose: Whose,
         /// From -5 (very much worse) to 5 (very much better)
         score: i8,
         /// In the patient's words
@@ -37,6 +56,8 @@ pub enum VisitNote {
     /// Something measured: pain (0 to 10), motion (degrees), grip (kg), chair-rise (in 30 s), stance (s), other
     #[command(allow_negative_numbers = true)]
     Measure {
+        #[command(flatten)]
+        whose: Whose,
         /// What was measured
         #[arg(value_parser = ["pain", "motion", "grip", "chair-rise", "stance", "other"])]
         what: String,
@@ -64,6 +85,8 @@ pub enum VisitNote {
     },
     /// What was asked about before anything is prescribed; the conditions hold for the next plans too
     Screening {
+        #[command(flatten)]
+        whose: Whose,
         /// The conditions that hold, with commas between; "" for none
         #[arg(long, value_name = "FLAGS", value_parser = set::<PrescriberFlag>, required_unless_present = "same")]
         flags: Option<BTreeSet<PrescriberFlag>>,
@@ -76,11 +99,15 @@ pub enum VisitNote {
     },
     /// A note
     Note {
+        #[command(flatten)]
+        whose: Whose,
         /// The text
         text: String,
     },
     /// Why a proposal of the review is not followed
     Override {
+        #[command(flatten)]
+        whose: Whose,
         /// The item's number
         item: u8,
         /// What was proposed
@@ -91,6 +118,8 @@ pub enum VisitNote {
     },
     /// Take a finding back
     TakeBack {
+        /// The patient's code
+        code: String,
         /// Its number
         n: u32,
     },

@@ -1,6 +1,7 @@
 //! Runs the real binary on real files: what it does, what it refuses, and that a refusal changes nothing.
 //!
-//! Besides the binary it needs `age` and `age-keygen` (package age), `zbarimg` (zbar-tools), `setpriv` (util-linux), `strace`.
+//! Besides the binary it needs `age` and `age-keygen` (package age), `zbarimg` (zbar-tools), `setpriv` (util-linux), `strace`,
+//! and the validators that `tests/install` fetches.
 
 mod analysis;
 mod backup;
@@ -21,8 +22,10 @@ mod own_exercises;
 mod patients;
 mod place;
 mod put_back;
+mod records;
 mod renewing;
 mod sockets;
 mod summary;
 mod usage;
 mod vignettes;
+mod visit;

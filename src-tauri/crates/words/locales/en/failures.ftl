@@ -212,6 +212,8 @@ failure-card-not-saved = Plan { $revision } for { $code } is issued, but its car
 failure-card-not-saved-advice = Make room or choose another folder, then show the card again from the patient's review, or run carryover clinic card. The plan does not need to be issued again.
 failure-no-card-issued = No plan was issued for { $code } yet.
 failure-no-card-issued-advice = Issue a plan first.
+failure-nothing-to-export = No patient has a plan yet, so there is nothing to export.
+failure-nothing-to-export-advice = Issue a plan first.
 # $revision (Number)
 failure-no-such-revision = { $code } has no plan { $revision }.
 failure-no-such-revision-advice = Check the number of the plan, or leave it out for the newest one.

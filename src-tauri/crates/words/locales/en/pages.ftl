@@ -106,6 +106,8 @@ about-data-folder = Data folder: { $folder }
 licences-title = Licences
 licences-program = Carryover is free software under the MIT licence or the Apache licence 2.0, as you choose.
 licences-typeface = The typeface Atkinson Hyperlegible Next is under the SIL Open Font License 1.1.
+licences-codes = Files for medical records hold codes of LOINC and SNOMED CT, whose owners ask for a notice.
+licences-show-notices = Show the notices
 licences-libraries = Carryover uses these libraries:
 licences-show = Show the list
 

@@ -204,6 +204,8 @@ failure-card-not-saved = El plan { $revision } para { $code } se ha emitido, per
 failure-card-not-saved-advice = Haga sitio o elija otra carpeta y vuelva a mostrar la tarjeta desde el seguimiento del paciente, o ejecute carryover clinic card. No hace falta emitir el plan otra vez.
 failure-no-card-issued = Todavía no se ha emitido ningún plan para { $code }.
 failure-no-card-issued-advice = Emita primero un plan.
+failure-nothing-to-export = Ningún paciente tiene un plan todavía, así que no hay nada que exportar.
+failure-nothing-to-export-advice = Emita primero un plan.
 # $revision (Number)
 failure-no-such-revision = { $code } no tiene ningún plan { $revision }.
 failure-no-such-revision-advice = Compruebe el número del plan, u omítalo para el más reciente.

@@ -106,6 +106,8 @@ about-data-folder = Carpeta de datos: { $folder }
 licences-title = Licencias
 licences-program = Carryover es software libre bajo la licencia MIT o la licencia Apache 2.0, a su elección.
 licences-typeface = El tipo de letra Atkinson Hyperlegible Next está bajo la SIL Open Font License 1.1.
+licences-codes = Los archivos para historias clínicas contienen códigos de LOINC y SNOMED CT, cuyos titulares piden un aviso.
+licences-show-notices = Mostrar los avisos
 licences-libraries = Carryover usa estas bibliotecas:
 licences-show = Mostrar la lista
 

@@ -165,10 +165,18 @@ fn of_clinic() -> Vec<Case> {
         clinic("clinic card", "clinic", &["K17", "--out", "again"]),
         clinic("clinic receive", "clinic", &["summary.age"]),
         clinic("clinic review", "received", &["K17"]),
+        clinic("clinic review", "received", &["K17", "--as", "fhir", "--out", "review.json"])
+            .of("for a record, into a file"),
         clinic("clinic patients", "received", &[]),
         clinic("clinic print", "clinic", &["K17", "--out", "hand-out.pdf"]),
-        clinic("clinic visit", "clinic", &["K17", "note", "slept well"]),
-        clinic("clinic visit", "clinic", &["K17", "screening", "--flags", "osteoporosis"]).of("screening"),
+        clinic("clinic visit show", "clinic", &["show", "K17"]),
+        clinic("clinic visit complaint", "clinic", &["complaint", "K17", "hip", "4"]),
+        clinic("clinic visit change", "clinic", &["change", "K17", "2"]),
+        clinic("clinic visit measure", "clinic", &["measure", "K17", "grip", "31.5", "--side", "left"]),
+        clinic("clinic visit screening", "clinic", &["screening", "K17", "--flags", "osteoporosis"]),
+        clinic("clinic visit note", "clinic", &["note", "K17", "slept well"]),
+        clinic("clinic visit override", "clinic", &["override", "K17", "1", "progress", "he wants to wait"]),
+        clinic("clinic visit take-back", "received", &["take-back", "K17", "1"]),
         clinic("clinic facts", "clinic", &["K17", "--flags", "osteoporosis", "--lacks", "mat"]),
         clinic("clinic devices", "received", &["K17"]),
         clinic("clinic renew-keys", "clinic", &["--yes"]),
@@ -249,6 +257,7 @@ static EXTENDED: LazyLock<PathBuf> = LazyLock::new(|| {
     visit("received", &["norms", "norms.toml"]);
     visit("received", &["exercise", "add", "mine.toml"]);
     visit("received", &["set", "save", "desk", "--from", "plan.toml"]);
+    visit("received", &["visit", "note", "K17", "as said"]);
     visit("received", &["issue", "K17", "plan.toml", "--out", "card2"]);
     place.done(&["--home", "done", "--at", DONE, "backup", "--to", "whole.db"]);
     place.done(&["--home", "erasable", "patient", "now"]);

@@ -298,4 +298,22 @@ impl Person {
         self.brings(until + 1, 0, until);
         self.clinic(&self.moment(until + 1, "09:30"), &["review", CODE])
     }
+
+    /// She brings everything until the end of `until`, and the review is written for records.
+    pub fn for_records(&mut self, until: u64) -> Records {
+        self.brings(until + 1, 0, until);
+        let at = self.moment(until + 1, "09:30");
+        let written = |form| self.clinic(&at, &["review", CODE, "--as", form]);
+        Records { collection: written("fhir"), transaction: written("fhir-transaction"), table: written("csv") }
+    }
+}
+
+/// A review as it is written for records.
+#[derive(Debug, Clone)]
+pub struct Records {
+    /// A file to hand over.
+    pub collection: String,
+    /// What a server is asked to take in.
+    pub transaction: String,
+    pub table: String,
 }

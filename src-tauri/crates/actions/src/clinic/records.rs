@@ -1,0 +1,202 @@
+//! Reviews for medical records: as a table, or as HL7 FHIR R4.
+
+use super::rows::{self, Patient};
+use super::{lock, reviewing};
+use crate::{ActionResult, DataFolder, Moment, platform};
+use exercises::alarm::Trouble;
+use exercises::catalogue::ExerciseId;
+use exercises::id::{ActivityId, ComplaintId, ItemId};
+use exercises::plan::{BodySide, Item, Side};
+use format::fhir::{self, Facts, Source, Texts};
+use format::measures::Code;
+use format::review_csv::{self, Reported};
+use std::path::Path;
+use wire::Failure;
+use wire::clinic::ReviewPage;
+use wire::patient::Saved;
+use words::review::Names;
+use words::{Key, Words};
+
+/// What a review is written as.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum RecordForm {
+    /// A table for a spreadsheet.
+    Csv,
+    /// A FHIR file to hand over.
+    Collection,
+    /// What a FHIR server is asked to take in.
+    Transaction,
+}
+
+/// Whose reviews, and with what.
+#[derive(Debug, Clone, Copy)]
+pub struct Asked<'a> {
+    /// The patient's code; `None` for all patients with a plan.
+    pub code: Option<&'a str>,
+    /// As what.
+    pub form: RecordForm,
+    /// Whether the patients' names are to be in it, where they are known. A table has none.
+    pub with_names: bool,
+}
+
+/// The reviews as bytes.
+///
+/// # Errors
+/// [`Failure::NoCardIssued`] for a patient without a plan; [`Failure::NothingToExport`] if no patient has one;
+/// [`Failure::RecordDamaged`] if one of them cannot be read: nothing is written that leaves somebody out unseen.
+pub fn make(folder: &DataFolder, moment: &Moment, words: Words, asked: Asked<'_>) -> ActionResult<Vec<u8>> {
+    let codes = match asked.code {
+        Some(code) => vec![code.to_owned()],
+        None => codes_of_all(folder)?,
+    };
+    let pages = codes.iter().map(|code| reviewing::page(folder, moment, code)).collect::<ActionResult<Vec<_>>>()?;
+    match (asked.code, pages.iter().find(|page| page.plan.is_none())) {
+        (Some(_), Some(page)) => return Err(Failure::NoCardIssued { code: page.code.clone() }),
+        (None, _) if pages.iter().all(|page| page.plan.is_none()) => return Err(Failure::NothingToExport),
+        _ => {}
+    }
+    if asked.form == RecordForm::Csv {
+        return Ok(review_csv::write(&pages.iter().filter_map(reported).collect::<Vec<_>>()));
+    }
+    let clinic = lock::unlocked_keys(folder)?.mark().to_string();
+    let sources = codes.iter().map(|code| sources(folder, code)).collect::<ActionResult<Vec<_>>>()?;
+    let texts: Vec<PageTexts<'_>> = pages.iter().map(|page| PageTexts { words, names: Names::of(words, page) }).collect();
+    let facts = pages.iter().zip(&sources).zip(&texts).filter_map(|((page, sources), texts)| {
+        Some(Facts {
+            clinic: &clinic,
+            code: &page.code,
+            name: page.name.as_deref().filter(|_| asked.with_names),
+            at: moment.now,
+            version: env!("CARGO_PKG_VERSION"),
+            language: words.lang().code(),
+            plan: page.plan.as_ref()?,
+            earlier: &page.earlier,
+            exercises: &page.exercises,
+            review: page.review.as_ref(),
+            sources,
+            texts,
+        })
+    });
+    let facts: Vec<Facts<'_>> = facts.collect();
+    let written = if asked.form == RecordForm::Collection { fhir::collection(&facts) } else { fhir::transaction(&facts) };
+    Ok(written.into_bytes())
+}
+
+/// Writes the reviews to `path`, or into the folder for saved files, completely or not at all.
+///
+/// # Errors
+/// Those of [`make`], and a failure to write.
+pub fn save(
+    folder: &DataFolder,
+    moment: &Moment,
+    words: Words,
+    asked: Asked<'_>,
+    path: Option<&Path>,
+) -> ActionResult<Saved> {
+    let bytes = make(folder, moment, words, asked)?;
+    let ending = if asked.form == RecordForm::Csv { ".csv" } else { ".json" };
+    // Others may see the file's name, so it has nothing of the patient.
+    let path = path.map_or_else(|| platform::free_name(folder, moment, "review", ending), Path::to_path_buf);
+    platform::write(&path, &bytes)?;
+    Ok(Saved { path: path.display().to_string(), bytes: bytes.len() as u64 })
+}
+
+/// The codes of all patients, in order.
+///
+/// # Errors
+/// [`Failure::RecordDamaged`] or [`Failure::RecordsDamaged`] if one of them cannot be read.
+pub fn codes_of_all(folder: &DataFolder) -> ActionResult<Vec<String>> {
+    let all = rows::patients(folder)?;
+    if all.damaged > 0 {
+        return Err(Failure::RecordsDamaged { n: u16::try_from(all.damaged).unwrap_or(u16::MAX) });
+    }
+    let code =
+        |one: Result<Patient, String>| one.map(|patient| patient.code).map_err(|code| Failure::RecordDamaged { code });
+    all.patients.into_iter().map(code).collect()
+}
+
+fn reported(page: &ReviewPage) -> Option<Reported<'_>> {
+    let (plan, review) = page.plan.as_ref().zip(page.review.as_ref())?;
+    Some(Reported { code: &page.code, plan, earlier: &page.earlier, review })
+}
+
+/// What the review was made of: summaries of devices that the clinic leaves out are no source of it.
+fn sources(folder: &DataFolder, code: &str) -> ActionResult<Vec<Source>> {
+    let patient = rows::patient(folder, code)?;
+    let left_out = super::devices::left_out(folder, &patient)?;
+    let all = rows::packed_summaries(folder, &patient)?.into_iter();
+    let source = all.filter(|body| !left_out.contains(&body.log));
+    Ok(source.map(|body| Source { log: body.log, counter: body.counter, contents: body.packed }).collect())
+}
+
+/// The texts of one review.
+struct PageTexts<'a> {
+    words: Words,
+    names: Names<'a>,
+}
+
+impl Texts for PageTexts<'_> {
+    fn plan(&self) -> String {
+        self.words.text(Key::RecordPlanTitle).to_owned()
+    }
+
+    fn item(&self, item: ItemId) -> String {
+        self.names.item(item)
+    }
+
+    fn exercise(&self, exercise: &ExerciseId) -> String {
+        self.names.exercise(exercise)
+    }
+
+    fn instruction(&self, item: &Item) -> String {
+        self.words.instruction(item)
+    }
+
+    fn due(&self, item: &Item) -> String {
+        self.words.at_line_start(&self.words.due(item))
+    }
+
+    fn side(&self, side: Side) -> String {
+        self.words.side(side).to_owned()
+    }
+
+    fn leg(&self, leg: BodySide) -> String {
+        self.words.leg(leg).to_owned()
+    }
+
+    fn complaint(&self, complaint: ComplaintId) -> String {
+        self.names.complaint(complaint)
+    }
+
+    fn activity(&self, activity: ActivityId) -> String {
+        self.names.activity(activity)
+    }
+
+    fn measured(&self, code: Code, of: Option<&str>) -> String {
+        let measure = measure(code).map_or(code.name(), |key| self.words.text(key));
+        of.map_or_else(|| measure.to_owned(), |name| self.words.record_of(measure, name))
+    }
+
+    fn alarm(&self, trouble: Trouble) -> String {
+        self.words.trouble_noted(trouble).to_owned()
+    }
+}
+
+/// What stands for itself in a record has a text; a part of it has its code's.
+fn measure(code: Code) -> Option<Key> {
+    let key = match code {
+        Code::Adherence => Key::RecordAdherence,
+        Code::LongestGap => Key::RecordLongestGap,
+        Code::AsNeeded => Key::RecordAsNeeded,
+        Code::OneLegStance => Key::RecordOneLeg,
+        Code::Stance => Key::RecordStance,
+        Code::MorningPain => Key::RecordMorningPain,
+        Code::DuringPain => Key::RecordDuringPain,
+        Code::Repetitions => Key::RecordRepetitions,
+        Code::Activity => Key::RecordActivity,
+        Code::Alarm => Key::RecordAlarm,
+        Code::Reasons => Key::RecordReasons,
+        _ => return None,
+    };
+    Some(key)
+}

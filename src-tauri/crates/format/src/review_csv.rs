@@ -1,0 +1,134 @@
+//! What a review measured, as one long table for a spreadsheet or a statistics program.
+//!
+//! A line holds one value. The columns, which are for good:
+//!
+//! | column | what it holds |
+//! | --- | --- |
+//! | `patient` | the clinic's code of the patient |
+//! | `item` | the number of the plan's item |
+//! | `exercise` | the id of the exercise |
+//! | `level` | the id of its level |
+//! | `side` | `left` or `right`, if one side is meant |
+//! | `about` | the complaint or the activity, in the words of the plan |
+//! | `from`, `to` | the first and the last day, `YYYY-MM-DD`; of a week the days that are covered |
+//! | `measure` | the name of what was measured ([`crate::measures::Code`]); of a reason for skipping `reason-` and its name |
+//! | `value` | a number with a decimal point, a word, or `yes` and `no` |
+//! | `unit` | `%` `d` `s` `score` (0 to 10) or `count`; empty for words |
+//! | `note` | `at-least`: the measuring ended before, so that the true value may be larger; `none-planned`: there is no share of nothing; `eyes-open`, `eyes-closed`: how it was done; `week-not-over`: a later review will say more of the week |
+//!
+//! Parts of what was measured, such as the sessions planned in a week, follow it on lines of their own with the same first columns.
+//! An empty cell means "not known" or "does not apply". A text that a spreadsheet would take for a formula begins with an apostrophe.
+
+use crate::measures::{self, About, Amount, Measure, PartCode, Reviewed, Unit, Value};
+use crate::names::name;
+use crate::spreadsheet::{some, table, text};
+use exercises::id::{ActivityId, ComplaintId};
+use exercises::plan::{Plan, Prescription};
+use exercises::review::Review;
+
+/// The header.
+const COLUMNS: [&str; 12] =
+    ["patient", "item", "exercise", "level", "side", "about", "from", "to", "measure", "value", "unit", "note"];
+
+/// A patient's review with the plans that it is about.
+#[derive(Debug, Clone, Copy)]
+pub struct Reported<'a> {
+    /// The clinic's code of the patient.
+    pub code: &'a str,
+    /// The plan in force.
+    pub plan: &'a Plan,
+    /// Its earlier revisions, newest first.
+    pub earlier: &'a [Plan],
+    /// The review.
+    pub review: &'a Review,
+}
+
+/// The table of these patients, with one header.
+pub fn write(patients: &[Reported<'_>]) -> Vec<u8> {
+    table(COLUMNS, patients.iter().flat_map(lines))
+}
+
+fn lines(of: &Reported<'_>) -> Vec<[String; 12]> {
+    let reviewed = Reviewed { review: of.review, plan: of.plan, earlier: of.earlier };
+    measures::all(reviewed).iter().flat_map(|measure| of_measure(of, measure)).collect()
+}
+
+fn of_measure(of: &Reported<'_>, measure: &Measure) -> Vec<[String; 12]> {
+    let method = measure.method.map(|method| method.code()).unwrap_or_default();
+    let goes_on = if measure.goes_on { "week-not-over" } else { "" };
+    let whole = (measure.value != Value::Parts).then(|| (measure.code.name().to_owned(), measure.value));
+    let parts = measure.parts.iter().map(|part| (part_name(part.code), part.value));
+    let one = |(what, value): (String, Value)| {
+        let (value, unit, note) = cells(value);
+        let note = [note, &method, goes_on].into_iter().filter(|note| !note.is_empty()).collect::<Vec<_>>().join(" ");
+        [
+            text(of.code),
+            some(measure.item),
+            some(measure.exercise.as_ref()),
+            some(measure.level.as_ref()),
+            some(measure.side.as_ref().map(name)),
+            about(of, measure.about).map(|about| text(&about)).unwrap_or_default(),
+            some(measure.days.map(|(from, _)| from)),
+            some(measure.days.map(|(_, to)| to)),
+            what,
+            value,
+            unit.to_owned(),
+            note,
+        ]
+    };
+    whole.into_iter().chain(parts).map(one).collect()
+}
+
+fn part_name(part: PartCode) -> String {
+    match part {
+        PartCode::Of(code) => code.name().to_owned(),
+        PartCode::Chosen(choice) => choice.code(),
+    }
+}
+
+/// Value, unit and note.
+fn cells(value: Value) -> (String, &'static str, &'static str) {
+    match value {
+        Value::Amount(amount, of) => (number(amount), unit(of), ""),
+        Value::AtLeast(amount, of) => (number(amount), unit(of), "at-least"),
+        Value::One(choice) => (choice.value.to_owned(), "", ""),
+        Value::Yes(yes) => (if yes { "yes" } else { "no" }.to_owned(), "", ""),
+        Value::NonePlanned => (String::new(), "%", "none-planned"),
+        Value::Parts => (String::new(), "", ""),
+    }
+}
+
+fn number(amount: Amount) -> String {
+    match amount {
+        Amount::Whole(whole) => whole.to_string(),
+        Amount::Tenths(tenths) => format!("{}.{}", tenths / 10, tenths % 10),
+    }
+}
+
+fn unit(unit: Unit) -> &'static str {
+    match unit {
+        Unit::One => "count",
+        Unit::Percent => "%",
+        Unit::Days => "d",
+        Unit::Seconds => "s",
+        Unit::Score => "score",
+    }
+}
+
+/// The complaint or activity, from the newest card that has it.
+fn about(of: &Reported<'_>, about: About) -> Option<String> {
+    let mut plans = [of.plan].into_iter().chain(of.earlier).map(|plan| &plan.prescription);
+    match about {
+        About::Plan | About::Exercise => None,
+        About::Complaint(id) => plans.find_map(|plan| complaint(plan, id)),
+        About::Activity(id) => plans.find_map(|plan| activity(plan, id)),
+    }
+}
+
+fn complaint(plan: &Prescription, id: ComplaintId) -> Option<String> {
+    plan.complaints.iter().find(|one| one.id == id).map(|one| one.name.clone())
+}
+
+fn activity(plan: &Prescription, id: ActivityId) -> Option<String> {
+    plan.activities.iter().find(|one| one.id == id).map(|one| one.name.clone())
+}
