@@ -2,9 +2,9 @@
 
 use super::{Args, CommandResult};
 use crate::session::Session;
-use actions::clinic::{printing, visiting};
+use actions::clinic::{printing, records, visiting};
 use tauri::State;
-use wire::visiting::{NoteFinding, Print, ShowVisit};
+use wire::visiting::{NoteFinding, Print, SaveRecord, ShowVisit};
 
 /// [`ShowVisit`].
 #[tauri::command]
@@ -22,4 +22,10 @@ pub async fn note_finding(session: State<'_, Session>, args: Args<NoteFinding>) 
 #[tauri::command]
 pub async fn print(session: State<'_, Session>, args: Args<Print>) -> CommandResult<Print> {
     session.with(|folder, moment| printing::save(folder, moment, &args, None))
+}
+
+/// [`SaveRecord`].
+#[tauri::command]
+pub async fn save_record(session: State<'_, Session>, args: Args<SaveRecord>) -> CommandResult<SaveRecord> {
+    session.with(|folder, moment| records::save_from_window(folder, moment, &args))
 }

@@ -54,6 +54,11 @@ impl Desktop {
 }
 
 impl Desktop {
+    /// The passphrase of every clinic here.
+    pub fn passphrase(&self) -> &'static str {
+        PASSPHRASE
+    }
+
     /// Creates a clinic, whose home is `clinic`, and its patient K17, who has no plan yet; returns the passphrase.
     #[track_caller]
     pub fn with_a_clinic(&self) -> &'static str {

@@ -18,7 +18,6 @@ use exercises::norms::ClinicTable;
 use serde_json::json;
 use std::path::Path;
 use wire::app::LockState;
-use wire::clinic::{AddPatientRequest, DeviceLine, Outcome, PatientList, RemovePatientRequest, ReviewPage, StoreNotice};
 use wire::clinic::{AddPatientRequest, DeviceLine, Outcome, PatientList, RemovePatientRequest, StoreNotice};
 use wire::visiting::{PrintRequest, Printed};
 use wire::{Failure, Secret};
@@ -80,7 +79,7 @@ pub fn run(args: &Args, passphrase_file: Option<&Path>, what: &Clinic, clock: &C
             let what = if *diary { Printed::Diary } else { Printed::HandOut };
             printing::run(&mut folder, &moment, &PrintRequest { code: code.clone(), what, letter: *letter }, file, out)
         }
-        Clinic::Visit { code, correct, what } => visiting::run(&mut folder, &moment, code, (*correct, what.as_ref()), out),
+        Clinic::Visit { what } => visiting::run(&mut folder, &moment, what, out),
         Clinic::Facts { code, flags, lacks } => facts::run(&mut folder, code, flags.as_ref(), lacks.as_ref(), out),
         Clinic::Card { code, revision, out: out_folder } => {
             let saved = save_again(&mut folder, &moment, code, *revision, Some(out_folder))?;

@@ -53,7 +53,8 @@ fn finding(page: &VisitPage, what: &VisitCommand) -> ActionResult<Finding> {
                 _ => Measured::Other { name: movement.clone(), unit: unit.clone() },
             };
             // What is no number becomes one that no range has.
-            let tenths = |value: &f64| if value.is_finite() { (value * 10.0).round().clamp(-1e9, 1e9) as i32 } else { i32::MAX };
+            let tenths =
+                |value: &f64| if value.is_finite() { (value * 10.0).round().clamp(-1e9, 1e9) as i32 } else { i32::MAX };
             let tenths = values.iter().map(tenths).collect();
             Finding::Measure(Measure { what, moment: *moment, side: *side, tenths })
         }

@@ -203,6 +203,8 @@ macro_rules! commands {
                 NoteFinding = note_finding(NoteRequest) -> VisitPage;
                 /// Save a plan's hand-out or a diary as a PDF file.
                 Print = print(PrintRequest) -> Saved;
+                /// Save a review for the medical record.
+                SaveRecord = save_record(RecordRequest) -> Saved;
             }
         }
     };

@@ -55,3 +55,23 @@ pub struct PrintRequest {
     /// On US Letter, not on A4.
     pub letter: bool,
 }
+
+/// A review to be saved for the medical record.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct RecordRequest {
+    /// The patient's code.
+    pub code: String,
+    /// As what.
+    pub form: RecordForm,
+}
+
+/// What a review is written as.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+pub enum RecordForm {
+    /// A table for a spreadsheet, without the patient's name.
+    Csv,
+    /// An HL7 FHIR R4 file to hand over.
+    Collection,
+    /// What an HL7 FHIR R4 server is asked to take in.
+    Transaction,
+}

@@ -27,6 +27,13 @@ impl Tour<'_> {
             window.press_part(code);
             window.see("What got in the way");
             keep(&format!("review-{code}"));
+            if code == "E58" {
+                window.press("Visit");
+                window.see("Noted today");
+                keep("visit");
+                window.press("Review");
+                window.see("What got in the way");
+            }
             if code == "F63" {
                 window.press("Next plan");
                 window.see("Issue plan card");

@@ -13,6 +13,7 @@ mod next;
 mod next_plan;
 mod notes;
 mod pain;
+mod records;
 mod review_page;
 mod strip;
 

@@ -16,6 +16,7 @@ use super::next::Next;
 use super::next_plan::NextPlan;
 use super::notes::Notes;
 use super::pain::Pain;
+use super::records::Records;
 use super::strip::Strip;
 use crate::clinic::context::{ClinicContext, Page};
 use crate::clinic::head::Head;
@@ -71,6 +72,7 @@ pub fn Review(page: ReviewPage) -> impl IntoView {
             {notices}
             {answers}
             <Devices code=whose.get_value() devices/>
+            {has_review.then(|| view! { <Records code=whose.get_value()/> })}
             <p class="foot-line"><button type="button" class="quiet" on:click=remove>{words.text(Key::PatientRemove)}</button></p>
         </main>
     }

@@ -14,19 +14,10 @@ use std::path::Path;
 use wire::Failure;
 use wire::clinic::ReviewPage;
 use wire::patient::Saved;
+pub use wire::visiting::RecordForm;
+use wire::visiting::RecordRequest;
 use words::review::Names;
 use words::{Key, Words};
-
-/// What a review is written as.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum RecordForm {
-    /// A table for a spreadsheet.
-    Csv,
-    /// A FHIR file to hand over.
-    Collection,
-    /// What a FHIR server is asked to take in.
-    Transaction,
-}
 
 /// Whose reviews, and with what.
 #[derive(Debug, Clone, Copy)]
@@ -99,6 +90,15 @@ pub fn save(
     let path = path.map_or_else(|| platform::free_name(folder, moment, "review", ending), Path::to_path_buf);
     platform::write(&path, &bytes)?;
     Ok(Saved { path: path.display().to_string(), bytes: bytes.len() as u64 })
+}
+
+/// Saves one patient's review as the window asks for it, without the name, into the folder for saved files.
+///
+/// # Errors
+/// Those of [`save`].
+pub fn save_from_window(folder: &DataFolder, moment: &Moment, request: &RecordRequest) -> ActionResult<Saved> {
+    let asked = Asked { code: Some(&request.code), form: request.form, with_names: false };
+    save(folder, moment, platform::words(folder.locale()), asked, None)
 }
 
 /// The codes of all patients, in order.

@@ -109,3 +109,11 @@ paper-a4 = A4
 paper-letter = US Letter
 save-hand-out = Save the hand-out (PDF)
 save-diary = Save the diary (PDF)
+# The review as a file for the medical record.
+record-title = For the medical record
+record-what = The file has the patient’s code and not the name. It is not encrypted: keep it where records are kept.
+record-as = Save as
+record-as-csv = a table (CSV)
+record-as-collection = HL7 FHIR R4, a file to hand over
+record-as-transaction = HL7 FHIR R4, for a server to take in
+record-save = Save the review

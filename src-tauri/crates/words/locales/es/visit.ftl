@@ -109,3 +109,11 @@ paper-a4 = A4
 paper-letter = Carta
 save-hand-out = Guardar la hoja (PDF)
 save-diary = Guardar el diario (PDF)
+# La revisión como archivo para la historia clínica.
+record-title = Para la historia clínica
+record-what = El archivo lleva el código del paciente y no el nombre. No está cifrado: guárdelo donde se guardan las historias.
+record-as = Guardar como
+record-as-csv = una tabla (CSV)
+record-as-collection = HL7 FHIR R4, un archivo para entregar
+record-as-transaction = HL7 FHIR R4, para que lo reciba un servidor
+record-save = Guardar la revisión

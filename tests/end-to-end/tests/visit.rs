@@ -1,0 +1,136 @@
+//! A visit in the window: complaints, measures with the stop-watch, screening, corrections; the next visit; papers and files for records.
+
+use end_to_end::{Desktop, Window};
+use std::fs;
+
+const PLAN: &str = r#"
+review = 2027-04-12
+
+[[complaint]]
+number = 1
+name = "lower back"
+pain = 5
+
+[[item]]
+number = 1
+exercise = "walk"
+go = { minutes = 15, effort = 3 }
+at = ["12:30"]
+days = "every-day"
+serves = 1
+"#;
+
+fn open(desktop: &Desktop, at: &str, passphrase: &str) -> Window {
+    let clinic = desktop.open("clinic").at(at).zone("Europe/Vienna").size(1280, 800).start();
+    clinic.type_into("Passphrase", passphrase);
+    clinic.press("Unlock");
+    clinic.see("K17");
+    clinic
+}
+
+fn looked_at(window: &Window, name: &str) {
+    for (width, height) in [(1280, 800), (390, 844), (360, 640)] {
+        window.resize(width, height);
+        window.fits();
+        window.screenshot(&format!("visit-{name}-{width}x{height}"));
+    }
+    window.resize(1280, 800);
+}
+
+#[test]
+fn a_visit_is_noted_corrected_and_compared_at_the_next() {
+    let desktop = Desktop::new();
+    let passphrase = desktop.with_a_clinic();
+    let clinic = open(&desktop, "2027-03-01T08:30:00+01:00", passphrase);
+    clinic.press("Visit: K17");
+    clinic.see("Nothing is noted yet.");
+    looked_at(&clinic, "empty");
+    clinic.choose("Region", "Lower back");
+    clinic.choose("Side", "left");
+    clinic.choose("Pain, 0 to 10", "6");
+    clinic.type_into("In the patient’s words", "after driving");
+    clinic.press("Where it hurts today: Note");
+    clinic.see("Lower back, left: after driving; pain 6 of 10");
+    clinic.choose("What", "How far a movement goes, degrees");
+    clinic.type_into("Movement", "bending forward");
+    clinic.type_into("Results", "40");
+    clinic.press("Measured: Note");
+    clinic.see("Bending forward, before treatment: 40°");
+    clinic.choose("When", "after treatment");
+    clinic.type_into("Results", "400");
+    clinic.press("Measured: Note");
+    clinic.see("This number is from -180 to 360");
+    clinic.type_into("Results", "55");
+    clinic.press("Measured: Note");
+    clinic.see("+15° since before treatment");
+    clinic.choose("What", "Time on one leg, seconds");
+    clinic.choose("Which side", "left");
+    clinic.choose("When", "once");
+    clinic.press_part("Start the stop-watch");
+    looked_at(&clinic, "stop-watch");
+    clinic.wait_for("return parseFloat(document.querySelector('.stop-watch .number').textContent) >= 0.3");
+    clinic.press_part("Stop");
+    clinic.wait_for("return document.querySelector('.stop-watch .number').textContent !== '0'");
+    clinic.press("Measured: Note");
+    clinic.see("On one leg, firm floor, eyes open, left: ");
+    clinic.press("Osteoporosis");
+    clinic.press("Screening: Note");
+    clinic.see("Screening: osteoporosis. No fall in the last twelve months.");
+    clinic.type_into("What else matters", "Will move house in May.");
+    clinic.press("Note: Note");
+    clinic.see("Will move house in May.");
+    clinic.press("Correct: Will move house in May.");
+    clinic.see("What you note next replaces what you chose to correct.");
+    clinic.type_into("What else matters", "Moves house in June.");
+    clinic.press("Note: Note");
+    clinic.see("Moves house in June. (corrected)");
+    clinic.see_no_more("Will move house in May.");
+    looked_at(&clinic, "noted");
+    clinic.close();
+
+    let next = open(&desktop, "2027-03-15T08:30:00+01:00", passphrase);
+    next.press("Visit: K17");
+    next.press("Still the same as on 1 March");
+    next.choose("Overall change", "+3, better");
+    next.press("Since last time: Note");
+    next.see("Change since last time: +3, better");
+    next.see("Moves house in June.");
+    looked_at(&next, "next");
+    next.close();
+}
+
+#[test]
+fn a_plan_is_printed_and_a_review_saved_for_the_record() {
+    let desktop = Desktop::new();
+    let made = desktop.prescribe(PLAN, "2027-03-01T08:30:00+01:00");
+    let brought = desktop.path("brought.age").to_string_lossy().into_owned();
+    made.patient("2027-03-08T08:00:00+01:00", &["summary", "--until", "2027-03-07", "--out", &brought]);
+    made.clinic_at("2027-03-08T08:30:00+01:00", &["receive", &brought]);
+    let clinic = open(&desktop, "2027-03-08T09:00:00+01:00", desktop.passphrase());
+    clinic.press_part("K17");
+    clinic.see("What got in the way");
+    clinic.press_part("For the medical record");
+    clinic.choose("Save as", "HL7 FHIR R4, a file to hand over");
+    clinic.press("Save the review");
+    clinic.see("Saved as ");
+    let bundle = fs::read_to_string(saved(&clinic)).expect("it is there");
+    let bundle: serde_json::Value = serde_json::from_str(&bundle).expect("JSON");
+    assert_eq!((&bundle["resourceType"], &bundle["type"]), (&"Bundle".into(), &"collection".into()));
+    looked_at(&clinic, "record");
+    clinic.press("Show the card again");
+    clinic.press("Save the hand-out (PDF)");
+    clinic.see("Saved as ");
+    looked_at(&clinic, "printing");
+    let file = saved(&clinic);
+    assert!(fs::read(&file).expect("it is there").starts_with(b"%PDF-"), "{file}");
+    clinic.close();
+}
+
+/// The path of the file that was saved last.
+fn saved(window: &Window) -> String {
+    let path = window.ask(
+        "return [...document.querySelectorAll('[role=status].files')].map((one) => one.textContent).filter(Boolean)[0]",
+        &[],
+    );
+    path.as_str().expect("a path").trim_start_matches("Saved as ").to_owned()
+}

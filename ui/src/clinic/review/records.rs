@@ -1,0 +1,36 @@
+//! The review for the medical record, as a file.
+
+use leptos::prelude::*;
+use wire::visiting::{RecordForm, RecordRequest, SaveRecord};
+use words::Key;
+
+use super::context::ReviewContext;
+use crate::clinic::fields::{Choice, Fold};
+use crate::shared::AppContext;
+
+/// What it is saved as, a button, and where it was saved.
+#[component]
+pub fn Records(code: String) -> impl IntoView {
+    let (app, words) = (AppContext::current(), ReviewContext::current().words);
+    let forms = [
+        ("csv", RecordForm::Csv, Key::RecordAsCsv),
+        ("collection", RecordForm::Collection, Key::RecordAsCollection),
+        ("transaction", RecordForm::Transaction, Key::RecordAsTransaction),
+    ];
+    let chosen = RwSignal::new(forms[0].0.to_owned());
+    let saved = RwSignal::new(None::<String>);
+    let options = forms.iter().map(|(key, _, text)| ((*key).to_owned(), words.text(*text).to_owned())).collect::<Vec<_>>();
+    let save = move |_| {
+        let form = chosen.with_untracked(|chosen| forms.iter().find(|(key, ..)| key == chosen).map(|(_, form, _)| *form));
+        let Some(form) = form else { return };
+        app.request::<SaveRecord>(RecordRequest { code: code.clone(), form }, move |file| saved.set(Some(file.path)));
+    };
+    view! {
+        <Fold title=words.text(Key::RecordTitle) inside=Signal::stored(String::new())>
+            <p class="small soft">{words.text(Key::RecordWhat)}</p>
+            <Choice label=words.text(Key::RecordAs) options value=chosen choose=move |one| chosen.set(one)/>
+            <button type="button" disabled=app.busy on:click=save>{words.text(Key::RecordSave)}</button>
+            <p class="small files" role="status">{move || saved.get().map(|path| words.own_file_saved(&path))}</p>
+        </Fold>
+    }
+}
