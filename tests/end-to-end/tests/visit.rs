@@ -53,14 +53,14 @@ fn a_visit_is_noted_corrected_and_compared_at_the_next() {
     clinic.see("Lower back, left: after driving; pain 6 of 10");
     clinic.choose("What", "How far a movement goes, degrees");
     clinic.type_into("Movement", "bending forward");
-    clinic.type_into("Results", "40");
+    clinic.type_into("Results, up to three with spaces between", "40");
     clinic.press("Measured: Note");
     clinic.see("Bending forward, before treatment: 40°");
     clinic.choose("When", "after treatment");
-    clinic.type_into("Results", "400");
+    clinic.type_into("Results, up to three with spaces between", "400");
     clinic.press("Measured: Note");
     clinic.see("This number is from -180 to 360");
-    clinic.type_into("Results", "55");
+    clinic.type_into("Results, up to three with spaces between", "55");
     clinic.press("Measured: Note");
     clinic.see("+15° since before treatment");
     clinic.choose("What", "Time on one leg, seconds");

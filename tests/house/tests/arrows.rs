@@ -23,7 +23,7 @@ const ARROWS: [(&str, &[&str]); 19] = [
     ("simulator", &["actions", "exercises", "wire", "words", "format"]),
     ("end-to-end", &["exercises", "wire", "words"]),
     ("house-rules", &[]),
-    ("workloads", &["exercises", "format"]),
+    ("workloads", &["exercises", "format", "wire"]),
     ("in-web-view", &["end-to-end", "workloads"]),
 ];
 

@@ -3,7 +3,7 @@
 use crate::date::upper;
 use crate::{Key, Words};
 use chrono::NaiveDate;
-use exercises::plan::Side;
+use exercises::plan::{BodySide, Side};
 use exercises::visit::{
     Advice, Compared, Finding, Found, Measure, MeasureError, Measured, Moment, Screening, Visit, VisitFault, compare,
     measured_before,
@@ -78,13 +78,21 @@ impl Words {
 
     /// "turning the head, left, before treatment".
     pub fn measure_name(self, measure: &Measure) -> String {
-        let side = measure.side.map(|side| self.leg(side).to_owned());
+        let side = measure.side.map(|side| self.body_side(side).to_owned());
         let moment = match measure.moment {
             Moment::Before => Some(self.text(Key::VisitBefore).to_owned()),
             Moment::After => Some(self.text(Key::VisitAfter).to_owned()),
             Moment::Once => None,
         };
         self.commas(&[Some(self.measured_what(&measure.what)), side, moment].into_iter().flatten().collect::<Vec<_>>())
+    }
+
+    /// "left".
+    pub fn body_side(self, side: BodySide) -> &'static str {
+        self.side(match side {
+            BodySide::Left => Side::Left,
+            BodySide::Right => Side::Right,
+        })
     }
 
     /// "turning the head".

@@ -27,7 +27,7 @@ pub fn OnPaper(code: String) -> impl IntoView {
             <h2>{words.text(Key::OnPaper)}</h2>
             <p class="small soft">{words.text(Key::OnPaperWhat)}</p>
             <Choice label=words.text(Key::PaperSize) options value=sheet choose=move |one| sheet.set(one)/>
-            <div class="presses">
+            <div class="options">
                 <button type="button" disabled=app.busy on:click=move |_| print(Printed::HandOut)>{words.text(Key::SaveHandOut)}</button>
                 <button type="button" disabled=app.busy on:click=move |_| print(Printed::Diary)>{words.text(Key::SaveDiary)}</button>
             </div>

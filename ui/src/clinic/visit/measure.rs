@@ -39,7 +39,7 @@ pub fn Measures() -> impl IntoView {
             </div>
             <Show when=move || stance.get()><StopWatch/></Show>
             <div class="noting last">
-                <Text label=words.text(Key::VisitResults) value=forms.results hint=words.text(Key::VisitResultsHint).to_owned()
+                <Text label=words.text(Key::VisitResults) value=forms.results
                     put=move |text| forms.results.set(text)/>
                 <button type="button" disabled=move || context.clinic.app.busy.get() || unready.get()
                     aria-label=words.named_text(words.text(Key::VisitMeasured), words.text(Key::VisitNoteIt)) on:click=note>
@@ -56,7 +56,7 @@ fn Which() -> impl IntoView {
     let (words, forms) = (context.words(), context.forms);
     let kinds = KINDS.map(|kind| (kind.to_owned(), upper(words.measure_kind(kind)))).to_vec();
     let none = (String::new(), words.text(Key::SideNone).to_owned());
-    let legs = [vec![none], options(&LEGS, |leg| words.leg(leg).to_owned())].concat();
+    let legs = [vec![none], options(&LEGS, |leg| words.body_side(leg).to_owned())].concat();
     let moment = move |moment: Moment| {
         words.text(match moment {
             Moment::Before => Key::VisitBefore,
