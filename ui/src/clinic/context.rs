@@ -7,6 +7,7 @@ use wire::prescribing::OwnEdited;
 use wire::visiting::{ShowVisit, VisitPage};
 
 use super::keeper::Keeper;
+use super::patients::Filter;
 use crate::pages::InfoPage;
 use crate::shared::AppContext;
 
@@ -56,6 +57,10 @@ pub struct ClinicContext {
     pub page: RwSignal<Page>,
     /// Stores drafts of plans, and unfinished exercises.
     pub keeper: Keeper,
+    /// What is looked for in the list of patients. It stays while other pages are shown.
+    pub find: RwSignal<String>,
+    /// Which patients of the list are shown.
+    pub filter: RwSignal<Filter>,
     left: StoredValue<Left>,
 }
 
@@ -66,6 +71,8 @@ impl ClinicContext {
             app,
             page: RwSignal::new(Page::Patients),
             keeper: Keeper::new(app),
+            find: RwSignal::new(String::new()),
+            filter: RwSignal::new(Filter::All),
             left: StoredValue::new(Left::Patients),
         }
     }
@@ -111,6 +118,7 @@ impl ClinicContext {
             Page::Remove(_) => Left::Patients,
         }));
         self.keeper.forget();
+        self.find.set(String::new());
         // First, so that the page that asks for the passphrase takes the place of all others before one of them asks for data.
         self.app.state.set(Some(state));
         self.show(Page::Patients);

@@ -141,12 +141,35 @@ pub struct PatientLine {
     pub name: Option<String>,
     /// Revision and review date of the newest card.
     pub plan: Option<(u16, NaiveDate)>,
+    /// The day on which the newest card was issued.
+    pub issued: Option<NaiveDate>,
     /// The last day that a received summary covers.
     pub covered_until: Option<NaiveDate>,
     /// Alarms that no card has cleared.
     pub alarms: u16,
     /// Whether the record is damaged, so that only the code is known.
     pub damaged: bool,
+}
+
+/// Days without any news after which a patient counts as silent.
+pub const SILENT_DAYS: i64 = 14;
+
+impl PatientLine {
+    /// Whether the next visit is on `day`.
+    pub fn visits_on(&self, day: NaiveDate) -> bool {
+        self.plan.is_some_and(|(_, visit)| visit == day)
+    }
+
+    /// Whether a received summary tells of days since the newest card was issued.
+    pub fn has_new_summary(&self) -> bool {
+        self.issued.zip(self.covered_until).is_some_and(|(issued, until)| until >= issued)
+    }
+
+    /// Whether nothing is known of the last [`SILENT_DAYS`] before `day`, although the newest card is older than that.
+    pub fn is_silent(&self, day: NaiveDate) -> bool {
+        let old = |of: NaiveDate| day.signed_duration_since(of).num_days() > SILENT_DAYS;
+        self.issued.is_some_and(old) && self.covered_until.is_none_or(old)
+    }
 }
 
 /// All patients.
@@ -408,5 +431,34 @@ impl ReviewPage {
     pub fn devices_to_name(&self) -> &[DeviceLine] {
         let name = self.devices.len() > 1 || self.devices.iter().any(|device| device.left_out);
         if name { &self.devices } else { &[] }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn line(issued: u32, visit: u32, until: Option<u32>) -> PatientLine {
+        let day = |n| NaiveDate::from_ymd_opt(2027, 3, n).expect("a date");
+        PatientLine {
+            code: "K17".into(),
+            name: None,
+            plan: Some((1, day(visit))),
+            issued: Some(day(issued)),
+            covered_until: until.map(day),
+            alarms: 0,
+            damaged: false,
+        }
+    }
+
+    #[test]
+    fn news_silence_and_the_day_of_a_visit() {
+        let today = NaiveDate::from_ymd_opt(2027, 3, 20).expect("a date");
+        let seen = |line: PatientLine| (line.visits_on(today), line.has_new_summary(), line.is_silent(today));
+        assert_eq!(seen(line(1, 20, Some(19))), (true, true, false));
+        assert_eq!(seen(line(1, 29, None)), (false, false, true));
+        assert_eq!(seen(line(1, 29, Some(5))), (false, true, true));
+        assert_eq!(seen(line(1, 29, Some(6))), (false, true, false), "two weeks ago");
+        assert_eq!(seen(line(10, 29, Some(9))), (false, false, false), "the card answers it, and is new");
     }
 }

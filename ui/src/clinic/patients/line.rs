@@ -28,6 +28,7 @@ pub fn Line(line: PatientLine) -> impl IntoView {
             <button type="button" class="open" on:click=open>
                 <span class="who"><b>{line.code.clone()}</b>" "{name}</span>
                 {alarms}
+                {line.has_new_summary().then(|| view! { <strong class="news">{words.text(Key::NewSummary)}</strong> })}
                 {has_plan.then(|| view! { <span class="go">{words.text(Key::PlanReview)}</span> })}
                 <span class="small soft">{stands(words, &line, today)}</span>
             </button>

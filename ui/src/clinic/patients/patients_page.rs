@@ -6,6 +6,7 @@ use wire::clinic::{PatientLine, PatientList, PhoneRequest, SetPhone, ShowPatient
 use words::Key;
 
 use super::add::AddPatient;
+use super::filters::Filters;
 use super::line::Line;
 use super::receive::Receive;
 use crate::clinic::context::{ClinicContext, Page};
@@ -28,15 +29,18 @@ pub fn Patients() -> impl IntoView {
     let list = RwSignal::new(None::<PatientList>);
     let look = move || app.query::<ShowPatients>((), move |all| list.set(Some(all)));
     look();
-    let find = RwSignal::new(String::new());
+    let find = context.find;
+    let today = app.state.with_untracked(|state| state.as_ref().map(|state| state.now.date())).unwrap_or_default();
+    let lines = Signal::derive(move || list.with(|list| list.as_ref().map(|list| list.lines.clone())).unwrap_or_default());
     let many = Memo::new(move |_| list.with(|list| list.as_ref().is_some_and(|list| list.lines.len() >= MANY)));
     let found = move || {
         let wanted = find.get().trim().to_lowercase();
-        let all = list.with(|list| list.as_ref().map(|list| list.lines.clone())).unwrap_or_default();
+        let filter = context.filter.get();
         let fits = |line: &PatientLine| {
-            format!("{} {}", line.code, line.name.as_deref().unwrap_or("")).to_lowercase().contains(&wanted)
+            let named = format!("{} {}", line.code, line.name.as_deref().unwrap_or("")).to_lowercase();
+            filter.has(line, today) && named.contains(&wanted)
         };
-        all.into_iter().filter(fits).collect::<Vec<_>>()
+        lines.get().into_iter().filter(fits).collect::<Vec<_>>()
     };
     // Without a patient because the records are damaged is not the same as none yet.
     let none = move || list.with(|list| list.as_ref().is_some_and(|list| list.lines.is_empty() && list.notices.is_empty()));
@@ -60,6 +64,7 @@ pub fn Patients() -> impl IntoView {
             <div role="status">{notices}</div>
             <div class="two">
                 <section aria-label=app.text(Key::Patients)>
+                    <Show when=move || many.get()><Filters lines today/></Show>
                     <Show when=none><p class="empty">{app.text(Key::PatientsNone)}</p></Show>
                     <ul class="list">
                         <For each=found key=|line| format!("{line:?}") children=move |line| view! { <Line line/> }/>

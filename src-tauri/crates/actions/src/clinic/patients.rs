@@ -11,7 +11,7 @@ use store::{StoreError, table};
 use wire::Failure;
 use wire::clinic::{AddPatientRequest, MAX_CODE, PatientLine, PatientList, RemovePatientRequest, StoreNotice};
 
-/// All patients, those with alarms first, then by code; with what is wrong with the store. One patient's damaged record is a line that
+/// All patients, those with alarms first, then those whose visit is today, those with a new summary, and by code; with what is wrong with the store. One patient's damaged record is a line that
 /// says so. As in the review, no patient's days are counted beyond the clinic's own.
 pub fn list(folder: &DataFolder, moment: &Moment) -> ActionResult<PatientList> {
     let AllPatients { patients, damaged } = rows::patients(folder)?;
@@ -22,7 +22,8 @@ pub fn list(folder: &DataFolder, moment: &Moment) -> ActionResult<PatientList> {
         Err(code) => damaged_line(code, None),
     };
     let mut lines: Vec<PatientLine> = patients.iter().map(line).collect();
-    lines.sort_by_key(|line| line.alarms == 0);
+    let today = moment.now.date();
+    lines.sort_by_key(|line| (line.alarms == 0, !line.visits_on(today), !line.has_new_summary()));
     let mut notices = notices(folder)?;
     notices.extend((damaged > 0).then(|| StoreNotice::DamagedRecords { n: u16::try_from(damaged).unwrap_or(u16::MAX) }));
     Ok(PatientList { lines, notices })
@@ -44,6 +45,7 @@ fn damaged_line(code: &str, name: Option<&str>) -> PatientLine {
         code: code.to_owned(),
         name: name.map(str::to_owned),
         plan: None,
+        issued: None,
         covered_until: None,
         alarms: 0,
         damaged: true,
@@ -57,6 +59,7 @@ fn line(folder: &DataFolder, patient: &Patient, moment: &Moment) -> ActionResult
         code: patient.code.clone(),
         name: patient.name.clone(),
         plan: patient.newest().map(|card| (card.plan.header.revision, card.plan.prescription.review)),
+        issued: patient.newest().map(|card| card.plan.header.issued),
         covered_until: review.and_then(|review| review.covered).map(|(_, until)| until),
         alarms: u16::try_from(alarms).unwrap_or(u16::MAX),
         damaged: false,

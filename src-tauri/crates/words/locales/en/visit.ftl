@@ -116,3 +116,14 @@ record-as-csv = a table (CSV)
 record-as-collection = HL7 FHIR R4, a file to hand over
 record-as-transaction = HL7 FHIR R4, for a server to take in
 record-save = Save the review
+# Which patients are shown; $n of them fit.
+filter-patients = Which patients
+# $n (Number)
+filter-count = { $what }: { $n }
+filter-all = All
+filter-alarm = Alarm
+filter-visit-today = Visit today
+filter-new-summary = New summary
+filter-silent = Silent for two weeks
+# Beside a patient: a summary came that tells of days since the last card.
+new-summary = new summary

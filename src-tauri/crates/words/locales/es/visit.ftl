@@ -116,3 +116,14 @@ record-as-csv = una tabla (CSV)
 record-as-collection = HL7 FHIR R4, un archivo para entregar
 record-as-transaction = HL7 FHIR R4, para que lo reciba un servidor
 record-save = Guardar la revisión
+# Qué pacientes se muestran; $n cumplen.
+filter-patients = Qué pacientes
+# $n (Number)
+filter-count = { $what }: { $n }
+filter-all = Todos
+filter-alarm = Alarma
+filter-visit-today = Visita hoy
+filter-new-summary = Resumen nuevo
+filter-silent = Sin noticias en dos semanas
+# Junto a un paciente: llegó un resumen con días desde la última tarjeta.
+new-summary = resumen nuevo
