@@ -56,7 +56,7 @@ fn a_visit_is_noted_corrected_and_compared_at_the_next() {
     clinic.type_into("Results, up to three with spaces between", "40");
     clinic.press("Measured: Note");
     clinic.see("Bending forward, before treatment: 40°");
-    clinic.choose("When", "after treatment");
+    clinic.choose("Treatment", "after");
     clinic.type_into("Results, up to three with spaces between", "400");
     clinic.press("Measured: Note");
     clinic.see("This number is from -180 to 360");
@@ -65,7 +65,7 @@ fn a_visit_is_noted_corrected_and_compared_at_the_next() {
     clinic.see("+15° since before treatment");
     clinic.choose("What", "Time on one leg, seconds");
     clinic.choose("Which side", "left");
-    clinic.choose("When", "once");
+    clinic.choose("Treatment", "none");
     clinic.press_part("Start the stop-watch");
     looked_at(&clinic, "stop-watch");
     clinic.wait_for("return parseFloat(document.querySelector('.stop-watch .number').textContent) >= 0.3");

@@ -48,7 +48,9 @@ impl Words {
                 if change.words.is_empty() { score } else { self.visit_change_words(&score, &change.words) }
             }
             Finding::Measure(measure) => self.measured(page, visit, measure),
-            Finding::Screening(screening) => self.screened(screening),
+            Finding::Screening(screening) => {
+                self.named_text(self.text(Key::VisitScreeningTitle), &self.screening(screening))
+            }
             Finding::Note(note) => note.clone(),
             Finding::Overridden(one) => {
                 let item = self.review_some_item(one.item.0);
@@ -153,12 +155,12 @@ impl Words {
         }
     }
 
-    /// "Screening: osteoporosis. No fall in the last twelve months."
-    fn screened(self, screening: &Screening) -> String {
+    /// "osteoporosis. No fall in the last twelve months."
+    fn screening(self, screening: &Screening) -> String {
         let flags: Vec<String> = screening.flags.iter().map(|flag| self.flag(*flag).to_owned()).collect();
         let flags = if flags.is_empty() { self.text(Key::VisitNoFlag).to_owned() } else { self.commas(&flags) };
         let fell = self.text(if screening.fell { Key::VisitFell } else { Key::VisitDidNotFall });
-        self.visit_screening(&flags, fell)
+        self.visit_flags_and_falls(&flags, fell)
     }
 
     /// "-2: worse".
@@ -199,7 +201,7 @@ impl Words {
 
     /// "3 March: osteoporosis. No fall in the last twelve months."
     pub fn screened_on(self, day: NaiveDate, screening: &Screening) -> String {
-        self.named_text(&self.date(day), &self.screened(screening))
+        self.named_text(&self.date(day), &self.screening(screening))
     }
 
     /// "3 findings".

@@ -59,8 +59,8 @@ fn Which() -> impl IntoView {
     let legs = [vec![none], options(&LEGS, |leg| words.body_side(leg).to_owned())].concat();
     let moment = move |moment: Moment| {
         words.text(match moment {
-            Moment::Before => Key::VisitBefore,
-            Moment::After => Key::VisitAfter,
+            Moment::Before => Key::VisitMomentBefore,
+            Moment::After => Key::VisitMomentAfter,
             Moment::Once => Key::VisitOnce,
         })
     };
