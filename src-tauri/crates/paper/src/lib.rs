@@ -4,7 +4,7 @@
 //! The files are tagged as PDF/UA-1 (ISO 14289-1) asks: headings, lists, tables and figures with a text in their place, so that a screen
 //! reader says what the eye sees. All text comes from `words`, the catalogue, or what somebody wrote.
 //!
-//! Reading order: a [`style`] and a [`font`] make [`block`]s of text, which a [`flow`] places on a [`sheet`]; `write` makes a PDF of the sheet.
+//! Reading order: a `style` and a `font` make `block`s of text, which a `flow` places on a `sheet`; `write` makes a PDF of the sheet.
 #![forbid(unsafe_code)]
 
 mod block;
