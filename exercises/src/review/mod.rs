@@ -12,6 +12,7 @@ mod ratings;
 #[cfg(test)]
 pub(crate) mod samples;
 mod stance;
+mod standing;
 mod strings;
 #[cfg(test)]
 mod tests;
@@ -41,6 +42,7 @@ pub use by_week::{ItemWeek, WeekSlots, item_weeks};
 pub use norms::AgainstNorms;
 #[cfg(test)]
 pub(crate) use norms::not_compared as norms_not_compared;
+pub use standing::{Standing, standing};
 pub use then_and_now::{Compared, ThenAndNow, then_and_now};
 
 /// The clinician's review of one patient. Fields that answer one of the six questions begin with it.

@@ -73,6 +73,23 @@ impl Years {
         build(&self.revisions, &self.catalogue, &self.summed_up()).expect("there are a plan and its summaries")
     }
 
+    /// All cards' plans, by revision.
+    pub fn plans(&self) -> &BTreeMap<u16, Plan> {
+        &self.revisions
+    }
+
+    /// A summary for each week, as a patient makes them who hands one over every week.
+    pub fn weekly(&self) -> Vec<Summary> {
+        let summary = |week: i64| {
+            let end = (week * 7 + 6).min(DAYS - 1);
+            let period = Period { from: day(week * 7), until: day(end) };
+            let now = stamp(&self.zone, end, 20 * 60);
+            let sealing = Sealing { log: LOG, period, now, counter: week as u32 + 1, note: None };
+            reduce(&self.history, &self.revisions, &self.catalogue, &self.zone, sealing).expect("the week has days")
+        };
+        (0..=(DAYS - 1) / 7).map(summary).collect()
+    }
+
     /// The summary of one quarter, which overlaps the previous one by a week.
     fn summary(&self, counter: usize) -> Summary {
         let end = (counter as i64 * QUARTER).min(DAYS - 1);
@@ -321,6 +338,10 @@ mod tests {
         assert_eq!((review.adherence.len(), review.pain.len(), review.activities.len()), (3, 2, 2));
         assert!(review.adherence.iter().all(|item| item.slots.done > 0), "every item was done");
         assert_eq!(review.balance.len(), 2, "both legs");
+        let (newest, weekly) = (&years.plans()[&(years.plans().len() as u16)], years.weekly());
+        assert_eq!(weekly.len(), 105);
+        let stands = exercises::review::standing(newest, &weekly).expect("there are summaries");
+        assert_eq!((stands.covered, stands.open_alarms), (review.covered, 0), "of the weeks as of the quarters");
     }
 
     #[test]

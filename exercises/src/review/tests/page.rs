@@ -5,14 +5,14 @@ use crate::alarm::{ClearedAlarm, Trouble};
 use crate::catalogue::{Eyes, Surface};
 use crate::change::ActivityVerdict;
 use crate::history::Mark;
-use crate::id::{ActivityId, ComplaintId};
+use crate::id::{ActivityId, ComplaintId, PlanId};
 use crate::log::Barrier;
 use crate::plan::{Activity, AgeBand, BodySide, Plan, StanceBaseline};
 use crate::review::samples::{
     ANKLE, BACK, BALANCE, DESK, HOLD, PHONE, REPS, alarm, baseline, catalogue, during, item_day, morning, plan, revised,
     revisions, run, stance, start, summary,
 };
-use crate::review::{Review, StanceSeries, build};
+use crate::review::{Review, StanceSeries, Standing, build, standing};
 use crate::run::{SetUp, TrialEnd};
 use crate::score::Score;
 use crate::score::on_days;
@@ -54,10 +54,14 @@ fn alarms_newest_first_and_cleared_by_the_newest_card() {
     desk.alarms = vec![alarm(DESK, 5, 4, Trouble::Other, None)];
     let mut newest = second();
     newest.prescription.cleared = vec![ClearedAlarm { id: fell.id, seen: Some((Trouble::Fell, DayNumber(2))) }];
-    let review = page([plan(), newest], &[phone, desk]);
+    let review = page([plan(), newest.clone()], &[phone.clone(), desk.clone()]);
     let told: Vec<(u16, bool)> = review.alarms.iter().map(|alarm| (alarm.day.0, alarm.cleared)).collect();
     assert_eq!(told, [(7, false), (4, false), (2, true)]);
     assert_eq!(review.alarms[0].date, start() + Duration::days(7));
+    let stands = Standing { covered: review.covered, open_alarms: 2 };
+    assert_eq!(standing(&newest, &[phone.clone(), desk]), Some(stands), "the list says the same");
+    let other = Summary { plan: PlanId([9; 8]), ..phone };
+    assert_eq!(standing(&newest, &[other]), None, "of another plan");
 }
 
 #[test]

@@ -1,6 +1,7 @@
 //! An open data folder: the side it is on, its catalogue, and on the clinic's side the keys once the store is unlocked.
 
 use crate::clinic::issuing::LastCard;
+use crate::clinic::known_lines::KnownLines;
 use crate::clinic::lock;
 use crate::clinic::own_rows::Own;
 use crate::clinic::rows::OpenedCard;
@@ -43,6 +44,8 @@ pub struct DataFolder {
     pub(crate) plan_holders: RefCell<BTreeMap<PlanId, i64>>,
     /// The clinic's cards that were opened so far, by row. They are asked for only with the keys.
     pub(crate) issued_cards: RefCell<BTreeMap<i64, OpenedCard>>,
+    /// The lines of the clinic's list that were made so far.
+    pub(crate) known_lines: RefCell<KnownLines>,
     /// The rows of the clinic's own exercises that were opened so far.
     pub(crate) own_rows: RefCell<BTreeMap<i64, Arc<Own>>>,
     /// What was found to be changed from outside when the clinic's store was unlocked.
@@ -94,6 +97,7 @@ impl DataFolder {
             card_parts: RefCell::default(),
             plan_holders: RefCell::default(),
             issued_cards: RefCell::default(),
+            known_lines: RefCell::default(),
             own_rows: RefCell::default(),
             changed_outside: ChangedOutside::default(),
             last_card: LastCard::default(),
@@ -238,6 +242,7 @@ impl DataFolder {
         if done.is_err() {
             // What was read during `work` is no longer valid.
             self.plan_cache.take();
+            self.known_lines.take();
             self.home.store_mut().undo().map_err(refuse::store(&dir))?;
         }
         done

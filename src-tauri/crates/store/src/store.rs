@@ -155,6 +155,12 @@ impl Store {
         look(&View(begun.map_err(StoreError::from)?))
     }
 
+    /// A number that changes whenever another connection than this one has changed the database: nothing that was read before then is to
+    /// be taken for granted.
+    pub fn state_by_others(&self) -> Result<u32, StoreError> {
+        Ok(self.connection.pragma_query_value(None, "data_version", |row| row.get(0))?)
+    }
+
     /// Copies everything into one file at `to`, replacing an existing file once the copy was checked. What is unencrypted here is
     /// unencrypted in the copy too. Returns the copy's size, in bytes.
     pub fn backup(&self, to: &Path) -> Result<u64, StoreError> {

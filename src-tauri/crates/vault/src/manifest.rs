@@ -13,7 +13,8 @@
 
 use crate::rows::RowPlace;
 use crate::{Keys, labels};
-use hmac::Mac;
+use hmac::{Hmac, Mac};
+use sha2::Sha256;
 use std::collections::{BTreeMap, BTreeSet};
 
 const VERSION: u8 = 1;
@@ -24,14 +25,29 @@ const PART: usize = 8 + 4 + 32;
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct RowSum([u8; 32]);
 
-/// The keyed sum of a row with these sealed bytes.
+/// The keyed sum of a row with these sealed bytes. For many rows, [`RowSums`] derives the key once.
 pub fn row_sum(keys: &Keys, place: &RowPlace, sealed: &[u8]) -> RowSum {
-    let mut sum = labels::row_sum(keys);
-    for part in [place.bound(), sealed] {
-        sum.update(&(part.len() as u64).to_be_bytes());
-        sum.update(part);
+    RowSums::of(keys).row(place, sealed)
+}
+
+/// Makes the keyed sums of many rows: deriving the key takes longer than summing up a short row.
+pub struct RowSums(Hmac<Sha256>);
+
+impl RowSums {
+    /// The sums under these keys.
+    pub fn of(keys: &Keys) -> RowSums {
+        RowSums(labels::row_sum(keys))
     }
-    RowSum(sum.finalize().into_bytes().into())
+
+    /// The keyed sum of a row with these sealed bytes.
+    pub fn row(&self, place: &RowPlace, sealed: &[u8]) -> RowSum {
+        let mut sum = self.0.clone();
+        for part in [place.bound(), sealed] {
+            sum.update(&(part.len() as u64).to_be_bytes());
+            sum.update(part);
+        }
+        RowSum(sum.finalize().into_bytes().into())
+    }
 }
 
 /// The rows of one patient.

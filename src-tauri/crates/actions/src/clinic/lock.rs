@@ -170,6 +170,7 @@ pub fn unlock(folder: &mut DataFolder, passphrase: Secret) -> ActionResult<()> {
 pub fn lock(folder: &mut DataFolder) {
     folder.keys = None;
     folder.issued_cards.take();
+    folder.known_lines.take();
     folder.own_rows.take();
     folder.plan_holders.take();
     folder.looked_at.take();

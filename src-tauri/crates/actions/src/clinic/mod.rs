@@ -5,6 +5,7 @@ pub mod drafting;
 pub mod idle;
 mod incoming;
 pub mod issuing;
+pub(crate) mod known_lines;
 pub mod lock;
 pub mod norms;
 mod numbering;

@@ -1,29 +1,31 @@
 //! The list of patients.
 
-use super::rows::{self, AllPatients, Patient};
-use super::{issuing, own_exercises, renewing, reviewing, sealed};
+use super::rows::{self, Patient};
+use super::{issuing, lock, own_exercises, renewing, reviewing, sealed};
 use crate::{ActionResult, DataFolder, Moment, backup, refuse};
 use exercises::draft::PatientFacts;
-use exercises::norms::Norms;
 use exercises::plain_text::is_hidden;
 use exercises::plan::MAX_NAME;
 use store::{StoreError, table};
 use wire::Failure;
 use wire::clinic::{AddPatientRequest, MAX_CODE, PatientLine, PatientList, RemovePatientRequest, StoreNotice};
 
-/// All patients, those with alarms first, then those whose visit is today, those with a new summary, and by code; with what is wrong with the store. One patient's damaged record is a line that
-/// says so. As in the review, no patient's days are counted beyond the clinic's own.
+/// All patients, those with alarms first, then those whose visit is today, those with a new summary, and by code; with what is wrong with the
+/// store. One patient's damaged record is a line that says so. As in the review, no patient's days are counted beyond the clinic's own.
 pub fn list(folder: &DataFolder, moment: &Moment) -> ActionResult<PatientList> {
-    let AllPatients { patients, damaged } = rows::patients(folder)?;
-    let line = |one: &Result<Patient, String>| match one {
-        Ok(patient) => {
-            line(folder, patient, moment).unwrap_or_else(|_| damaged_line(&patient.code, patient.name.as_deref()))
+    lock::unlocked_keys(folder)?;
+    let state = folder.home.store().state_by_others().map_err(refuse::store(folder.home.dir()))?;
+    folder.known_lines.borrow_mut().hold_for(state);
+    let (mut lines, mut damaged) = (Vec::new(), 0);
+    for row in rows::read(folder, table::patient::all)? {
+        match line_of(folder, &row, moment)? {
+            Some(line) => lines.push(line),
+            None => damaged += 1,
         }
-        Err(code) => damaged_line(code, None),
-    };
-    let mut lines: Vec<PatientLine> = patients.iter().map(line).collect();
+    }
     let today = moment.now.date();
-    lines.sort_by_key(|line| (line.alarms == 0, !line.visits_on(today), !line.has_new_summary()));
+    let place = |line: &PatientLine| (line.alarms == 0, !line.visits_on(today), !line.has_new_summary());
+    lines.sort_by(|one, other| (place(one), &one.code).cmp(&(place(other), &other.code)));
     let mut notices = notices(folder)?;
     notices.extend((damaged > 0).then(|| StoreNotice::DamagedRecords { n: u16::try_from(damaged).unwrap_or(u16::MAX) }));
     Ok(PatientList { lines, notices })
@@ -52,18 +54,37 @@ fn damaged_line(code: &str, name: Option<&str>) -> PatientLine {
     }
 }
 
-fn line(folder: &DataFolder, patient: &Patient, moment: &Moment) -> ActionResult<PatientLine> {
-    let review = reviewing::review(folder, patient, &Norms::built_in(), Some(moment.now.date()))?;
-    let alarms = review.as_ref().map_or(0, |review| review.alarms.iter().filter(|alarm| !alarm.cleared).count());
-    Ok(PatientLine {
+/// The line of a patient's row; `None` if the row does not open. A line that says that something is damaged is not kept.
+fn line_of(folder: &DataFolder, row: &table::patient::Patient, moment: &Moment) -> ActionResult<Option<PatientLine>> {
+    let today = moment.now.date();
+    if let Some(known) = folder.known_lines.borrow().get(row.id, today) {
+        return Ok(Some(known.clone()));
+    }
+    Ok(rows::of_row(folder, row)?.map(|patient| match patient {
+        Ok(patient) => match line(folder, &patient, moment) {
+            Ok((line, lasts)) => {
+                folder.known_lines.borrow_mut().keep(row.id, line.clone(), today, lasts);
+                line
+            }
+            Err(_) => damaged_line(&patient.code, patient.name.as_deref()),
+        },
+        Err(code) => damaged_line(&code, None),
+    }))
+}
+
+/// A patient's line, and whether it stays as it is on later days.
+fn line(folder: &DataFolder, patient: &Patient, moment: &Moment) -> ActionResult<(PatientLine, bool)> {
+    let (standing, lasts) = reviewing::standing(folder, patient, moment.now.date())?;
+    let line = PatientLine {
         code: patient.code.clone(),
         name: patient.name.clone(),
         plan: patient.newest().map(|card| (card.plan.header.revision, card.plan.prescription.review)),
         issued: patient.newest().map(|card| card.plan.header.issued),
-        covered_until: review.and_then(|review| review.covered).map(|(_, until)| until),
-        alarms: u16::try_from(alarms).unwrap_or(u16::MAX),
+        covered_until: standing.as_ref().and_then(|standing| standing.covered).map(|(_, until)| until),
+        alarms: standing.map_or(0, |standing| standing.open_alarms),
         damaged: false,
-    })
+    };
+    Ok((line, lasts))
 }
 
 /// Adds a patient with a code. The name is stored only here; it is never on a card or in a summary.

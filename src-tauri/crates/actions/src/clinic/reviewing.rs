@@ -9,9 +9,10 @@ use chrono::NaiveDate;
 use exercises::catalogue::{Catalogue, Exercise};
 use exercises::norms::Norms;
 use exercises::plan::Plan;
-use exercises::review::{self, Review};
+use exercises::review::{self, Review, Standing};
 use exercises::summary::{Summary, as_known_on};
 use exercises::time::DayNumber;
+use std::borrow::Cow;
 use std::panic::{AssertUnwindSafe, catch_unwind};
 use wire::Failure;
 use wire::clinic::{ReviewNotice, ReviewPage};
@@ -72,6 +73,24 @@ fn of_summaries(
     let left_out = devices::left_out(folder, patient)?;
     let counted: Vec<Summary> = received.iter().filter(|summary| !left_out.contains(&summary.log)).cloned().collect();
     build(folder, patient, &as_known(patient, &counted, today), norms)
+}
+
+/// How the patient stands, as the review says it too, and whether that stays so on later days: it does unless a device's clock was ahead.
+///
+/// # Errors
+/// As for [`review`].
+pub(super) fn standing(folder: &DataFolder, patient: &Patient, today: NaiveDate) -> ActionResult<(Option<Standing>, bool)> {
+    let left_out = devices::left_out(folder, patient)?;
+    let mut received = rows::summaries(folder, patient)?;
+    received.retain(|summary| !left_out.contains(&summary.log));
+    let Some(newest) = patient.newest() else { return Ok((None, true)) };
+    let day = DayNumber::of(today, newest.plan.header.start);
+    let known: Vec<Cow<'_, Summary>> =
+        received.iter().map(|summary| day.map_or(Cow::Borrowed(summary), |day| as_known_on(summary, day))).collect();
+    let lasts = day.is_some() && known.iter().all(|summary| matches!(summary, Cow::Borrowed(_)));
+    let stand = || review::standing(&newest.plan, known.iter().map(Cow::as_ref));
+    let stands = catch_unwind(AssertUnwindSafe(stand)).map_err(|_| Failure::RecordDamaged { code: patient.code.clone() })?;
+    Ok((stands, lasts))
 }
 
 /// Reviews everything that was received before it is kept, also what is left out now.

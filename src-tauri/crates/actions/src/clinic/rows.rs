@@ -72,21 +72,24 @@ pub(crate) struct AllPatients {
 
 /// All patients.
 pub(crate) fn patients(folder: &DataFolder) -> ActionResult<AllPatients> {
-    let keys = lock::unlocked_keys(folder)?;
-    let rows = read(folder, |view| {
-        let rows = table::patient::all(view)?.into_iter();
-        rows.map(|row| Ok((table::issued::of_patient(view, row.id)?, row))).collect::<Result<Vec<_>, StoreError>>()
-    })?;
     let mut all = AllPatients { patients: Vec::new(), damaged: 0 };
-    for (issued, row) in rows {
-        match open_code(keys, &row) {
-            Some(code) => all.patients.push(open_patient(folder, keys, &row, &issued).ok_or(code)),
+    for row in read(folder, table::patient::all)? {
+        match of_row(folder, &row)? {
+            Some(patient) => all.patients.push(patient),
             None => all.damaged += 1,
         }
     }
     let code = |one: &Result<Patient, String>| one.as_ref().map_or_else(Clone::clone, |patient| patient.code.clone());
     all.patients.sort_by_key(code);
     Ok(all)
+}
+
+/// The patient of a row, or the code of one whose cards do not all open; `None` if the row itself does not open.
+pub(crate) fn of_row(folder: &DataFolder, row: &table::patient::Patient) -> ActionResult<Option<Result<Patient, String>>> {
+    let keys = lock::unlocked_keys(folder)?;
+    let Some(code) = open_code(keys, row) else { return Ok(None) };
+    let issued = read(folder, |view| table::issued::of_patient(view, row.id))?;
+    Ok(Some(open_patient(folder, keys, row, &issued).ok_or(code)))
 }
 
 /// Whether a patient has this code, ignoring upper and lower case, as far as the rows open.
@@ -132,7 +135,7 @@ pub(crate) fn patient_row(folder: &DataFolder, code: &str) -> ActionResult<table
 }
 
 /// The patient whose cards belong to this plan. At most one card of each other patient is decrypted, and only once while the folder
-/// is open.
+/// is open; the signatures are checked of the patient's own cards alone.
 pub(crate) fn patient_of_plan(folder: &DataFolder, plan: PlanId) -> ActionResult<Option<Patient>> {
     let keys = lock::unlocked_keys(folder)?;
     let known = folder.plan_holders.borrow().get(&plan).copied();
@@ -151,12 +154,12 @@ fn find_holder(folder: &DataFolder, keys: &Keys, plan: PlanId) -> ActionResult<O
     let known: BTreeSet<i64> = holders.values().copied().collect();
     let mut damaged = 0;
     for row in oldest.iter().filter(|row| !known.contains(&row.patient)) {
-        let Some(card) = open_card(folder, keys, row) else {
+        let Some(claimed) = claimed_plan(keys, row) else {
             damaged += 1;
             continue;
         };
-        holders.insert(card.plan.header.id, row.patient);
-        if card.plan.header.id == plan {
+        holders.insert(claimed, row.patient);
+        if claimed == plan {
             return Ok(Some(row.patient));
         }
     }
@@ -260,6 +263,11 @@ fn open_card(folder: &DataFolder, keys: &Keys, row: &table::issued::Issued) -> O
     }
     opened.insert(row.id, OpenedCard { row: row.clone(), card: card.clone() });
     Some(card)
+}
+
+/// The plan that a card says it is of. That the row is the clinic's own, its sealing says; its signature is not checked.
+fn claimed_plan(keys: &Keys, row: &table::issued::Issued) -> Option<PlanId> {
+    Some(format::card::open(&card_bytes(keys, row)?).ok()?.claimed_plan())
 }
 
 /// The signed bytes of a card.

@@ -3,12 +3,13 @@
 use super::lock;
 use crate::{ActionResult, DataFolder, refuse};
 use exercises::id::LogId;
+use std::collections::BTreeSet;
 use store::table::issued::Issued;
 use store::table::received::Received;
 use store::{StoreError, Tx, View, table};
-use vault::manifest::{Manifest, row_sum};
+use vault::Keys;
+use vault::manifest::{Manifest, RowSums};
 use vault::rows::{self, RowPlace};
-use vault::{Keys, manifest};
 use wire::Failure;
 
 /// In the manifest, what belongs to no patient.
@@ -100,8 +101,8 @@ pub(super) fn all_rows(view: &View<'_>) -> Result<Vec<SealedRow>, StoreError> {
 
 /// The manifest of these rows.
 pub(super) fn manifest_of(keys: &Keys, rows: &[SealedRow]) -> Manifest {
-    let mut manifest = Manifest::default();
-    rows.iter().for_each(|row| manifest.add(row.patient, row_sum(keys, &row.place, &row.sealed)));
+    let (sums, mut manifest) = (RowSums::of(keys), Manifest::default());
+    rows.iter().for_each(|row| manifest.add(row.patient, sums.row(&row.place, &row.sealed)));
     manifest
 }
 
@@ -123,14 +124,18 @@ pub(super) fn put_manifest(tx: &Tx<'_>, keys: &Keys, manifest: &Manifest) -> Res
 /// Seals rows during one transaction, and keeps account of them.
 pub(super) struct Sealer<'k> {
     keys: &'k Keys,
+    sums: RowSums,
     manifest: Manifest,
+    /// Whose rows were written or removed.
+    touched: BTreeSet<i64>,
 }
 
 impl Sealer<'_> {
     /// Seals a new row of this patient.
     pub(super) fn seal(&mut self, patient: i64, place: &RowPlace, plain: &[u8]) -> Vec<u8> {
         let sealed = rows::seal(self.keys, place, plain);
-        self.manifest.add(patient, row_sum(self.keys, place, &sealed));
+        self.manifest.add(patient, self.sums.row(place, &sealed));
+        self.touched.insert(patient);
         sealed
     }
 
@@ -143,13 +148,15 @@ impl Sealer<'_> {
     /// Notes that the row with these bytes is removed, if there was one.
     pub(super) fn removed(&mut self, patient: i64, place: &RowPlace, before: Option<&[u8]>) {
         if let Some(sealed) = before {
-            self.manifest.remove(patient, manifest::row_sum(self.keys, place, sealed));
+            self.manifest.remove(patient, self.sums.row(place, sealed));
+            self.touched.insert(patient);
         }
     }
 
     /// Notes that all rows of a patient are removed.
     pub(super) fn forget(&mut self, patient: i64) {
         self.manifest.forget(patient);
+        self.touched.insert(patient);
     }
 }
 
@@ -168,12 +175,14 @@ pub(super) fn change<T>(
             Ok(Some(manifest)) => manifest,
             Ok(None) | Err(Unreadable) => manifest_of(keys, &all_rows(tx)?).made_anew(),
         };
-        let mut sealer = Sealer { keys, manifest };
+        let mut sealer = Sealer { keys, sums: RowSums::of(keys), manifest, touched: BTreeSet::new() };
         let done = work(tx, &mut sealer)?;
         put_manifest(tx, keys, &sealer.manifest)?;
-        Ok::<_, StoreError>(done)
+        Ok::<_, StoreError>((done, sealer.touched))
     });
-    done.map_err(refuse::store(&dir))
+    let (done, touched) = done.map_err(refuse::store(&dir))?;
+    folder.known_lines.borrow_mut().forget(&touched);
+    Ok(done)
 }
 
 /// The log of a received row; `None` if it is no log's id.

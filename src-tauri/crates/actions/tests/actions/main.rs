@@ -9,6 +9,7 @@ mod drafts;
 mod frames;
 mod hostile;
 mod issuing;
+mod listing;
 mod numbering;
 mod own;
 mod people;
