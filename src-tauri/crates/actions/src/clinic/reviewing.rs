@@ -78,7 +78,7 @@ fn of_summaries(
 /// How the patient stands, as the review says it too, and whether that stays so on later days: it does unless a device's clock was ahead.
 ///
 /// # Errors
-/// As for [`review`].
+/// As for [`review()`].
 pub(super) fn standing(folder: &DataFolder, patient: &Patient, today: NaiveDate) -> ActionResult<(Option<Standing>, bool)> {
     let left_out = devices::left_out(folder, patient)?;
     let mut received = rows::summaries(folder, patient)?;
