@@ -14,8 +14,12 @@ use wire::clinic::{AddPatientRequest, RemovePatientRequest, StoreNotice};
 const NEW: &str = "eight brown wrens in a kettle";
 const PAGE: usize = 4096;
 
+/// The codes of all patients, in order. The list itself has those first of whom there is news.
 fn codes(folder: &DataFolder) -> Vec<String> {
-    patients::list(folder, &at("12-02T08:00")).expect("unlocked").lines.into_iter().map(|line| line.code).collect()
+    let lines = patients::list(folder, &at("12-02T08:00")).expect("unlocked").lines;
+    let mut codes: Vec<String> = lines.into_iter().map(|line| line.code).collect();
+    codes.sort();
+    codes
 }
 
 fn add(folder: &mut DataFolder, code: &str) {
