@@ -3,7 +3,7 @@
 use std::path::{Path, PathBuf};
 
 use fantoccini::elements::Element;
-use fantoccini::error::CmdError;
+use fantoccini::error::{CmdError, NewSessionError};
 use fantoccini::wd::Capabilities;
 use fantoccini::{Client, ClientBuilder};
 use hyper_util::client::legacy::connect::HttpConnector;
@@ -96,9 +96,14 @@ impl<'a> Opening<'a> {
             Some(sockets) => sockets.around(&own),
             None => (program::path(), own),
         };
-        let driver = Driver::start([self.desktop.environment(), self.environment].concat());
+        let environment = [self.desktop.environment(), self.environment].concat();
         let runtime = tokio::runtime::Builder::new_current_thread().enable_all().build().expect("this machine has threads");
-        let client = runtime.block_on(connect(&driver.url(), &program, &arguments));
+        // Another program may have taken the port between asking for a free one and listening on it; then no window was opened.
+        let opened = (0..3).find_map(|_| {
+            let driver = Driver::start(environment.clone());
+            runtime.block_on(connect(&driver.url(), &program, &arguments)).map(|client| (client, driver))
+        });
+        let (client, driver) = opened.expect("a driver answers");
         let window = Window { client, runtime, driver, home: self.home };
         if let Some((width, height)) = self.size {
             window.resize(width, height);
@@ -107,14 +112,19 @@ impl<'a> Opening<'a> {
     }
 }
 
-async fn connect(url: &str, program: &Path, arguments: &[String]) -> Client {
+/// The session in which the window is open; `None` if no driver answers at this address.
+async fn connect(url: &str, program: &Path, arguments: &[String]) -> Option<Client> {
     let options = json!({ "binary": program, "args": arguments });
     let capabilities = Capabilities::from_iter([("webkitgtk:browserOptions".to_owned(), options)]);
     let mut builder = ClientBuilder::new(HttpConnector::new());
     builder.capabilities(capabilities);
     // The driver itself waits forever for a program that ended before opening a window.
     let opened = tokio::time::timeout(PATIENCE, builder.connect(url)).await.expect("the window opens in time");
-    opened.unwrap_or_else(|error| panic!("the window does not open: {error}"))
+    match opened {
+        Ok(client) => Some(client),
+        Err(NewSessionError::Failed(_) | NewSessionError::FailedC(_)) => None,
+        Err(error) => panic!("the window does not open: {error}"),
+    }
 }
 
 /// An open window. Dropping it ends the program; if its page has had an error by then, the test fails.

@@ -50,8 +50,8 @@ pub fn Screened() -> impl IntoView {
     view! {
         <section class="sheet">
             <Fold title=words.text(Key::VisitScreeningTitle) inside open=last.with_untracked(Option::is_none)>
-                <fieldset class="risks">
-                    <legend>{words.text(Key::VisitScreeningAsk)}</legend>
+                <p class="small soft">{words.text(Key::VisitScreeningAsk)}</p>
+                <fieldset class="risks" aria-label=words.text(Key::VisitScreeningTitle)>
                     {PrescriberFlag::ALL.map(tick).into_iter().collect_view()}
                     <Tick label=words.text(Key::VisitFellTick) value=forms.fell put=move |fell| forms.fell.set(fell)/>
                 </fieldset>
