@@ -75,7 +75,7 @@ fn in_the_persons_language() {
     assert_eq!(
         lines,
         [
-            "own/own.toml, línea 6: kind: aquí no se permite «hover»; se permite: hold, balance, reps, stretch, move, go, breath, care, prompt, limit, count, beat.",
+            "own/own.toml, línea 6: kind: aquí no se permite «hover»; se permite: hold, balance, reps, stretch, move, go, breath, care, prompt, limit, count, beat, quota, quota-times.",
             &format!("own/own.toml, línea {plumb}: plumb: aquí se espera true o false, pero hay un número entero."),
             "own/own.es.ftl, línea 3: name: aquí se espera un texto de 1 a 40 caracteres, pero este tiene 41.",
         ]
