@@ -6,8 +6,8 @@ use wire::clinic::{BeginPlan, IssuedCard, Lock, PatientCode, PlanDraft, ReviewPa
 use wire::prescribing::OwnEdited;
 use wire::visiting::{ShowVisit, VisitPage};
 
+use super::filter::Filter;
 use super::keeper::Keeper;
-use super::patients::Filter;
 use crate::pages::InfoPage;
 use crate::shared::AppContext;
 

@@ -3,6 +3,7 @@
 mod clinic_window;
 mod context;
 mod fields;
+mod filter;
 mod head;
 mod issued;
 mod keeper;

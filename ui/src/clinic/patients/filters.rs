@@ -6,46 +6,7 @@ use wire::clinic::PatientLine;
 use words::Key;
 
 use crate::clinic::context::ClinicContext;
-
-/// A choice among the patients.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Filter {
-    /// Everybody.
-    All,
-    /// Whoever has an alarm that no card has cleared.
-    Alarm,
-    /// Whose visit is today.
-    VisitToday,
-    /// Whose summary tells of days since the last card.
-    NewSummary,
-    /// Of whom nothing was received for two weeks.
-    Silent,
-}
-
-impl Filter {
-    const ALL: [Filter; 5] = [Filter::All, Filter::Alarm, Filter::VisitToday, Filter::NewSummary, Filter::Silent];
-
-    /// Whether the patient is shown.
-    pub fn has(self, line: &PatientLine, today: NaiveDate) -> bool {
-        match self {
-            Filter::All => true,
-            Filter::Alarm => line.alarms > 0,
-            Filter::VisitToday => line.visits_on(today),
-            Filter::NewSummary => line.has_new_summary(),
-            Filter::Silent => line.is_silent(today),
-        }
-    }
-
-    fn text(self) -> Key {
-        match self {
-            Filter::All => Key::FilterAll,
-            Filter::Alarm => Key::FilterAlarm,
-            Filter::VisitToday => Key::FilterVisitToday,
-            Filter::NewSummary => Key::FilterNewSummary,
-            Filter::Silent => Key::FilterSilent,
-        }
-    }
-}
+use crate::clinic::filter::Filter;
 
 /// A button for each choice, with how many patients it has. Choices without a patient are left out.
 #[component]

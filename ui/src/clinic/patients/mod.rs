@@ -7,7 +7,6 @@ mod patients_page;
 mod receive;
 mod remove;
 
-pub use filters::Filter;
 pub use patients_page::Patients;
 pub use receive::Receive;
 pub use remove::RemovePatient;
