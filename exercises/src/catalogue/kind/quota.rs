@@ -1,7 +1,8 @@
 //! Graded activity: an amount for each time that the calendar raises, whatever the pain was. Minutes and numbers of times are two kinds,
 //! because a kind has one form in which its work is recorded.
 //!
-//! The amount of a day is the first amount and a step for each whole interval since the card was issued, up to the amount agreed on as the goal.
+//! The amount of a day is the first amount and a step for each whole interval since the card was issued, up to the amount agreed on as
+//! the goal.
 //! Quotas that time and not pain decides, begun below what is tolerated, are what graded activity is (Fordyce 1973, Arch Phys Med Rehabil
 //! 54:399-408; recalled); the amounts are the clinician's.
 
@@ -59,7 +60,7 @@ impl KindRules for QuotaRules {
         PartCourse { lead: Lead::AtOnce, rest_s: 0, work: PartWork::Timer { s, moves: false } }
     }
 
-    /// Whoever sits, types or stands for some minutes does not look at a screen.
+    /// The person sits, types or stands meanwhile and does not look at the screen, so the time goes on when it is off.
     fn flags(&self) -> RunFlags {
         RunFlags { goes_on_unseen: true, ..RunFlags::USUAL }
     }
@@ -175,8 +176,8 @@ impl KindRules for QuotaTimesRules {
     }
 }
 
-/// `dose` with the `amount` that it has `days` days after it was prescribed. It never passes the goal, nor what a run can hold; an amount that is
-/// above the goal from the start stays.
+/// `dose` with the `amount` that it has `days` days after it was prescribed. It never passes the goal, nor what a run can hold; an amount
+/// that is above the goal from the start stays.
 fn grown(dose: &Dose, amount: Quantity, days: i64) -> Dose {
     let value = |quantity| dose.value(quantity).unwrap_or_default();
     let whole = days.max(0) / value(Quantity::QuotaDays).max(1);

@@ -75,7 +75,7 @@ pub trait KindRules: Sync {
         true
     }
 
-    /// Whether it is exercise. What is done of anything else is told apart from it.
+    /// Whether it is exercise. Warmth, cold and rest are not, and the review counts them separately.
     fn is_exercise(&self) -> bool {
         true
     }

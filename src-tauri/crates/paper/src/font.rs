@@ -71,7 +71,7 @@ impl Fonts {
         Ok(Fonts { regular, semi_bold, stand_in })
     }
 
-    /// The sign that stands for one that the font lacks.
+    /// Printed in place of a character that the font does not have.
     pub fn stand_in(&self) -> char {
         self.stand_in
     }

@@ -1,4 +1,4 @@
-//! Texts as they can be printed: of any text that somebody wrote, every sign is shown as itself or as a sign that stands for it.
+//! Texts as they can be printed: a character that the font does not have is replaced by a visible one.
 
 use crate::font::{Face, Fonts};
 use exercises::plain_text::is_hidden;

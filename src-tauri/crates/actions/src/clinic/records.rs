@@ -182,7 +182,7 @@ impl Texts for PageTexts<'_> {
     }
 }
 
-/// What stands for itself in a record has a text; a part of it has its code's.
+/// The text of a measure that is an observation of its own. The components of an observation have the name of their code.
 fn measure(code: Code) -> Option<Key> {
     let key = match code {
         Code::Adherence => Key::RecordAdherence,

@@ -14,7 +14,7 @@ fn catalogue() -> Catalogue {
     format::catalogue::embedded().expect("the shipped exercises")
 }
 
-/// A plan of the exercises from one on, with so many lines of aftercare before them.
+/// A plan of exercises of the catalogue, beginning with the given one, and with this number of lines of aftercare.
 fn plan(catalogue: &Catalogue, from: usize, lines: usize) -> Plan {
     let today = NaiveDate::from_ymd_opt(2027, 3, 1).expect("a date");
     let schedule = Schedule { days: exercises::plan::Days::ALL, pattern: Pattern::At { times: vec![480] } };
