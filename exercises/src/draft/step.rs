@@ -1,9 +1,8 @@
 //! Accepting a suggestion with one press.
 
 use super::Draft;
-use crate::catalogue::Exercise;
 use crate::plan::Item;
-use crate::suggest::{Proposal, StepConditions, Suggestion, back, next};
+use crate::suggest::{Proposal, Suggestion};
 
 /// Changes `item` to what the suggestion proposes: the level and dose in use, a step forward or back, or fewer slots. "Keep" and "talk"
 /// set what is in use; what comes of the talk, the clinician enters.
@@ -47,34 +46,6 @@ impl Draft {
             let mut proposed = item.clone();
             apply(&mut proposed, suggestion);
             proposed == *item
-        })
-    }
-}
-
-/// The clinician's choices for one item, each starting from the level and dose in use.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Choices {
-    /// One step up, if there is one.
-    pub advance: Option<Suggestion>,
-    /// No change from what is in use.
-    pub keep: Suggestion,
-    /// One step down, if there is one.
-    pub back: Option<Suggestion>,
-}
-
-impl Draft {
-    /// The alternatives to `suggestion`. Gates do not restrict them: the clinician sees the step, and issuing asks for what the gate
-    /// requires. `None` if the item is not in the draft.
-    pub fn choices(&self, suggestion: &Suggestion, exercise: Option<&Exercise>) -> Option<Choices> {
-        let mut in_use = self.prescription.item(suggestion.item)?.clone();
-        let keep = Suggestion { proposal: Proposal::Keep, ..suggestion.clone() };
-        apply(&mut in_use, &keep);
-        let to = |proposal| Suggestion { proposal, ..suggestion.clone() };
-        let ground = StepConditions { exercise, age: self.prescription.age, gate_open: true };
-        Some(Choices {
-            advance: next(&in_use, ground).ok().map(|step| to(Proposal::Progress(step))),
-            back: back(&in_use, exercise).map(|step| to(Proposal::Ease(step))),
-            keep,
         })
     }
 }

@@ -6,7 +6,7 @@ use crate::id::{ComplaintId, EntryRef, LogId, PlanId};
 use crate::plan::check::{Problem, problems};
 use crate::plan::{Aftercare, AgeBand, Header, Risk, StanceField};
 use crate::score::Score;
-use crate::suggest::{Ask, Proposal, Reason, Step, Suggestion};
+use crate::suggest::{Ask, HalfOfDay, Proposal, Reason, Reduction, Step, Suggestion};
 use crate::time::DayNumber;
 
 fn catalogue() -> Catalogue {
@@ -301,23 +301,64 @@ fn seconds_are_read_with_point_or_comma() {
     }
 }
 
+/// What the options of an item propose, in their order.
+fn proposed(item: &Item, suggestion: &Suggestion) -> Vec<Proposal> {
+    let all = options(item, suggestion, Some(&hold()), None);
+    all.iter().filter_map(|option| Some(option.suggestion()?.proposal.clone())).collect()
+}
+
 #[test]
 fn a_clinician_may_choose_differently_from_the_proposal() {
     let (mut draft, id) = with_hold();
+    let carried = draft.prescription.items.clone();
     let keep = suggestion(id, Proposal::Keep);
-    let choices = draft.choices(&keep, Some(&hold())).expect("the item is there");
-    let advance = choices.advance.expect("five seconds more");
-    assert_eq!(advance.proposal, Proposal::Progress(Step::Change { quantity: Quantity::HoldSeconds, by: 5 }));
-    assert_eq!(
-        choices.back.map(|back| back.proposal),
-        Some(Proposal::Ease(Step::Change { quantity: Quantity::HoldSeconds, by: -5 }))
-    );
-    draft.apply(&advance);
-    assert!(draft.follows(&advance) && !draft.follows(&choices.keep));
-    let again = draft.choices(&keep, Some(&hold())).expect("the item is there");
-    assert_eq!(again.advance, Some(advance), "choices are counted from what is in use, not from the draft");
-    draft.remove(id);
-    assert_eq!(draft.choices(&keep, Some(&hold())), None);
+    let change = |by| Step::Change { quantity: Quantity::HoldSeconds, by };
+    let a_day = carried[0].schedule.pattern.minutes().len() as u8;
+    let fewer = Proposal::Reduce(Reduction::FewerSlots { from: a_day, to: a_day.div_ceil(2) });
+    let expected = [Proposal::Ease(change(-5)), fewer, Proposal::Keep, Proposal::Progress(change(5))];
+    assert_eq!(proposed(&carried[0], &keep), expected);
+    for option in options(&carried[0], &keep, Some(&hold()), None) {
+        draft.choose(&option, &carried);
+        assert!(draft.has_chosen(&option), "{option:?}");
+        let all = options(&carried[0], &keep, Some(&hold()), None);
+        assert_eq!(all.iter().filter(|one| draft.has_chosen(one)).count(), 1, "options differ: {option:?}");
+    }
+}
+
+#[test]
+fn keeping_it_brings_back_what_less_took_away() {
+    let (mut draft, id) = with_hold();
+    let carried = draft.prescription.items.clone();
+    draft.edit(id, |item| item.note = "slowly".into());
+    let less = suggestion(id, Proposal::Reduce(Reduction::Half(HalfOfDay::BeforeNoon)));
+    let all = options(&carried[0], &less, Some(&hold()), None);
+    assert_eq!(all[0].suggestion(), Some(&less), "what is proposed comes first");
+    draft.choose(&all[0], &carried);
+    assert!(draft.prescription.items[0].schedule.pattern.minutes().iter().all(|minute| *minute < 12 * 60));
+    let keep = ItemOption::of(suggestion(id, Proposal::Keep), &carried[0]);
+    draft.choose(&keep, &carried);
+    assert_eq!(draft.prescription.items[0].schedule, carried[0].schedule);
+    assert_eq!(draft.prescription.items[0].note, "slowly", "what an option does not change stays");
+}
+
+#[test]
+fn an_item_that_was_left_out_comes_back_to_its_place() {
+    let (mut draft, first) = with_hold();
+    let second = draft.add(&balance()).expect("room");
+    let carried = draft.prescription.items.clone();
+    let added = draft.add(&hold()).expect("room");
+    let out = [ItemOption::LeftOut(first), ItemOption::LeftOut(second)];
+    out.iter().for_each(|option| draft.choose(option, &carried));
+    assert!(out.iter().all(|option| draft.has_chosen(option)));
+    let order = |draft: &Draft| draft.prescription.items.iter().map(|item| item.id).collect::<Vec<_>>();
+    assert_eq!(order(&draft), [added]);
+    for item in carried.iter().rev() {
+        draft.choose(
+            &ItemOption::of(Suggestion { rung: None, dose: item.dose, ..suggestion(item.id, Proposal::Keep) }, item),
+            &carried,
+        );
+    }
+    assert_eq!(order(&draft), [first, second, added]);
 }
 
 #[test]

@@ -7,6 +7,7 @@
 mod agreed;
 pub mod check;
 pub mod days;
+mod full_day;
 mod load;
 mod phase;
 pub mod schedule;
@@ -24,6 +25,7 @@ use std::collections::BTreeSet;
 use strum::VariantArray;
 
 pub use days::Days;
+pub use full_day::{DueSession, full_day};
 pub use load::{Band, Kilograms, Load};
 pub use phase::{Phase, PhaseState};
 pub use schedule::{Pattern, Schedule};

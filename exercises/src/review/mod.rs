@@ -7,6 +7,7 @@ mod alarms;
 mod build;
 mod by_week;
 mod counts;
+mod in_short;
 mod norms;
 mod ratings;
 #[cfg(test)]
@@ -39,6 +40,7 @@ pub use crate::change::{CountDay, DuringSeries, PainSeries, StanceDay};
 use crate::statistics::Verdict;
 pub use build::{build, build_against};
 pub use by_week::{ItemWeek, WeekSlots, item_weeks};
+pub use in_short::{DoneInShort, InShort, Progress, in_short};
 pub use norms::AgainstNorms;
 #[cfg(test)]
 pub(crate) use norms::not_compared as norms_not_compared;

@@ -22,18 +22,20 @@ pub struct Focus {
 
 impl Window {
     /// Presses a key wherever the focus is: `Tab`, `Enter`, `Escape`, an arrow such as `ArrowLeft`, or a character. A prefix
-    /// `Shift+` holds the shift key.
+    /// `Shift+` or `Control+` holds that key.
     #[track_caller]
     pub fn key(&self, key: &str) {
-        let (shift, name) = key.strip_prefix("Shift+").map_or((false, key), |name| (true, name));
+        let held = [("Shift+", SHIFT), ("Control+", CONTROL)];
+        let held = held.into_iter().find_map(|(prefix, held)| Some((key.strip_prefix(prefix)?, held)));
+        let (name, held) = held.map_or((key, None), |(name, held)| (name, Some(held)));
         let value = code(name);
         let mut actions = KeyActions::new("keyboard".to_owned());
-        if shift {
-            actions = actions.then(KeyAction::Down { value: SHIFT });
+        if let Some(value) = held {
+            actions = actions.then(KeyAction::Down { value });
         }
         actions = actions.then(KeyAction::Down { value }).then(KeyAction::Up { value });
-        if shift {
-            actions = actions.then(KeyAction::Up { value: SHIFT });
+        if let Some(value) = held {
+            actions = actions.then(KeyAction::Up { value });
         }
         let pressed = self.run(async |client| client.perform_actions(actions).await);
         pressed.unwrap_or_else(|error| panic!("{key:?} cannot be pressed: {error}"));
@@ -126,6 +128,7 @@ impl Window {
 }
 
 const SHIFT: char = '\u{E008}';
+const CONTROL: char = '\u{E009}';
 
 /// The code of a key, <https://www.w3.org/TR/webdriver2/#keyboard-actions>.
 fn code(name: &str) -> char {

@@ -276,3 +276,34 @@ fn the_numbers_of_a_dose_are_changed_with_keys() {
     window.see("3 sets of");
     window.no_trap();
 }
+
+/// Types a word into the field that has the focus, and adds what stands first with Enter. Returns how many keys that took.
+#[track_caller]
+fn prescribe(window: &Window, word: &str, exercise: &str) -> usize {
+    window.type_here(word);
+    window.wait_for(&format!("return document.querySelector('.catalogue .entry b')?.textContent === '{exercise}'"));
+    window.key("Enter");
+    window.wait_for(&format!(
+        "return [...document.querySelectorAll('.items h2')].some((it) => it.textContent === '{exercise}')"
+    ));
+    word.chars().count() + 1
+}
+
+#[test]
+fn a_plan_of_three_known_exercises_takes_few_keys() {
+    let desktop = Desktop::new();
+    let passphrase = desktop.with_a_clinic();
+    let (window, _turn) = open(&desktop, "clinic", TAKEN);
+    window.resize(1280, 800);
+    window.type_into("Passphrase", passphrase);
+    window.key("Enter");
+    window.press_by_key("First plan: K17", "Enter");
+    window.wait_for("return document.activeElement.ariaLabel === 'Find an exercise'");
+    let all = [("sit tall", "Sit tall, chin back"), ("heel ra", "Heel raise"), ("bridge", "Bridge")];
+    let typed: usize = all.iter().map(|(word, exercise)| prescribe(&window, word, exercise)).sum();
+    window.see("Ready to issue.");
+    window.key("Control+Enter");
+    window.see("Plan card for");
+    let keys = typed + 2;
+    assert!(keys <= 40, "{keys} keys");
+}

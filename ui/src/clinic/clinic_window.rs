@@ -11,6 +11,7 @@ use super::own::{Own, Write};
 use super::patients::{Patients, RemovePatient};
 use super::plan::Compose;
 use super::review::Review;
+use super::together::Together;
 use super::visit::Visit;
 use crate::events;
 use crate::pages::ShowInfoPage;
@@ -33,6 +34,10 @@ pub fn Clinic() -> impl IntoView {
         Page::Patients => screen(|| view! { <Patients/> }),
         Page::Review(page) => screen(move || view! { <Review page=*page/> }),
         Page::Plan(code, draft) => screen(move || view! { <Compose code draft=*draft/> }),
+        Page::Together(both) => screen(move || {
+            let (page, draft) = *both;
+            view! { <Together page draft/> }
+        }),
         Page::Visit(page) => screen(move || view! { <Visit page=*page/> }),
         Page::Info(page) => {
             screen(move || view! { <ShowInfoPage page role=Role::Clinic back=move || context.show(Page::Patients)/> })

@@ -20,6 +20,8 @@ pub enum Page {
     Review(Box<ReviewPage>),
     /// One patient's next plan.
     Plan(String, Box<PlanDraft>),
+    /// One patient's review in short and the next plan, to look at together.
+    Together(Box<(ReviewPage, PlanDraft)>),
     /// One patient's visit.
     Visit(Box<VisitPage>),
     /// A page that explains the program.
@@ -42,6 +44,7 @@ enum Left {
     Patients,
     Review(String),
     Plan(String),
+    Together(String),
     Visit(String),
     Info(InfoPage),
     Keys,
@@ -110,6 +113,7 @@ impl ClinicContext {
             Page::Patients => Left::Patients,
             Page::Review(page) => Left::Review(page.code.clone()),
             Page::Plan(code, _) => Left::Plan(code.clone()),
+            Page::Together(both) => Left::Together(both.0.code.clone()),
             Page::Visit(page) => Left::Visit(page.code.clone()),
             Page::Info(page) => Left::Info(*page),
             Page::Issued(code, _) => Left::Review(code.clone()),
@@ -130,6 +134,7 @@ impl ClinicContext {
         match self.left.try_update_value(|left| std::mem::replace(left, Left::Patients)) {
             Some(Left::Review(code)) => self.review(code),
             Some(Left::Plan(code)) => self.plan(code),
+            Some(Left::Together(code)) => self.together(code),
             Some(Left::Visit(code)) => self.visit(code),
             Some(Left::Info(page)) => self.show(Page::Info(page)),
             Some(Left::Keys) => self.show(Page::Keys),
@@ -152,5 +157,13 @@ impl ClinicContext {
     pub fn plan(self, code: String) {
         let whose = code.clone();
         self.app.request::<BeginPlan>(PatientCode { code }, move |draft| self.show(Page::Plan(whose, Box::new(draft))));
+    }
+
+    /// Opens what patient and clinician look at together.
+    pub fn together(self, code: String) {
+        self.app.request::<ShowReview>(PatientCode { code: code.clone() }, move |page| {
+            self.app
+                .request::<BeginPlan>(PatientCode { code }, move |draft| self.show(Page::Together(Box::new((page, draft)))));
+        });
     }
 }

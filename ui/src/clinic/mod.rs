@@ -13,6 +13,7 @@ mod own;
 mod patients;
 mod plan;
 mod review;
+mod together;
 mod visit;
 mod width;
 

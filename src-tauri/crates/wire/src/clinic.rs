@@ -7,7 +7,7 @@ use exercises::catalogue::{Exercise, ExerciseId};
 use exercises::draft::{PatientFacts, Unread};
 use exercises::id::LogId;
 use exercises::plan::check::Problem;
-use exercises::plan::{Plan, Prescription};
+use exercises::plan::{Item, Plan, Prescription};
 use exercises::review::{Review, ReviewAlarm};
 use exercises::suggest::Suggestion;
 use serde::{Deserialize, Serialize};
@@ -258,6 +258,8 @@ pub struct PlanDraft {
     pub facts: PatientFacts,
     /// The rules' proposals for its items.
     pub suggestions: Vec<Suggestion>,
+    /// The items of the last plan as [`exercises::draft::next`] carries them over, before anything was edited.
+    pub carried: Vec<Item>,
     /// Alarms that no card has cleared.
     pub alarms: Vec<ReviewAlarm>,
 }

@@ -7,7 +7,7 @@ use exercises::catalogue::{Exercise, Region};
 use exercises::draft::{DaysKind, TypedField};
 use exercises::id::ItemId;
 use exercises::plan::check::Problem;
-use exercises::plan::{AgeBand, Pattern, Prescription};
+use exercises::plan::{AgeBand, DueSession, Pattern, Prescription, full_day};
 use std::cmp::Ordering;
 use wire::clinic::PassphraseStrength;
 
@@ -62,15 +62,13 @@ impl Words {
 
     /// "A full day: 11 sessions, about 14 minutes." `None` for an empty plan.
     pub fn full_day(self, prescription: &Prescription, exercises: &[Exercise]) -> Option<String> {
-        let whole = |item: &exercises::plan::Item| {
-            exercises.iter().find(|exercise| exercise.id == item.exercise)?;
-            let times = item.schedule.pattern.minutes().len() as u32;
-            let sides = item.side.sidedness();
-            Some((times, times * item.dose.total_s(sides)))
-        };
-        let (times, seconds) =
-            prescription.items.iter().filter_map(whole).fold((0, 0), |sum, one| (sum.0 + one.0, sum.1 + one.1));
-        (times > 0).then(|| self.full_day_line(times, &self.takes_inline(seconds)))
+        self.full_day_of(&full_day(&prescription.items, exercises))
+    }
+
+    /// The same for the sessions of a day; `None` if there are none.
+    pub fn full_day_of(self, day: &[DueSession]) -> Option<String> {
+        let seconds = day.iter().map(|session| session.seconds).sum();
+        (!day.is_empty()).then(|| self.full_day_line(day.len(), &self.takes_inline(seconds)))
     }
 }
 

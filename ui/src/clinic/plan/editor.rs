@@ -2,7 +2,7 @@
 
 use chrono::NaiveDate;
 use exercises::catalogue::{Exercise, ExerciseId};
-use exercises::draft::{Draft, PatientFacts, TypedField, Unread};
+use exercises::draft::{Draft, ItemOption, PatientFacts, TypedField, Unread, options};
 use exercises::id::ItemId;
 use exercises::plan::check::Problem;
 use exercises::plan::{Item, Prescription};
@@ -42,6 +42,8 @@ pub struct PlanEditor {
     pub prescribed: StoredValue<Vec<(ExerciseId, u32)>>,
     /// The rules' proposals.
     pub suggestions: StoredValue<Vec<Suggestion>>,
+    /// The items of the last plan, carried over and not edited.
+    pub carried: StoredValue<Vec<Item>>,
     /// Alarms that no card has cleared.
     pub alarms: StoredValue<Vec<ReviewAlarm>>,
     /// The code of the patient whose plan it is.
@@ -69,6 +71,7 @@ impl PlanEditor {
             exercises: StoredValue::new(draft.exercises),
             prescribed: StoredValue::new(draft.prescribed),
             suggestions: StoredValue::new(draft.suggestions),
+            carried: StoredValue::new(draft.carried),
             alarms: StoredValue::new(draft.alarms),
             problems: RwSignal::new(None),
             handover: RwSignal::new(None),
@@ -149,6 +152,25 @@ impl PlanEditor {
     /// A value of one item; `other` if the item was removed.
     pub fn item<T>(self, id: ItemId, other: T, of: impl FnOnce(&Item) -> T) -> T {
         self.draft.with(|draft| draft.prescription.item(id).map_or(other, of))
+    }
+
+    /// The options for an item of the last plan.
+    pub fn options(self, suggestion: &Suggestion) -> Vec<ItemOption> {
+        let age = self.draft.with_untracked(|draft| draft.prescription.age);
+        self.carried.with_value(|carried| {
+            let item = carried.iter().find(|item| item.id == suggestion.item);
+            item.map(|item| options(item, suggestion, self.exercise(&item.exercise).as_ref(), age)).unwrap_or_default()
+        })
+    }
+
+    /// Whether the last plan has an item.
+    pub fn is_carried(self, id: ItemId) -> bool {
+        self.carried.with_value(|carried| carried.iter().any(|item| item.id == id))
+    }
+
+    /// Puts an item into the state of an option.
+    pub fn choose(self, option: &ItemOption) {
+        self.carried.with_value(|carried| self.edit(|draft| draft.choose(option, carried)));
     }
 
     /// A value of the prescription.

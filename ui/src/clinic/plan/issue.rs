@@ -1,6 +1,7 @@
 //! The remaining problems, and the button that issues the card.
 
 use exercises::plan::Item;
+use leptos::ev;
 use leptos::prelude::*;
 use wasm_bindgen::JsCast;
 use web_sys::HtmlInputElement;
@@ -48,8 +49,8 @@ pub fn Issue(code: String) -> impl IntoView {
         Some(view! { <p class="small warning">{said}</p> })
     };
     let load = move || editor.plan(|plan| editor.exercises.with_value(|exercises| words.full_day(plan, exercises)));
-    let issue = move |_| {
-        // A screen reader presses the button without leaving the field first, so its input is read now and may be unreadable.
+    let issue = move || {
+        // A screen reader, or the keyboard's shortcut, presses the button without leaving the field first, so its input is read now and may be unreadable.
         leave_field();
         if !ready.get_untracked() {
             return;
@@ -65,6 +66,14 @@ pub fn Issue(code: String) -> impl IntoView {
         });
     };
     let busy = context.app.busy;
+    let pressed = issue.clone();
+    let handle = window_event_listener(ev::keydown, move |event| {
+        if event.key() == "Enter" && (event.ctrl_key() || event.meta_key()) && !event.repeat() && !busy.get_untracked() {
+            event.prevent_default();
+            untrack(&pressed);
+        }
+    });
+    on_cleanup(move || handle.remove());
     view! {
         <footer class="issue">
             <div role="status">
@@ -76,7 +85,9 @@ pub fn Issue(code: String) -> impl IntoView {
                 </Show>
                 <Show when=move || ready.get()><p class="small">{words.text(Key::IssueReady)}</p>{handover}</Show>
             </div>
-            <button type="button" class="main" disabled=move || !ready.get() || busy.get() on:click=issue>{words.text(Key::IssueCard)}</button>
+            <button type="button" class="main" aria-keyshortcuts="Control+Enter" title=words.text(Key::IssueShortcut) disabled=move || !ready.get() || busy.get() on:click=move |_| issue()>
+                {words.text(Key::IssueCard)}
+            </button>
         </footer>
     }
 }

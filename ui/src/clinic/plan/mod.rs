@@ -17,6 +17,7 @@ mod items;
 mod left;
 mod limits;
 mod load;
+mod options;
 mod phase;
 mod proposal;
 mod schedule;
@@ -24,4 +25,8 @@ mod sets;
 mod stance;
 mod visit;
 
+pub use alarms::AlarmsToClear;
 pub use compose::Compose;
+pub use editor::PlanEditor;
+pub use issue::Issue;
+pub use options::Options;

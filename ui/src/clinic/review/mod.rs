@@ -2,6 +2,7 @@
 
 mod activities;
 mod alarms;
+mod asked;
 mod balance;
 mod barriers;
 mod context;
@@ -13,8 +14,12 @@ mod next;
 mod next_plan;
 mod notes;
 mod pain;
+mod pain_asked;
+mod reason_asked;
 mod records;
 mod review_page;
 mod strip;
 
+pub use pain_asked::PainAsked;
+pub use reason_asked::ReasonAsked;
 pub use review_page::Review;

@@ -8,6 +8,8 @@ use words::Key;
 use words::review::ReviewQuestion;
 
 use super::context::ReviewContext;
+use super::pain_asked::PainAsked;
+use super::reason_asked::ReasonAsked;
 
 /// A proposal for each item with its reasons, each with a button that puts it into the next plan.
 #[component]
@@ -44,8 +46,8 @@ fn One(suggestion: Suggestion) -> impl IntoView {
         Some(view! { <b>{said.line}</b><small class="soft">{reason}</small> })
     };
     let fields = asked.into_iter().map(|ask| match ask {
-        Ask::Pain => view! { <PainAsked given=pain/> }.into_any(),
-        Ask::Reason => view! { <ReasonAsked given=reason/> }.into_any(),
+        Ask::Pain => view! { <PainAsked words given=pain/> }.into_any(),
+        Ask::Reason => view! { <ReasonAsked words given=reason/> }.into_any(),
     });
     let name = context.read(|_, names| names.item(id)).unwrap_or_default();
     view! {
@@ -75,42 +77,5 @@ fn Accept(proposal: Memo<Suggestion>) -> impl IntoView {
                 {label}
             </button>
         </Show>
-    }
-}
-
-/// How much it hurts while doing it, as the patient says at the visit.
-#[component]
-fn PainAsked(given: RwSignal<Option<Score>>) -> impl IntoView {
-    let words = ReviewContext::current().words;
-    let options = Score::all().map(|score| (score.points().to_string(), score.points().to_string()));
-    let choose = move |chosen: String| given.set(Score::all().find(|score| score.points().to_string() == chosen));
-    view! { <Asked label=words.ask(Ask::Pain) options=options.collect() choose/> }
-}
-
-/// Why it is not done.
-#[component]
-fn ReasonAsked(given: RwSignal<Option<Barrier>>) -> impl IntoView {
-    let words = ReviewContext::current().words;
-    let options = Barrier::ALL.into_iter().filter(|barrier| *barrier != Barrier::RatherNotSay);
-    let options = options.map(|barrier| (format!("{barrier:?}"), words.barrier(barrier).to_owned()));
-    let choose = move |chosen: String| {
-        given.set(Barrier::ALL.into_iter().find(|barrier| format!("{barrier:?}") == chosen));
-    };
-    view! { <Asked label=words.ask(Ask::Reason) options=options.collect() choose/> }
-}
-
-/// A list of answers, at first without one.
-#[component]
-fn Asked(label: &'static str, options: Vec<(String, String)>, choose: impl Fn(String) + 'static) -> impl IntoView {
-    let none = ReviewContext::current().words.text(Key::ReviewNotAnswered);
-    let options = options.into_iter().map(|(value, text)| view! { <option value=value>{text}</option> });
-    view! {
-        <label class="asked-here">
-            <span>{label}</span>
-            <select on:change:target=move |event| choose(event.target().value())>
-                <option value="">{none}</option>
-                {options.collect_view()}
-            </select>
-        </label>
     }
 }

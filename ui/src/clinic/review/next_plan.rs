@@ -1,7 +1,7 @@
 //! The draft of the next plan, into which the review puts what the clinician accepts.
 
 use exercises::alarm::ClearedAlarm;
-use exercises::draft::Draft;
+use exercises::draft::{Draft, ItemOption};
 use exercises::suggest::{Proposal, Suggestion};
 use leptos::prelude::*;
 use wire::clinic::{AskKeep, BeginPlan, PatientCode, PlanDraft};
@@ -35,22 +35,32 @@ impl NextPlan {
         }
     }
 
+    /// Calls `then` once the newest change is stored.
+    pub fn when_kept(self, then: impl FnOnce() + 'static) {
+        self.clinic.keeper.when_kept(then);
+    }
+
     /// Whether the draft is as the suggestion proposes; `None` if its item is not in the draft.
     pub fn follows(self, suggestion: &Suggestion) -> Option<bool> {
         self.draft.with(|next| {
-            let draft = &next.as_ref()?.draft;
-            draft.prescription.item(suggestion.item)?;
-            Some(draft.follows(suggestion))
+            let next = next.as_ref()?;
+            next.draft.prescription.item(suggestion.item)?;
+            Some(next.draft.has_chosen(&option(next, suggestion)?))
         })
     }
 
     /// Puts a suggestion into the draft, or takes it out again: the item is then as it is in use.
     pub fn toggle(self, suggestion: &Suggestion) {
         let keep = Suggestion { proposal: Proposal::Keep, ..suggestion.clone() };
-        self.change(|draft| {
-            let other = if draft.follows(suggestion) { &keep } else { suggestion };
-            draft.apply(other);
+        let chosen = self.draft.with_untracked(|next| {
+            let next = next.as_ref()?;
+            let proposed = option(next, suggestion)?;
+            let chosen = if next.draft.has_chosen(&proposed) { option(next, &keep)? } else { proposed };
+            Some((chosen, next.carried.clone()))
         });
+        if let Some((chosen, carried)) = chosen {
+            self.change(|draft| draft.choose(&chosen, &carried));
+        }
     }
 
     /// Whether the draft clears an alarm.
@@ -82,4 +92,10 @@ impl NextPlan {
             });
         });
     }
+}
+
+/// What a suggestion makes of its item as the last plan has it; `None` if the last plan does not have it.
+fn option(next: &PlanDraft, suggestion: &Suggestion) -> Option<ItemOption> {
+    let item = next.carried.iter().find(|item| item.id == suggestion.item)?;
+    Some(ItemOption::of(suggestion.clone(), item))
 }

@@ -61,6 +61,11 @@ pub fn Review(page: ReviewPage) -> impl IntoView {
         <main class="screen review">
             <Head title line>
                 <button type="button" class="quiet" on:click=move |_| clinic.visit(whose.get_value())>{words.text(Key::VisitOpen)}</button>
+                {(has_plan && has_review).then(|| view! {
+                    <button type="button" class="quiet" on:click=move |_| next_plan.when_kept(move || clinic.together(whose.get_value()))>
+                        {words.text(Key::TogetherOpen)}
+                    </button>
+                })}
                 {has_plan.then(|| view! {
                     <button type="button" class="quiet" disabled=clinic.app.busy on:click=show_card>
                         {words.text(Key::ShowCardAgain)}

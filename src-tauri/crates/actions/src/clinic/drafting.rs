@@ -28,6 +28,7 @@ pub fn draft(folder: &DataFolder, moment: &Moment, code: &str) -> ActionResult<P
     let fresh = next(moment, &patient);
     let last = patient.newest().map(|card| &card.plan.header);
     let replaces = last.map(|last| last.revision);
+    let carried = fresh.prescription.items.clone();
     let kept = kept(folder, &patient)?.filter(|kept| kept.replaces == replaces);
     let (draft, unread, left_on) = match kept {
         Some(kept) => (draft::resume(&kept, &fresh), kept.unread, Some(kept.on)),
@@ -44,6 +45,7 @@ pub fn draft(folder: &DataFolder, moment: &Moment, code: &str) -> ActionResult<P
         prescribed: prescribed(folder)?,
         facts: patient.facts,
         suggestions: review.map(|review| review.items).unwrap_or_default(),
+        carried,
         alarms: alarms.unwrap_or_default(),
     })
 }

@@ -353,6 +353,7 @@ alarms-stay = { $n ->
        *[other] { $n } alarms are not cleared: what they paused or eased stays so with this card.
     }
 issue-card = Issue plan card
+issue-shortcut = Ctrl and Enter
 issue-missing = Still missing
 issue-ready = Ready to issue.
 # Under "Ready to issue", if the card does not fit into one code. $n (Number): 2 to 8.

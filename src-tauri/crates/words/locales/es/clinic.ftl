@@ -334,6 +334,7 @@ alarms-stay = { $n ->
       *[other] { $n } alarmas sin resolver: lo que suspendieron o hicieron más fácil sigue así con esta tarjeta.
     }
 issue-card = Emitir la tarjeta
+issue-shortcut = Ctrl e Intro
 issue-missing = Aún falta
 issue-ready = Lista para emitir.
 # Debajo de «Lista para emitir», si la tarjeta no cabe en un código. $n (Number): de 2 a 8.

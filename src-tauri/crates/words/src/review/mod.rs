@@ -16,11 +16,13 @@ mod pain;
 mod strip;
 mod sway;
 mod text;
+mod together;
 
 pub use head::ReviewQuestion;
 pub use names::Names;
 pub use next::StepWords;
 pub use strip::StripCell;
+pub use together::Together;
 
 pub use crate::date::upper;
 use crate::{Key, Words};

@@ -281,3 +281,22 @@ fn the_line_at_the_top_fills_every_cell_in_each_language_also_without_anything_k
         assert!(cells(words, &empty).iter().all(|(_, _, figure, look)| figure.is_empty() && !look));
     }
 }
+
+#[test]
+fn in_a_few_sentences_the_patient_is_told_what_was_done_and_what_came_of_it() {
+    let page = page();
+    let review = page.review.as_ref().expect("a review");
+    let said = EN.together(review, Names::of(EN, &page));
+    assert_eq!(said.sentences.len(), 3, "{said:?}");
+    assert!(said.alarms[0].starts_with("Talk about this first: Nearly fell, on 13 November"), "{said:?}");
+    assert!(said.sentences[0].starts_with("In the last 14 days you did "), "{said:?}");
+    assert!(said.sentences[0].ends_with("It became much less on 9 November."), "{said:?}");
+    assert!(said.sentences[1].ends_with("6 of 10 in the morning at first, 3 now. That is clearly better."), "{said:?}");
+    assert!(
+        said.sentences[2].ends_with("3 of 10 at first, 7 now, where 10 is as before. That is clearly better."),
+        "{said:?}"
+    );
+    assert!(said.barriers[0].starts_with("“it hurt, or I was afraid it would hurt”, "), "{said:?}");
+    let said = ES.together(review, Names::of(ES, &page));
+    assert!(said.sentences[1].ends_with("Está claramente mejor."), "{said:?}");
+}

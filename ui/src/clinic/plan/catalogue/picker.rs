@@ -36,7 +36,7 @@ pub fn Catalogue() -> impl IntoView {
         <details class="catalogue" open=move || is_wide.get() || starts_open>
             <summary tabindex=move || is_wide.get().then_some("-1")><h2>{words.text(Key::Catalogue)}</h2></summary>
             <div class="seek">
-                <Typed field/>
+                <Typed field begin=starts_open && is_wide.get_untracked()/>
                 <button type="button" class="quiet" on:click=move |_| finder.figures.update(|shown| *shown = !*shown)>{figures}</button>
             </div>
             <Filters/>
@@ -57,9 +57,15 @@ pub fn Catalogue() -> impl IntoView {
 }
 
 /// The field. Enter adds what stands first to the plan, once for what was typed; what was typed is then marked, so that the next
-/// word takes its place.
+/// word takes its place. With `begin` one can type at once.
 #[component]
-fn Typed(field: NodeRef<html::Input>) -> impl IntoView {
+fn Typed(field: NodeRef<html::Input>, begin: bool) -> impl IntoView {
+    Effect::new(move || {
+        if let Some(field) = field.get().filter(|_| begin) {
+            // If the page is left meanwhile, it cannot take the focus.
+            let _ = field.focus();
+        }
+    });
     let (editor, finder) = (PlanEditor::current(), Finder::current());
     let words = editor.words();
     let fresh = StoredValue::new(false);

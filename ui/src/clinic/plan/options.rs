@@ -1,0 +1,34 @@
+//! The options for an item.
+
+use exercises::draft::ItemOption;
+use exercises::suggest::Suggestion;
+use leptos::prelude::*;
+use words::Key;
+
+use super::editor::PlanEditor;
+
+/// What can be done with an item, to press; shown as pressed while the item is in the state that it leads to. The proposal is marked.
+#[component]
+pub fn Options(suggestion: Suggestion, #[prop(optional)] may_leave_out: bool) -> impl IntoView {
+    let editor = PlanEditor::current();
+    let words = editor.words();
+    let proposed = suggestion.proposal.clone();
+    let out = may_leave_out.then_some(ItemOption::LeftOut(suggestion.item));
+    let all = editor.options(&suggestion).into_iter().chain(out);
+    let buttons = all.map(|option| {
+        let line = match option.suggestion() {
+            Some(one) => untrack(|| editor.named(|names| words.suggestion(one, names, editor.start))).line,
+            None => words.text(Key::OptionLeaveOut).to_owned(),
+        };
+        let marked = option.suggestion().is_some_and(|one| one.proposal == proposed);
+        let mark = marked.then(|| view! { <small>{words.text(Key::Proposed)}</small> });
+        let is = option.clone();
+        let chosen = move || editor.draft.with(|draft| draft.has_chosen(&is)).to_string();
+        view! {
+            <button type="button" aria-pressed=chosen class:proposed=marked on:click=move |_| editor.choose(&option)>
+                <span><b>{line}</b></span>{mark}
+            </button>
+        }
+    });
+    view! { <div class="options" role="group" aria-label=words.text(Key::Proposed)>{buttons.collect_view()}</div> }
+}
