@@ -55,6 +55,11 @@ eight_bytes! {
     LogId
 }
 
+impl LogId {
+    /// The log of a diary that was kept on paper and entered at the clinic. No device has it: ids of logs are random.
+    pub const PAPER: LogId = LogId(*b"on paper");
+}
+
 macro_rules! small_number {
     ($(#[$doc:meta])* $name:ident($inner:ty)) => {
         $(#[$doc])*

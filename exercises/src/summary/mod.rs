@@ -4,6 +4,7 @@
 //! are those of the schedule, which both sides know, and the hour in which a run began. How long after the reminder runs
 //! began is given as quartiles of each week; in a week with three runs or fewer these are the delays themselves.
 
+mod from_paper;
 mod mornings;
 mod part;
 mod reduce;
@@ -22,6 +23,7 @@ use crate::time::DayNumber;
 use std::collections::BTreeSet;
 use strum::VariantArray;
 
+pub use from_paper::{MAX_SESSIONS, PaperContext, PaperDay, due_on, from_paper, paper_days};
 pub(crate) use mornings::morning_points;
 pub use part::SummaryPart;
 pub use reduce::{Period, Sealing, reduce};

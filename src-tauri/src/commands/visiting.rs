@@ -2,9 +2,9 @@
 
 use super::{Args, CommandResult};
 use crate::session::Session;
-use actions::clinic::{printing, records, visiting};
+use actions::clinic::{paper_diary, printing, records, visiting};
 use tauri::State;
-use wire::visiting::{NoteFinding, Print, SaveRecord, ShowVisit};
+use wire::visiting::{EnterDiary, NoteFinding, Print, SaveRecord, ShowDiary, ShowVisit};
 
 /// [`ShowVisit`].
 #[tauri::command]
@@ -22,6 +22,18 @@ pub async fn note_finding(session: State<'_, Session>, args: Args<NoteFinding>) 
 #[tauri::command]
 pub async fn print(session: State<'_, Session>, args: Args<Print>) -> CommandResult<Print> {
     session.with(|folder, moment| printing::save(folder, moment, &args, None))
+}
+
+/// [`ShowDiary`].
+#[tauri::command]
+pub async fn diary(session: State<'_, Session>, args: Args<ShowDiary>) -> CommandResult<ShowDiary> {
+    session.with(|folder, moment| paper_diary::page(folder, moment, &args.code))
+}
+
+/// [`EnterDiary`].
+#[tauri::command]
+pub async fn enter_diary(session: State<'_, Session>, args: Args<EnterDiary>) -> CommandResult<EnterDiary> {
+    session.with(|folder, moment| paper_diary::enter(folder, moment, &args))
 }
 
 /// [`SaveRecord`].

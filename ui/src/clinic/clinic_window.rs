@@ -4,6 +4,7 @@ use leptos::prelude::*;
 use wire::app::{LockState, Role, ShowAppState};
 
 use super::context::{ClinicContext, Page};
+use super::diary::Diary;
 use super::issued::Issued;
 use super::keys::Keys;
 use super::lock::Lock;
@@ -39,6 +40,7 @@ pub fn Clinic() -> impl IntoView {
             view! { <Together page draft/> }
         }),
         Page::Visit(page) => screen(move || view! { <Visit page=*page/> }),
+        Page::Diary(page) => screen(move || view! { <Diary page=*page/> }),
         Page::Info(page) => {
             screen(move || view! { <ShowInfoPage page role=Role::Clinic back=move || context.show(Page::Patients)/> })
         }

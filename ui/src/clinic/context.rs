@@ -4,7 +4,7 @@ use leptos::prelude::*;
 use wire::app::{AppState, LockState};
 use wire::clinic::{BeginPlan, IssuedCard, Lock, PatientCode, PlanDraft, ReviewPage, ShowReview};
 use wire::prescribing::OwnEdited;
-use wire::visiting::{ShowVisit, VisitPage};
+use wire::visiting::{DiaryPage, ShowDiary, ShowVisit, VisitPage};
 
 use super::filter::Filter;
 use super::keeper::Keeper;
@@ -24,6 +24,8 @@ pub enum Page {
     Together(Box<(ReviewPage, PlanDraft)>),
     /// One patient's visit.
     Visit(Box<VisitPage>),
+    /// The days of a patient's diary on paper.
+    Diary(Box<DiaryPage>),
     /// A page that explains the program.
     Info(InfoPage),
     /// A patient to be removed.
@@ -46,6 +48,7 @@ enum Left {
     Plan(String),
     Together(String),
     Visit(String),
+    Diary(String),
     Info(InfoPage),
     Keys,
     Own,
@@ -115,6 +118,7 @@ impl ClinicContext {
             Page::Plan(code, _) => Left::Plan(code.clone()),
             Page::Together(both) => Left::Together(both.0.code.clone()),
             Page::Visit(page) => Left::Visit(page.code.clone()),
+            Page::Diary(page) => Left::Diary(page.code.clone()),
             Page::Info(page) => Left::Info(*page),
             Page::Issued(code, _) => Left::Review(code.clone()),
             Page::Keys => Left::Keys,
@@ -136,6 +140,7 @@ impl ClinicContext {
             Some(Left::Plan(code)) => self.plan(code),
             Some(Left::Together(code)) => self.together(code),
             Some(Left::Visit(code)) => self.visit(code),
+            Some(Left::Diary(code)) => self.diary(code),
             Some(Left::Info(page)) => self.show(Page::Info(page)),
             Some(Left::Keys) => self.show(Page::Keys),
             Some(Left::Own) => self.show(Page::Own(None)),
@@ -151,6 +156,11 @@ impl ClinicContext {
     /// Opens a patient's visit.
     pub fn visit(self, code: String) {
         self.app.request::<ShowVisit>(PatientCode { code }, move |page| self.show(Page::Visit(Box::new(page))));
+    }
+
+    /// Opens a patient's diary on paper.
+    pub fn diary(self, code: String) {
+        self.app.request::<ShowDiary>(PatientCode { code }, move |page| self.show(Page::Diary(Box::new(page))));
     }
 
     /// Opens a patient's next plan.

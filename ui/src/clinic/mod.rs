@@ -2,6 +2,7 @@
 
 mod clinic_window;
 mod context;
+mod diary;
 mod fields;
 mod filter;
 mod head;

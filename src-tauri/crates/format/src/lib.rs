@@ -5,6 +5,7 @@ pub mod calendar;
 pub mod card;
 pub mod catalogue;
 pub mod devices;
+pub mod diary_file;
 pub mod draft;
 pub mod entry;
 pub mod facts;

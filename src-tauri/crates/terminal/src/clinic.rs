@@ -12,14 +12,14 @@ use crate::review;
 use crate::secrets;
 use crate::visiting;
 use actions::clinic::issuing::save_again;
-use actions::clinic::{devices, lock, norms, passphrase, patients, receiving, renewing, saved_keys};
+use actions::clinic::{devices, lock, norms, paper_diary, passphrase, patients, receiving, renewing, saved_keys};
 use actions::{ActionResult, Clock, DataFolder, Moment, platform};
 use exercises::norms::ClinicTable;
 use serde_json::json;
 use std::path::Path;
 use wire::app::LockState;
 use wire::clinic::{AddPatientRequest, DeviceLine, Outcome, PatientList, RemovePatientRequest, StoreNotice};
-use wire::visiting::{PrintRequest, Printed};
+use wire::visiting::{DiaryRequest, PrintRequest, Printed};
 use wire::{Failure, Secret};
 use words::{Key, Words};
 
@@ -79,6 +79,7 @@ pub fn run(args: &Args, passphrase_file: Option<&Path>, what: &Clinic, clock: &C
             let what = if *diary { Printed::Diary } else { Printed::HandOut };
             printing::run(&mut folder, &moment, &PrintRequest { code: code.clone(), what, letter: *letter }, file, out)
         }
+        Clinic::Diary { code, file } => on_paper(&mut folder, &moment, code, file.as_deref(), out),
         Clinic::Visit { what } => visiting::run(&mut folder, &moment, what, out),
         Clinic::Facts { code, flags, lacks } => facts::run(&mut folder, code, flags.as_ref(), lacks.as_ref(), out),
         Clinic::Card { code, revision, out: out_folder } => {
@@ -265,5 +266,19 @@ fn identity(folder: &DataFolder, moment: &Moment, show: bool, sheet: Option<&Pat
         let identity = identity.expose_the_identity_for_printing();
         out.say(|_| identity.to_owned(), || json!({ "identity": identity }));
     }
+    Ok(true)
+}
+
+/// Enters days of a diary on paper, if there is a file, and shows what was entered.
+fn on_paper(folder: &mut DataFolder, moment: &Moment, code: &str, file: Option<&Path>, out: &mut Out) -> Done {
+    let page = match file {
+        None => paper_diary::page(folder, moment, code)?,
+        Some(file) => {
+            let bytes = platform::read(file, format::diary_file::MAX_BYTES)?;
+            let days = paper_diary::read(&file.display().to_string(), &bytes)?;
+            paper_diary::enter(folder, moment, &DiaryRequest { code: code.to_owned(), days })?
+        }
+    };
+    out.say(|words| words.diary_text(&page), || json!(page.days));
     Ok(true)
 }

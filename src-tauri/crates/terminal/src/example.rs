@@ -15,6 +15,7 @@ pub fn run(what: &Example, clock: &Clock, out: &mut Out) -> Done {
     let text = match what {
         Example::Plan => format::plan_file::example(moment.now.date() + Duration::days(PLAN_DAYS)),
         Example::Norms => format::norms_file::EXAMPLE.to_owned(),
+        Example::Diary { start } => format::diary_file::example(*start),
         Example::Exercise => format::catalogue::OWN_EXAMPLE.to_owned(),
         Example::Runs { start } => {
             let noon = start.and_hms_opt(12, 0, 0).unwrap_or_default().and_utc().timestamp();

@@ -431,7 +431,8 @@ pub struct ReviewPage {
 impl ReviewPage {
     /// The devices if there is something to say about them: more than one, or one that is left out.
     pub fn devices_to_name(&self) -> &[DeviceLine] {
-        let name = self.devices.len() > 1 || self.devices.iter().any(|device| device.left_out);
+        let special = |device: &DeviceLine| device.left_out || device.device == LogId::PAPER;
+        let name = self.devices.len() > 1 || self.devices.iter().any(special);
         if name { &self.devices } else { &[] }
     }
 }

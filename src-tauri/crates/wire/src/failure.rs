@@ -1,5 +1,6 @@
 //! Why an action was refused: a code and its facts. `words` makes two texts from it: what is wrong, and what to do.
 
+use chrono::NaiveDate;
 use exercises::alarm::Trouble;
 use exercises::file_fault::FileFault;
 use exercises::plan::check::Problem;
@@ -333,6 +334,18 @@ pub enum Failure {
     NoCardIssued {
         /// The patient's code.
         code: String,
+    },
+    /// A day of a diary on paper that is before the plan, after it, or to come.
+    DiaryDay {
+        /// The day.
+        day: NaiveDate,
+    },
+    /// A day of a diary on paper names something that the plan does not have, or too many sessions.
+    DiaryNumber {
+        /// The day.
+        day: NaiveDate,
+        /// The most sessions that a day can have of one exercise.
+        most: u8,
     },
     /// No patient has a plan, so that there is nothing to export.
     NothingToExport,

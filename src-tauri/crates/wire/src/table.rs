@@ -203,6 +203,10 @@ macro_rules! commands {
                 NoteFinding = note_finding(NoteRequest) -> VisitPage;
                 /// Save a plan's hand-out or a diary as a PDF file.
                 Print = print(PrintRequest) -> Saved;
+                /// The days of a diary on paper.
+                ShowDiary = diary(PatientCode) -> DiaryPage;
+                /// Enter days of a diary on paper.
+                EnterDiary = enter_diary(DiaryRequest) -> DiaryPage;
                 /// Save a review for the medical record.
                 SaveRecord = save_record(RecordRequest) -> Saved;
             }

@@ -3,7 +3,10 @@
 pub use crate::markers::visiting::*;
 
 use chrono::NaiveDate;
-use exercises::catalogue::PrescriberFlag;
+use exercises::catalogue::{Exercise, PrescriberFlag};
+use exercises::id::ItemId;
+use exercises::plan::Plan;
+use exercises::summary::PaperDay;
 use exercises::visit::{Finding, Visit};
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeSet;
@@ -34,6 +37,41 @@ pub struct NoteRequest {
     pub replaces: Option<u32>,
     /// What was found; `None` takes back what it replaces.
     pub finding: Option<Finding>,
+}
+
+/// Some days of a diary that a patient keeps on paper.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct DiaryPage {
+    /// The patient's code.
+    pub code: String,
+    /// The patient's name, if the clinic has it.
+    pub name: Option<String>,
+    /// The newest plan.
+    pub plan: Plan,
+    /// The exercises that it may name.
+    pub exercises: Vec<Exercise>,
+    /// The days that can be entered, oldest first: from the plan's first day to today.
+    pub days: Vec<DiaryLine>,
+}
+
+/// A day of a diary on paper.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct DiaryLine {
+    /// The day.
+    pub day: NaiveDate,
+    /// How many sessions of each exercise were due at set times.
+    pub due: Vec<(ItemId, u8)>,
+    /// What was entered; `None` if nothing was.
+    pub entered: Option<PaperDay>,
+}
+
+/// Days of a diary on paper, to be entered in place of what was entered for them.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct DiaryRequest {
+    /// The patient's code.
+    pub code: String,
+    /// The days.
+    pub days: Vec<PaperDay>,
 }
 
 /// What is printed for a patient.

@@ -9,6 +9,7 @@ pub mod authoring;
 pub mod clinic;
 mod copied;
 mod date;
+mod diary;
 pub mod failure;
 pub mod finding;
 pub mod kind;

@@ -69,12 +69,13 @@ fn picture(axis: HoursAxis, day: &[DueSession], is_next: bool) -> impl IntoView 
         let y = STRING + place.row as f64 * ROW;
         format!("M{:.1} {:.1}V{:.1}", place.x, y - PEG, y + PEG)
     });
+    let pegs: String = pegs.collect();
     let (string, peg) = if is_next { ("string", "ink-line") } else { ("string-to-come", "peg") };
     let size = format!("0 0 {} {height}", axis.width());
     view! {
         <svg class="chart" width=rem(axis.width()) height=rem(height) viewBox=size aria-hidden="true">
             <path class=string d=format!("M{from:.1} {STRING}H{to:.1}")/>
-            <path class=peg d=pegs.collect::<String>()/>
+            <path class=peg d=pegs/>
         </svg>
     }
 }

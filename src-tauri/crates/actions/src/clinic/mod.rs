@@ -13,6 +13,7 @@ mod own_catalogue;
 pub mod own_drafts;
 pub mod own_exercises;
 pub(crate) mod own_rows;
+pub mod paper_diary;
 pub mod passphrase;
 pub mod patients;
 pub mod printing;

@@ -4,7 +4,7 @@ use super::incoming::{self, IncomingSummary};
 use super::rows::{self, Patient};
 use super::{devices, lock, numbering, reviewing, sealed};
 use crate::{ActionResult, DataFolder, Moment, platform, refuse};
-use exercises::id::PlanId;
+use exercises::id::{LogId, PlanId};
 use exercises::plain_text::shown;
 use exercises::summary::Summary;
 use exercises::summary::union::{self, ArrivalEffect};
@@ -71,6 +71,10 @@ struct Authentic {
 
 fn one(folder: &mut DataFolder, moment: &Moment, file: &str, sealed: &[u8]) -> ActionResult<(Outcome, Vec<ReceiptNotice>)> {
     let Authentic { patient, summary } = authentic(folder, file, sealed)?;
+    if summary.log == LogId::PAPER || summary.former.iter().any(|part| part.log == LogId::PAPER) {
+        // No program of ours made it: that name is for what the clinic itself enters from paper.
+        return Err(Failure::SummaryDamaged);
+    }
     let mut received = rows::summaries(folder, &patient)?;
     let gain = gain(&patient, moment, &received, &summary);
     let mut notices = Vec::new();
@@ -161,7 +165,7 @@ fn secrets(keys: &Keys, patient: &Patient, plan: PlanId) -> Vec<(u16, PairingSec
     all
 }
 
-fn keep(
+pub(super) fn keep(
     folder: &mut DataFolder,
     moment: &Moment,
     patient: &Patient,

@@ -12,6 +12,7 @@ mod issuing;
 mod listing;
 mod numbering;
 mod own;
+mod paper_diary;
 mod people;
 mod phone;
 mod plan_cache;

@@ -154,6 +154,13 @@ pub enum Clinic {
         #[command(subcommand)]
         what: VisitCommand,
     },
+    /// Show what was entered of a diary that a patient keeps on paper, or enter days of it
+    Diary {
+        /// The patient's code
+        code: String,
+        /// The days, as `example diary` prints some; each takes the place of what was entered for it before
+        file: Option<PathBuf>,
+    },
     /// List the devices that a patient's summaries came from, or leave one out of the review
     Devices {
         /// The patient's code

@@ -111,6 +111,12 @@ pub enum Example {
     },
     /// A clinic's own table of published times for `clinic norms`; its figures are invented
     Norms,
+    /// A diary that a patient kept on paper, for `clinic diary`
+    Diary {
+        /// The first day
+        #[arg(long, value_name = "DATE")]
+        start: NaiveDate,
+    },
     /// An exercise of a clinic's own for `clinic exercise add`
     Exercise,
 }

@@ -110,3 +110,24 @@ fn the_hand_out_and_the_diary_are_pdf_files_that_another_program_reads() {
     fs::create_dir(place.path("folder.pdf")).expect("the test owns it");
     place.refused(&clinic(&["print", "K17", "--out", "folder.pdf"]), &["folder.pdf"]);
 }
+
+#[test]
+fn a_diary_on_paper_is_entered_shown_and_counted_in_the_review() {
+    let place = Place::prepared();
+    assert_eq!(place.clinic(&["diary", "K17"]), "Nothing is entered yet.\n");
+    place.write("diary.toml", place.done(&["example", "diary", "--start", "2026-11-26"]));
+    let at_next_visit = |arguments: &[&str]| {
+        place.done(&[&["--home", "clinic", "--at", NEXT_VISIT, "clinic", "--passphrase-file", "pw"][..], arguments].concat())
+    };
+    let said = at_next_visit(&["diary", "K17", "diary.toml"]);
+    has(&said, "26 November: Sit tall, chin back 3 of ");
+    has(&said, "5 of 10 in the morning");
+    has(&said, "27 November: Sit tall, chin back 0 of ");
+    let review = at_next_visit(&["review", "K17"]);
+    has(&review, "Entered at the clinic from a diary on paper, up to 27 November.");
+    place.write("late.toml", place.done(&["example", "diary", "--start", "2026-11-27"]));
+    place.refused(&clinic(&["diary", "K17", "late.toml"]), &["28 November is not a day of the plan so far"]);
+    place.write("diary.toml", "[[day]]\ndate = 2026-11-26\nsessions = [{ item = 1 }]\n");
+    place.refused(&clinic(&["diary", "K17", "diary.toml"]), &["line 3", "“n” is missing"]);
+    place.refused(&clinic(&["diary", "K99"]), &["K99"]);
+}

@@ -210,6 +210,11 @@ failure-too-many-findings-advice = Export the review for your records and begin 
 # $revision (Number)
 failure-card-not-saved = Plan { $revision } for { $code } is issued, but its card could not be saved in { $folder }.
 failure-card-not-saved-advice = Make room or choose another folder, then show the card again from the patient's review, or run carryover clinic card. The plan does not need to be issued again.
+failure-diary-day = { $date } is not a day of the plan so far.
+failure-diary-day-advice = Enter days from the plan’s first day up to today.
+# $most (Number)
+failure-diary-number = { $date } names something that was never in the plan, or more than { $most } sessions.
+failure-diary-number-advice = Correct that day, and enter it again. Nothing was stored.
 failure-no-card-issued = No plan was issued for { $code } yet.
 failure-no-card-issued-advice = Issue a plan first.
 failure-nothing-to-export = No patient has a plan yet, so there is nothing to export.

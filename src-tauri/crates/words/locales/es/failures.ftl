@@ -202,6 +202,11 @@ failure-too-many-findings-advice = Exporte la revisión para sus archivos y empi
 # $revision (Number)
 failure-card-not-saved = El plan { $revision } para { $code } se ha emitido, pero no se pudo guardar su tarjeta en { $folder }.
 failure-card-not-saved-advice = Haga sitio o elija otra carpeta y vuelva a mostrar la tarjeta desde el seguimiento del paciente, o ejecute carryover clinic card. No hace falta emitir el plan otra vez.
+failure-diary-day = El { $date } no es un día del plan hasta ahora.
+failure-diary-day-advice = Introduzca días desde el primero del plan hasta hoy.
+# $most (Number)
+failure-diary-number = El { $date } nombra algo que nunca estuvo en el plan, o más de { $most } sesiones.
+failure-diary-number-advice = Corrija ese día e introdúzcalo de nuevo. No se guardó nada.
 failure-no-card-issued = Todavía no se ha emitido ningún plan para { $code }.
 failure-no-card-issued-advice = Emita primero un plan.
 failure-nothing-to-export = Ningún paciente tiene un plan todavía, así que no hay nada que exportar.

@@ -136,6 +136,10 @@ impl Words {
             Failure::CardNotSaved { code, revision, folder } => {
                 (self.failure_card_not_saved(revision, code, folder), Key::FailureCardNotSavedAdvice)
             }
+            Failure::DiaryDay { day } => (self.failure_diary_day(&self.date(*day)), Key::FailureDiaryDayAdvice),
+            Failure::DiaryNumber { day, most } => {
+                (self.failure_diary_number(&self.date(*day), *most), Key::FailureDiaryNumberAdvice)
+            }
             Failure::NoCardIssued { code } => (self.failure_no_card_issued(code), Key::FailureNoCardIssuedAdvice),
             Failure::NothingToExport => (text(Key::FailureNothingToExport), Key::FailureNothingToExportAdvice),
             Failure::NoSuchRevision { code, revision } => {

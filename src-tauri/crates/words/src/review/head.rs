@@ -1,6 +1,7 @@
 //! The head of the review, and the headings of its questions.
 
 use crate::{Key, Words};
+use exercises::id::LogId;
 use exercises::plan::Plan;
 use exercises::review::{Review, WrongClockEntry, WrongClockNotes};
 use wire::clinic::{DeviceLine, ReviewNotice, ReviewPage, StoreNotice};
@@ -118,6 +119,9 @@ impl Words {
 
     /// "Device 0123456789abcdef: first seen on 25 November. 2 summaries, up to 9 December."
     pub fn review_device(self, line: &DeviceLine) -> String {
+        if let (LogId::PAPER, Some(until), false) = (line.device, line.until, line.left_out) {
+            return self.paper_diary_device(&self.date(until));
+        }
         let device = line.device.to_string();
         let named = match line.first_seen {
             _ if line.left_out => self.review_device_left_out(&device),

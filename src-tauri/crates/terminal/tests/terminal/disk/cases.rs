@@ -169,6 +169,7 @@ fn of_clinic() -> Vec<Case> {
             .of("for a record, into a file"),
         clinic("clinic patients", "received", &[]),
         clinic("clinic print", "clinic", &["K17", "--out", "hand-out.pdf"]),
+        clinic("clinic diary", "clinic", &["K17", "diary.toml"]),
         clinic("clinic visit show", "clinic", &["show", "K17"]),
         clinic("clinic visit complaint", "clinic", &["complaint", "K17", "hip", "4"]),
         clinic("clinic visit change", "clinic", &["change", "K17", "2"]),
@@ -198,11 +199,12 @@ fn of_clinic() -> Vec<Case> {
 }
 
 /// The areas and commands that open no data folder.
-const WITHOUT_FOLDER: [&str; 9] = [
+const WITHOUT_FOLDER: [&str; 10] = [
     "example plan",
     "example runs",
     "example norms",
     "example exercise",
+    "example diary",
     "catalogue check",
     "catalogue find",
     "sway",
@@ -248,6 +250,7 @@ static EXTENDED: LazyLock<PathBuf> = LazyLock::new(|| {
     place.write("new-pw", format!("{NEW_PASSPHRASE}\n"));
     place.write("norms.toml", place.done(&["example", "norms"]));
     place.write("mine.toml", place.done(&["example", "exercise"]));
+    place.write("diary.toml", place.done(&["example", "diary", "--start", "2026-11-25"]));
     let visit = |home, rest: &[&str]| {
         let said = place.run(&[&["--home", home, "--at", VISIT, "clinic", "--passphrase-file", "pw"][..], rest].concat());
         assert_eq!(said.code, Some(0), "{rest:?}: {said:?}");
