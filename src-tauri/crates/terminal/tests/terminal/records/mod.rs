@@ -2,6 +2,7 @@
 
 mod faults;
 mod people;
+mod visits;
 mod written;
 
 use crate::vignettes::person::Records;
