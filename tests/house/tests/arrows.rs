@@ -14,7 +14,7 @@ const ARROWS: [(&str, &[&str]); 19] = [
     ("vault", &["exercises", "format"]),
     ("store", &[]),
     ("pictures", &[]),
-    ("paper", &["exercises", "words", "pictures"]),
+    ("paper", &["exercises", "wire", "words", "pictures"]),
     ("actions", &["exercises", "wire", "words", "format", "vault", "store", "pictures", "paper"]),
     ("terminal", &["actions", "exercises", "wire", "words", "format"]),
     ("carryover-shell", &["actions", "exercises", "wire", "words"]),

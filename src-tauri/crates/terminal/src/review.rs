@@ -26,7 +26,7 @@ pub fn run(folder: &DataFolder, moment: &Moment, what: &What<'_>, out: &mut Out)
     let record = match what.form {
         // `--json` has always asked for the review as JSON.
         Form::Text if out.json() && what.file.is_none() => return shown(folder, moment, what, true, out),
-        Form::Text => return shown(folder, moment, what, false, out),
+        Form::Text | Form::Pdf => return shown(folder, moment, what, false, out),
         Form::Json => return shown(folder, moment, what, true, out),
         Form::Csv => RecordForm::Csv,
         Form::Fhir => RecordForm::Collection,

@@ -336,6 +336,8 @@ pub enum Failure {
     },
     /// No patient has a plan, so that there is nothing to export.
     NothingToExport,
+    /// A report was asked for without a patient's code or without a file.
+    ReportOfOne,
     /// No card of this revision was issued to the patient.
     NoSuchRevision {
         /// The patient's code.

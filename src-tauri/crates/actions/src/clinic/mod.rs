@@ -19,6 +19,7 @@ pub mod printing;
 pub mod receiving;
 pub mod records;
 pub mod renewing;
+pub mod reporting;
 pub mod reviewing;
 pub(crate) mod rows;
 pub mod saved_keys;

@@ -133,6 +133,23 @@ pub enum Clinic {
         /// Put the patient's name into a FHIR file, where the clinic knows it. Otherwise only the code is in it
         #[arg(long)]
         with_name: bool,
+        /// Of a PDF file: on US Letter, not on A4
+        #[arg(long)]
+        letter: bool,
+    },
+    /// Save a letter at the end of a patient's treatment as a PDF file: the course from the first plan on, and what goes on
+    ClosingLetter {
+        /// The patient's code
+        code: String,
+        /// What you add to it, a paragraph for each
+        #[arg(long, value_name = "TEXT")]
+        text: Vec<String>,
+        /// On US Letter, not on A4
+        #[arg(long)]
+        letter: bool,
+        /// The file. It is not encrypted: delete it when the record has it
+        #[arg(long, value_name = "FILE")]
+        out: PathBuf,
     },
     /// List the patients
     Patients,
@@ -220,4 +237,6 @@ pub enum Form {
     Fhir,
     /// HL7 FHIR R4, for a server of records to take in (transaction)
     FhirTransaction,
+    /// One or two pages for whoever treats the patient too, as a PDF file
+    Pdf,
 }

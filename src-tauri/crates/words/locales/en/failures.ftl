@@ -349,3 +349,5 @@ risk-late-pregnancy = late pregnancy
 
 failure-plan-card-not-summary = This is a plan card, not a summary.
 failure-plan-card-not-summary-advice = The card is for the patient to scan. Choose the encrypted file that the patient saved, or a picture of its codes.
+failure-report-of-one = A report is about one patient, and is a file.
+failure-report-of-one-advice = Name the patient’s code, and the file with --out.

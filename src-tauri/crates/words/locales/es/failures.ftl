@@ -319,3 +319,5 @@ risk-late-pregnancy = embarazo avanzado
 
 failure-plan-card-not-summary = Esto es una tarjeta de plan, no un resumen.
 failure-plan-card-not-summary-advice = La tarjeta es para que la escanee el paciente. Elija el archivo cifrado que guardó el paciente, o una foto de sus códigos.
+failure-report-of-one = Un informe trata de un solo paciente y es un archivo.
+failure-report-of-one-advice = Indique el código del paciente, y el archivo con --out.

@@ -137,6 +137,7 @@ impl Words {
                 (self.failure_card_not_saved(revision, code, folder), Key::FailureCardNotSavedAdvice)
             }
             Failure::NoCardIssued { code } => (self.failure_no_card_issued(code), Key::FailureNoCardIssuedAdvice),
+            Failure::ReportOfOne => (text(Key::FailureReportOfOne), Key::FailureReportOfOneAdvice),
             Failure::NothingToExport => (text(Key::FailureNothingToExport), Key::FailureNothingToExportAdvice),
             Failure::NoSuchRevision { code, revision } => {
                 (self.failure_no_such_revision(code, revision), Key::FailureNoSuchRevisionAdvice)

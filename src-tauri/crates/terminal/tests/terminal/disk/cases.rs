@@ -169,6 +169,8 @@ fn of_clinic() -> Vec<Case> {
             .of("for a record, into a file"),
         clinic("clinic patients", "received", &[]),
         clinic("clinic print", "clinic", &["K17", "--out", "hand-out.pdf"]),
+        clinic("clinic review", "received", &["K17", "--as", "pdf", "--out", "report.pdf"]).of("on paper"),
+        clinic("clinic closing-letter", "received", &["K17", "--text", "Thank you.", "--out", "letter.pdf"]),
         clinic("clinic visit show", "clinic", &["show", "K17"]),
         clinic("clinic visit complaint", "clinic", &["complaint", "K17", "hip", "4"]),
         clinic("clinic visit change", "clinic", &["change", "K17", "2"]),
