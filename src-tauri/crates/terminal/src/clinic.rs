@@ -3,6 +3,7 @@
 use crate::Done;
 use crate::args::{Args, Clinic, Form};
 use crate::facts;
+use crate::handing_over;
 use crate::home;
 use crate::issuing;
 use crate::out::Out;
@@ -73,6 +74,12 @@ pub fn run(args: &Args, passphrase_file: Option<&Path>, what: &Clinic, clock: &C
         }
         Clinic::Review { code, form: Form::Pdf, out: file, letter, .. } => {
             reporting::report(&mut folder, &moment, (code.as_deref(), file.as_deref()), *letter, out)
+        }
+        Clinic::Server { address, token_file, remove } => {
+            handing_over::server(&mut folder, (address.as_deref(), token_file.as_deref()), *remove, out)
+        }
+        Clinic::HandOver { code, all: _, with_name } => {
+            handing_over::hand_over(&folder, &moment, code.as_deref(), *with_name, out)
         }
         Clinic::ClosingLetter { code, text, letter, out: file } => {
             reporting::closing_letter(&folder, &moment, (code, text, *letter), file, out)

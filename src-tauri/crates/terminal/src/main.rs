@@ -11,6 +11,7 @@ mod clinic;
 mod device;
 mod example;
 mod facts;
+mod handing_over;
 mod home;
 mod issuing;
 mod out;

@@ -5,6 +5,7 @@ use wire::visiting::{Print, PrintRequest, Printed, RecordForm, RecordRequest, Sa
 use words::Key;
 
 use super::context::ReviewContext;
+use super::hand_over::HandOver;
 use crate::clinic::fields::{Choice, Fold};
 use crate::shared::AppContext;
 
@@ -28,6 +29,7 @@ pub fn Records(code: String) -> impl IntoView {
         ("collection", As::Record(RecordForm::Collection), Key::RecordAsCollection),
         ("transaction", As::Record(RecordForm::Transaction), Key::RecordAsTransaction),
     ];
+    let whose = code.clone();
     let chosen = RwSignal::new(forms[0].0.to_owned());
     let saved = RwSignal::new(None::<String>);
     let options = forms.iter().map(|(key, _, text)| ((*key).to_owned(), words.text(*text).to_owned())).collect::<Vec<_>>();
@@ -51,6 +53,7 @@ pub fn Records(code: String) -> impl IntoView {
             <Choice label=words.text(Key::RecordAs) options value=chosen choose=move |one| chosen.set(one)/>
             <button type="button" disabled=app.busy on:click=save>{words.text(Key::RecordSave)}</button>
             <p class="small files" role="status">{move || saved.get().map(|path| words.own_file_saved(&path))}</p>
+            <HandOver code=whose/>
         </Fold>
     }
 }

@@ -2,6 +2,7 @@
 
 pub mod devices;
 pub mod drafting;
+pub mod handing_over;
 pub mod idle;
 mod incoming;
 pub mod issuing;

@@ -7,6 +7,7 @@
 //! Names of resources follow from plan, item and day, so that the same review gives the same file, and importing it twice or a later one
 //! after it doubles nothing: a server looks for the name ([`transaction`]).
 
+pub mod answer;
 mod codes;
 mod elements;
 mod names;

@@ -137,6 +137,30 @@ pub enum Clinic {
         #[arg(long)]
         letter: bool,
     },
+    /// Set the server of medical records on this computer to which reviews are handed over, or show it
+    Server {
+        /// Its address, such as http://127.0.0.1:8080/fhir; only addresses of this computer are taken
+        #[arg(conflicts_with = "remove")]
+        address: Option<String>,
+        /// A file with the token that the server expects, which only you can read; - for the standard input
+        #[arg(long, value_name = "FILE", requires = "address")]
+        token_file: Option<PathBuf>,
+        /// Hand nothing over any more
+        #[arg(long)]
+        remove: bool,
+    },
+    /// Hand over reviews to the server that is set, as an HL7 FHIR R4 transaction
+    HandOver {
+        /// The patient's code
+        #[arg(required_unless_present = "all", conflicts_with = "all")]
+        code: Option<String>,
+        /// All patients, one after the other
+        #[arg(long)]
+        all: bool,
+        /// With the patient's name, where the clinic knows it. Otherwise only the code is sent
+        #[arg(long)]
+        with_name: bool,
+    },
     /// Save a letter at the end of a patient's treatment as a PDF file: the course from the first plan on, and what goes on
     ClosingLetter {
         /// The patient's code

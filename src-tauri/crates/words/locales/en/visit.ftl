@@ -132,3 +132,14 @@ filter-new-summary = New summary
 filter-silent = Silent for two weeks
 # Beside a patient: a summary came that tells of days since the last card.
 new-summary = new summary
+# The review for a server of medical records on this computer.
+hand-over-title = Hand over to a server
+hand-over-what = To a server of medical records (HL7 FHIR R4) that runs on this computer, and to no other. What it has already is replaced.
+hand-over-address = Address of the server
+hand-over-address-hint = Such as http://127.0.0.1:8080/fhir
+hand-over-token = Token
+hand-over-token-hint = If the server asks for one. It is kept encrypted and not shown again.
+hand-over-set = Set the server
+hand-over-do = Hand this review over
+hand-over-under-way = Being handed over. This can take a minute; you can go on meanwhile.
+hand-over-remove = Hand nothing over any more

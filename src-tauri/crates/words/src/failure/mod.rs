@@ -1,6 +1,7 @@
 //! Failures as two texts: what is wrong, and what to do.
 
 mod file_fault;
+mod hand_over;
 mod problem;
 
 use crate::{Key, Words};
@@ -137,6 +138,7 @@ impl Words {
                 (self.failure_card_not_saved(revision, code, folder), Key::FailureCardNotSavedAdvice)
             }
             Failure::NoCardIssued { code } => (self.failure_no_card_issued(code), Key::FailureNoCardIssuedAdvice),
+            Failure::HandOver(fault) => self.hand_over_fault(fault),
             Failure::ReportOfOne => (text(Key::FailureReportOfOne), Key::FailureReportOfOneAdvice),
             Failure::NothingToExport => (text(Key::FailureNothingToExport), Key::FailureNothingToExportAdvice),
             Failure::NoSuchRevision { code, revision } => {

@@ -1,6 +1,7 @@
 //! What is written for medical records: validated by programs of others (`tests/records`), and compared with what happened.
 
 mod faults;
+mod hand_over;
 mod people;
 mod visits;
 mod written;
