@@ -26,8 +26,8 @@ ALLOWED = {
         "7771000", "24028007", "51440002", "32153003", "62175007",
     },
     LOINC: {"72514-3"},
-    UCUM: {"1", "%", "d", "s", "min", "/min", "kg", "{score}"},
-    HL7 + "observation-category": {"activity", "survey"},
+    UCUM: {"1", "%", "d", "s", "min", "/min", "kg", "deg", "{score}"},
+    HL7 + "observation-category": {"activity", "survey", "exam"},
     HL7 + "provenance-participant-type": {"author", "assembler"},
     HL7 + "data-absent-reason": {"not-applicable"},
     HL7 + "goal-achievement": {"improving", "worsening", "no-change"},
@@ -103,6 +103,22 @@ def absent(bundle):
             yield f"{path}: nothing is said"
 
 
+def homes_and_visits(bundle):
+    """What was found at a visit has no code of what was recorded at home, is of no plan and of no device, and a mistake says nothing more."""
+    for path, value in walk(bundle):
+        if value.get("resourceType") != "Observation":
+            continue
+        named = [one["value"].startswith("visit/") for one in value.get("identifier", [])]
+        coded = [one["code"].startswith("visit-") for one in value.get("code", {}).get("coding", [])]
+        if len(set(named + coded)) > 1:
+            yield f"{path}: of a visit and of home at once"
+        if all(named) and "device" in value:
+            yield f"{path}: measured by the program"
+        said = {key for key in value if key.startswith("value") or key in ("component", "bodySite", "method")}
+        if value.get("status") == "entered-in-error" and said:
+            yield f"{path}: a mistake is told again in {sorted(said)}"
+
+
 def timings(bundle):
     """In R4, times of day and days of the week stand beside no frequency."""
     for path, value in walk(bundle):
@@ -145,7 +161,7 @@ def requests(bundle):
         urls.add((query, request["url"]))
 
 
-OURS = (references, known_codes, absent, timings, no_single_sessions, requests)
+OURS = (references, known_codes, absent, homes_and_visits, timings, no_single_sessions, requests)
 
 for file in sys.argv[1:]:
     with open(file, encoding="utf-8") as opened:

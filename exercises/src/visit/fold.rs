@@ -13,12 +13,25 @@ pub struct Visit {
     pub found: Vec<Found>,
 }
 
+/// A finding that was taken back.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct TakenBack {
+    /// The day of its visit.
+    pub day: NaiveDate,
+    /// The number of the entry that first said it.
+    pub first: u32,
+    /// What it said last.
+    pub finding: Finding,
+}
+
 /// A finding of a visit.
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Found {
     /// The number of the entry that says it now; a correction names it.
     pub n: u32,
+    /// The number of the entry that first said it, which stays whatever is corrected.
+    pub first: u32,
     /// What was found.
     pub finding: Finding,
     /// Whether it was corrected.
@@ -28,27 +41,53 @@ pub struct Found {
 /// The visits with anything that was not taken back, the newest first. `entries` are in the order of their numbers. An entry that replaces one
 /// that is not there, or that was replaced already, changes nothing.
 pub fn visits(entries: &[VisitEntry]) -> Vec<Visit> {
-    let mut lines: Vec<(NaiveDate, u32, Option<&Finding>, bool)> = Vec::new();
-    for entry in entries {
-        match entry.replaces {
-            None => lines.push((entry.day, entry.n, entry.finding.as_ref(), false)),
-            Some(of) => {
-                if let Some(line) = lines.iter_mut().find(|line| line.1 == of && line.2.is_some()) {
-                    (line.1, line.2, line.3) = (entry.n, entry.finding.as_ref(), true);
-                }
-            }
-        }
-    }
-    let mut days: Vec<NaiveDate> = lines.iter().filter(|line| line.2.is_some()).map(|line| line.0).collect();
+    let lines = lines(entries);
+    let mut days: Vec<NaiveDate> = lines.iter().filter(|line| !line.taken_back).map(|line| line.day).collect();
     days.sort_unstable_by(|one, other| other.cmp(one));
     days.dedup();
     let of = |day: NaiveDate| {
-        let found = lines.iter().filter(|line| line.0 == day).filter_map(|(_, n, finding, corrected)| {
-            Some(Found { n: *n, finding: (*finding)?.clone(), corrected: *corrected })
+        let found = lines.iter().filter(|line| line.day == day && !line.taken_back).map(|line| Found {
+            n: line.n,
+            first: line.first,
+            finding: line.finding.clone(),
+            corrected: line.n != line.first,
         });
         Visit { day, found: found.collect() }
     };
     days.into_iter().map(of).collect()
+}
+
+/// What was taken back, in the order in which it was first written.
+pub fn taken_back(entries: &[VisitEntry]) -> Vec<TakenBack> {
+    let gone = lines(entries).into_iter().filter(|line| line.taken_back);
+    gone.map(|line| TakenBack { day: line.day, first: line.first, finding: line.finding.clone() }).collect()
+}
+
+/// What became of one finding.
+struct FindingLine<'a> {
+    day: NaiveDate,
+    first: u32,
+    n: u32,
+    finding: &'a Finding,
+    taken_back: bool,
+}
+
+fn lines(entries: &[VisitEntry]) -> Vec<FindingLine<'_>> {
+    let mut lines: Vec<FindingLine<'_>> = Vec::new();
+    for entry in entries {
+        match (entry.replaces, entry.finding.as_ref()) {
+            (None, Some(finding)) => {
+                lines.push(FindingLine { day: entry.day, first: entry.n, n: entry.n, finding, taken_back: false });
+            }
+            (None, None) => {}
+            (Some(of), said) => {
+                if let Some(line) = lines.iter_mut().find(|line| line.n == of && !line.taken_back) {
+                    (line.n, line.finding, line.taken_back) = (entry.n, said.unwrap_or(line.finding), said.is_none());
+                }
+            }
+        }
+    }
+    lines
 }
 
 /// The last screening, and the day on which it was done.
@@ -115,6 +154,10 @@ mod tests {
         assert_eq!(all.iter().map(|visit| visit.day).collect::<Vec<_>>(), [day(8), day(1)]);
         assert_eq!(said(&all[0]), [(3, false)]);
         assert_eq!(said(&all[1]), [(4, true)]);
+        assert_eq!((all[1].found[0].first, all[0].found[0].first), (1, 3));
+        let gone = taken_back(&entries);
+        assert_eq!(gone.iter().map(|one| (one.day, one.first)).collect::<Vec<_>>(), [(day(1), 2)]);
+        assert_eq!(gone[0].finding, Finding::Note("two".into()));
     }
 
     #[test]

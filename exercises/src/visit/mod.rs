@@ -12,5 +12,5 @@ mod measure;
 pub use check::{MAX_ENTRIES, MAX_LINE, MAX_MOVEMENT, MAX_NOTE, MAX_UNIT, VisitFault};
 pub use compare::{Compared, MeasureError, compare};
 pub use finding::{Advice, Complained, Finding, OverallChange, Overridden, Screening, VisitEntry};
-pub use fold::{Found, Visit, last_screening, measured_before, visits};
+pub use fold::{Found, TakenBack, Visit, last_screening, measured_before, taken_back, visits};
 pub use measure::{MAX_TRIALS, Measure, Measured, Moment, STANCE_CAP_TENTHS};

@@ -14,7 +14,7 @@ const ARROWS: [(&str, &[&str]); 19] = [
     ("vault", &["exercises", "format"]),
     ("store", &[]),
     ("pictures", &[]),
-    ("paper", &["exercises", "words", "pictures"]),
+    ("paper", &["exercises", "wire", "words", "pictures"]),
     ("actions", &["exercises", "wire", "words", "format", "vault", "store", "pictures", "paper"]),
     ("terminal", &["actions", "exercises", "wire", "words", "format"]),
     ("carryover-shell", &["actions", "exercises", "wire", "words"]),
@@ -28,7 +28,7 @@ const ARROWS: [(&str, &[&str]); 19] = [
 ];
 
 /// Libraries that only these packages use outside their tests.
-const KEPT_TO: [(&str, &[&str]); 29] = [
+const KEPT_TO: [(&str, &[&str]); 30] = [
     ("ed25519-dalek", &["vault"]),
     ("x25519-dalek", &["vault"]),
     ("chacha20poly1305", &["vault"]),
@@ -49,6 +49,7 @@ const KEPT_TO: [(&str, &[&str]); 29] = [
     ("iana-time-zone", &["actions"]),
     ("dirs", &["actions"]),
     ("sys-locale", &["actions"]),
+    ("ureq", &["actions"]),
     ("rand", &["vault", "simulator"]),
     ("tauri", &["carryover-shell"]),
     ("notify-rust", &["carryover-shell"]),

@@ -22,10 +22,11 @@ const OF_PATIENTS: [Key; 9] = [
 ];
 
 /// The texts for the clinic's side.
-const OF_CLINICIANS: [Key; 5] = [
+const OF_CLINICIANS: [Key; 6] = [
     Key::PrivacyNoServer,
     Key::PrivacyClinicStored,
     Key::PrivacyClinicCardFiles,
+    Key::PrivacyClinicServer,
     Key::PrivacyClinicLost,
     Key::PrivacyClinicHowLong,
 ];

@@ -4,16 +4,16 @@ use crate::block::Para;
 use crate::flow::{Flow, Frame};
 use crate::sheet::{Content, Role};
 use crate::style::{self, mm};
-use exercises::plan::Plan;
+use chrono::NaiveDate;
+use exercises::plan::Header;
 use words::Words;
 
 /// From the foot of a page to its lower edge.
 const FOOT: f32 = mm(13.0);
 
-/// Whose paper it is, whom to call, and which of its pages, at the foot of each.
-pub fn feet(flow: &mut Flow, words: Words, (plan, patient): (&Plan, Option<&str>)) {
-    let date = words.date_in_full(plan.header.issued);
-    let header = &plan.header;
+/// Whose paper it is, whom to call, of which day it is, and which of its pages, at the foot of each.
+pub fn feet(flow: &mut Flow, words: Words, (header, patient): (&Header, Option<&str>), day: NaiveDate) {
+    let date = words.date_in_full(day);
     let parts = [Some(header.clinic.as_str()), header.phone.as_deref(), patient, Some(date.as_str())];
     let said = words.commas(&parts.into_iter().flatten().filter(|part| !part.trim().is_empty()).collect::<Vec<_>>());
     let Frame { left, right, .. } = flow.frame;

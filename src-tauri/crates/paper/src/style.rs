@@ -63,6 +63,8 @@ const fn style(face: Face, size: f32, line: f32, ink: Colour) -> Style {
 
 /// The paper's title.
 pub const TITLE: Style = style(Face::SemiBold, 24.0, 28.0, INK);
+/// The title of a report or a letter.
+pub const REPORT_TITLE: Style = style(Face::SemiBold, 17.0, 21.0, INK);
 /// The clinic's name.
 pub const CLINIC: Style = style(Face::SemiBold, 12.0, 15.5, INK);
 /// An exercise, or a chapter.
@@ -81,6 +83,20 @@ pub const ASIDE: Style = style(Face::Regular, 10.5, 14.4, SOFT);
 pub const SMALL: Style = style(Face::Regular, 9.6, 12.9, INK);
 /// What must not be overlooked in it.
 pub const SMALL_STRONG: Style = style(Face::SemiBold, 9.6, 12.9, INK);
+/// A chapter of a report.
+pub const CHAPTER: Style = style(Face::SemiBold, 11.5, 14.5, INK);
+/// The same above alarms.
+pub const CHAPTER_ALARM: Style = style(Face::SemiBold, 11.5, 14.5, ALARM);
+/// Text of a report.
+pub const REPORT: Style = style(Face::Regular, 9.2, 11.8, INK);
+/// An exercise in its table.
+pub const REPORT_STRONG: Style = style(Face::SemiBold, 9.2, 11.8, INK);
+/// Text in the table of a report.
+pub const FINE: Style = style(Face::Regular, 8.7, 11.0, INK);
+/// What no longer holds there.
+pub const FINE_SOFT: Style = style(Face::Regular, 8.7, 11.0, SOFT);
+/// Below a chart.
+pub const TINY: Style = style(Face::Regular, 7.8, 9.8, SOFT);
 /// Captions and the foot of a page.
 pub const CAPTION: Style = style(Face::Regular, 9.0, 12.0, SOFT);
 /// Headings of a table.

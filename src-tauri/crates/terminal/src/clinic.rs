@@ -1,13 +1,15 @@
 //! `carryover clinic`.
 
 use crate::Done;
-use crate::args::{Args, Clinic};
+use crate::args::{Args, Clinic, Form};
 use crate::facts;
+use crate::handing_over;
 use crate::home;
 use crate::issuing;
 use crate::out::Out;
 use crate::prescribing;
 use crate::printing;
+use crate::reporting;
 use crate::review;
 use crate::secrets;
 use crate::visiting;
@@ -70,7 +72,19 @@ pub fn run(args: &Args, passphrase_file: Option<&Path>, what: &Clinic, clock: &C
             let read = files.iter().map(|file| (file.display().to_string(), platform::read_received(file)));
             receive(&mut folder, &moment, read, out)
         }
-        Clinic::Review { code, all: _, form, out: file, with_name } => {
+        Clinic::Review { code, form: Form::Pdf, out: file, letter, .. } => {
+            reporting::report(&mut folder, &moment, (code.as_deref(), file.as_deref()), *letter, out)
+        }
+        Clinic::Server { address, token_file, remove } => {
+            handing_over::server(&mut folder, (address.as_deref(), token_file.as_deref()), *remove, out)
+        }
+        Clinic::HandOver { code, all: _, with_name } => {
+            handing_over::hand_over(&folder, &moment, code.as_deref(), *with_name, out)
+        }
+        Clinic::ClosingLetter { code, text, letter, out: file } => {
+            reporting::closing_letter(&folder, &moment, (code, text, *letter), file, out)
+        }
+        Clinic::Review { code, form, out: file, with_name, .. } => {
             let what = review::What { code: code.as_deref(), form: *form, with_name: *with_name, file: file.as_deref() };
             review::run(&folder, &moment, &what, out)
         }

@@ -4,7 +4,7 @@ use crate::Done;
 use crate::args::Form;
 use crate::out::Out;
 use actions::clinic::records::{self, Asked, RecordForm};
-use actions::clinic::reviewing;
+use actions::clinic::{reviewing, visiting};
 use actions::{ActionResult, DataFolder, Moment, platform};
 use serde_json::json;
 use std::path::Path;
@@ -26,7 +26,7 @@ pub fn run(folder: &DataFolder, moment: &Moment, what: &What<'_>, out: &mut Out)
     let record = match what.form {
         // `--json` has always asked for the review as JSON.
         Form::Text if out.json() && what.file.is_none() => return shown(folder, moment, what, true, out),
-        Form::Text => return shown(folder, moment, what, false, out),
+        Form::Text | Form::Pdf => return shown(folder, moment, what, false, out),
         Form::Json => return shown(folder, moment, what, true, out),
         Form::Csv => RecordForm::Csv,
         Form::Fhir => RecordForm::Collection,
@@ -55,10 +55,10 @@ fn shown(folder: &DataFolder, moment: &Moment, what: &What<'_>, as_json: bool, o
     };
     let pages = codes.iter().map(|code| reviewing::page(folder, moment, code)).collect::<ActionResult<Vec<_>>>()?;
     let one = |page: &ReviewPage| match as_json {
-        true => format!("{}\n", reviewing::json(page)),
-        false => format!("{}{}", out.words.review_text(page), to_clear(page)),
+        true => Ok(format!("{}\n", reviewing::json(page, &visiting::findings(folder, &page.code)?.0))),
+        false => Ok(format!("{}{}", out.words.review_text(page), to_clear(page))),
     };
-    let text = pages.iter().map(one).collect::<Vec<_>>().join(if as_json { "" } else { "\n" });
+    let text = pages.iter().map(one).collect::<ActionResult<Vec<_>>>()?.join(if as_json { "" } else { "\n" });
     let Some(file) = what.file else {
         out.print(&text);
         return Ok(true);

@@ -33,6 +33,11 @@ pub fn name(file: &Path) -> ActionResult<Secret> {
     if file == Path::new(STDIN) { next_line() } else { platform::read_secret(file) }
 }
 
+/// The token of a server, from a file of its owner alone or from the standard input.
+pub fn token(file: &Path) -> ActionResult<Secret> {
+    if file == Path::new(STDIN) { next_line() } else { platform::read_secret(file) }
+}
+
 fn given(file: Option<&Path>, words: Words, prompt: Key) -> ActionResult<Secret> {
     match file {
         Some(file) if file == Path::new(STDIN) && !std::io::stdin().is_terminal() => next_line(),

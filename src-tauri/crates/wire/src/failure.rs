@@ -1,5 +1,6 @@
 //! Why an action was refused: a code and its facts. `words` makes two texts from it: what is wrong, and what to do.
 
+use crate::handing_over::HandOverFault;
 use chrono::NaiveDate;
 use exercises::alarm::Trouble;
 use exercises::file_fault::FileFault;
@@ -349,6 +350,10 @@ pub enum Failure {
     },
     /// No patient has a plan, so that there is nothing to export.
     NothingToExport,
+    /// Nothing was handed over to a server of records, or it is not known.
+    HandOver(HandOverFault),
+    /// A report was asked for without a patient's code or without a file.
+    ReportOfOne,
     /// No card of this revision was issued to the patient.
     NoSuchRevision {
         /// The patient's code.

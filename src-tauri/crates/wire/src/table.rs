@@ -209,6 +209,14 @@ macro_rules! commands {
                 EnterDiary = enter_diary(DiaryRequest) -> DiaryPage;
                 /// Save a review for the medical record.
                 SaveRecord = save_record(RecordRequest) -> Saved;
+                /// The server of records on this computer.
+                ShowServer = server(()) -> ServerSetting;
+                /// Set that server.
+                SetServer = set_server(SetServerRequest) -> ServerSetting;
+                /// Hand nothing over any more.
+                RemoveServer = remove_server(()) -> ServerSetting;
+                /// Hand a patient's review over to the server.
+                HandOver = hand_over(PatientCode) -> HandedOver;
             }
         }
     };

@@ -74,13 +74,15 @@ pub struct DiaryRequest {
     pub days: Vec<PaperDay>,
 }
 
-/// What is printed for a patient.
+/// What is printed for a patient, or about one.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 pub enum Printed {
     /// The newest plan, with figures, steps and the card's codes.
     HandOut,
     /// Four weeks from today on to tick, for whoever has no device.
     Diary,
+    /// One or two pages for whoever treats the patient too: the plan, what was done, what was found, what is proposed.
+    Report,
 }
 
 /// Something to be printed.

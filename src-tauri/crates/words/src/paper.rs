@@ -8,6 +8,17 @@ use exercises::catalogue::Quantity::{
 use exercises::guide::Beat;
 
 impl Words {
+    /// A line as a sentence: with a full stop, unless it has an end already.
+    pub fn sentence(self, line: &str) -> String {
+        let ended = line.trim_end().ends_with(['.', '!', '?', '…', '”', '»']);
+        if ended || line.is_empty() { line.to_owned() } else { self.as_sentence(line) }
+    }
+
+    /// Lines as sentences, one after the other.
+    pub fn as_sentences<T: AsRef<str>>(self, lines: &[T]) -> String {
+        self.sentences(&lines.iter().map(|line| self.sentence(line.as_ref())).collect::<Vec<_>>())
+    }
+
     /// "Rest 45 seconds in between. Each repetition: Up 2 s, Hold 1 s, Down 3 s."; `None` for a dose that says neither. On a screen the
     /// program counts both; on paper somebody has to be told.
     pub fn rest_and_tempo(self, dose: Dose, moves_up: bool) -> Option<String> {
@@ -30,6 +41,12 @@ mod tests {
     use super::*;
     use crate::Locale;
     use exercises::catalogue::Tempo;
+
+    #[test]
+    fn a_line_gets_one_full_stop() {
+        let words = Words::new(Locale::En);
+        assert_eq!(words.as_sentences(&["Rising", "12 to 22 s.", "Why?"]), "Rising. 12 to 22 s. Why?");
+    }
 
     #[test]
     fn rest_is_said_only_between_parts_and_a_tempo_without_what_takes_no_time() {

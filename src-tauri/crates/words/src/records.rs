@@ -1,10 +1,20 @@
 //! Texts in what is written for medical records.
 
-use crate::Words;
 use crate::date::upper;
+use crate::{Key, Words};
 use exercises::plan::Item;
+use wire::handing_over::ServerSetting;
 
 impl Words {
+    /// To which server reviews are handed over.
+    pub fn server_said(self, set: &ServerSetting) -> String {
+        match &set.address {
+            None => self.text(Key::ServerNone).to_owned(),
+            Some(address) if set.has_token => self.server_with_token(address),
+            Some(address) => self.server_without_token(address),
+        }
+    }
+
     /// What the patient is to do, in whole sentences: dose, side, load, when, and the clinician's note.
     pub fn instruction(self, item: &Item) -> String {
         let done = self.record_instruction(&upper(&self.dose_of(item)), &upper(&self.due(item)));

@@ -3,6 +3,7 @@
 use crate::date::upper;
 use crate::{Key, Words};
 use chrono::NaiveDate;
+use exercises::catalogue::Region;
 use exercises::plan::{BodySide, Side};
 use exercises::visit::{
     Advice, Compared, Finding, Found, Measure, MeasureError, Measured, Moment, Screening, Visit, VisitFault, compare,
@@ -31,11 +32,7 @@ impl Words {
     pub fn found(self, page: &VisitPage, visit: &Visit, found: &Found) -> String {
         let line = match &found.finding {
             Finding::Complaint(one) => {
-                let place = self.region(one.region).to_owned();
-                let place = match one.side {
-                    Side::Left | Side::Right | Side::Both => self.name_with_side(&place, self.side(one.side)),
-                    Side::Neither | Side::Alternating => place,
-                };
+                let place = self.place_of_body(one.region, one.side);
                 let pain = self.visit_pain(one.score);
                 if one.line.is_empty() {
                     self.named_text(&place, &pain)
@@ -58,6 +55,15 @@ impl Words {
             }
         };
         if found.corrected { self.visit_corrected(&line) } else { line }
+    }
+
+    /// "Lower back, left".
+    pub fn place_of_body(self, region: Region, side: Side) -> String {
+        let place = self.region(region).to_owned();
+        match side {
+            Side::Left | Side::Right | Side::Both => self.name_with_side(&place, self.side(side)),
+            Side::Neither | Side::Alternating => place,
+        }
     }
 
     fn measured(self, page: &VisitPage, visit: &Visit, measure: &Measure) -> String {

@@ -10,6 +10,7 @@ mod counts;
 mod devices;
 mod done;
 mod finding;
+mod hand_over;
 mod next;
 mod next_plan;
 mod notes;

@@ -1,29 +1,51 @@
-//! The review for the medical record, as a file.
+//! The review for the medical record, as a file, and the report for whoever treats the patient too.
 
 use leptos::prelude::*;
-use wire::visiting::{RecordForm, RecordRequest, SaveRecord};
+use wire::visiting::{Print, PrintRequest, Printed, RecordForm, RecordRequest, SaveRecord};
 use words::Key;
 
 use super::context::ReviewContext;
+use super::hand_over::HandOver;
 use crate::clinic::fields::{Choice, Fold};
 use crate::shared::AppContext;
+
+/// What it is saved as.
+#[derive(Clone, Copy)]
+enum As {
+    /// The report on paper, on US Letter or on A4.
+    Report { letter: bool },
+    /// A file for programs.
+    Record(RecordForm),
+}
 
 /// What it is saved as, a button, and where it was saved.
 #[component]
 pub fn Records(code: String) -> impl IntoView {
     let (app, words) = (AppContext::current(), ReviewContext::current().words);
     let forms = [
-        ("csv", RecordForm::Csv, Key::RecordAsCsv),
-        ("collection", RecordForm::Collection, Key::RecordAsCollection),
-        ("transaction", RecordForm::Transaction, Key::RecordAsTransaction),
+        ("report", As::Report { letter: false }, Key::RecordAsReport),
+        ("report-letter", As::Report { letter: true }, Key::RecordAsReportLetter),
+        ("csv", As::Record(RecordForm::Csv), Key::RecordAsCsv),
+        ("collection", As::Record(RecordForm::Collection), Key::RecordAsCollection),
+        ("transaction", As::Record(RecordForm::Transaction), Key::RecordAsTransaction),
     ];
+    let whose = code.clone();
     let chosen = RwSignal::new(forms[0].0.to_owned());
     let saved = RwSignal::new(None::<String>);
     let options = forms.iter().map(|(key, _, text)| ((*key).to_owned(), words.text(*text).to_owned())).collect::<Vec<_>>();
     let save = move |_| {
         let form = chosen.with_untracked(|chosen| forms.iter().find(|(key, ..)| key == chosen).map(|(_, form, _)| *form));
-        let Some(form) = form else { return };
-        app.request::<SaveRecord>(RecordRequest { code: code.clone(), form }, move |file| saved.set(Some(file.path)));
+        let code = code.clone();
+        match form {
+            Some(As::Record(form)) => {
+                app.request::<SaveRecord>(RecordRequest { code, form }, move |file| saved.set(Some(file.path)));
+            }
+            Some(As::Report { letter }) => {
+                let what = Printed::Report;
+                app.request::<Print>(PrintRequest { code, what, letter }, move |file| saved.set(Some(file.path)));
+            }
+            None => {}
+        }
     };
     view! {
         <Fold title=words.text(Key::RecordTitle) inside=Signal::stored(String::new())>
@@ -31,6 +53,7 @@ pub fn Records(code: String) -> impl IntoView {
             <Choice label=words.text(Key::RecordAs) options value=chosen choose=move |one| chosen.set(one)/>
             <button type="button" disabled=app.busy on:click=save>{words.text(Key::RecordSave)}</button>
             <p class="small files" role="status">{move || saved.get().map(|path| words.own_file_saved(&path))}</p>
+            <HandOver code=whose/>
         </Fold>
     }
 }

@@ -2,6 +2,7 @@
 
 pub mod devices;
 pub mod drafting;
+pub mod handing_over;
 pub mod idle;
 mod incoming;
 pub mod issuing;
@@ -20,6 +21,7 @@ pub mod printing;
 pub mod receiving;
 pub mod records;
 pub mod renewing;
+pub mod reporting;
 pub mod reviewing;
 pub(crate) mod rows;
 pub mod saved_keys;

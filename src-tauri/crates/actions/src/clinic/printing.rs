@@ -1,8 +1,8 @@
-//! What a clinic prints for a patient: the hand-out of the newest plan, and a diary for whoever has no device.
+//! What a clinic prints: for a patient the hand-out of the newest plan, and a diary for whoever has no device; about a patient a report.
 
-use super::{issuing, own_catalogue, rows};
+use super::{issuing, own_catalogue, reporting, rows};
 use crate::{ActionResult, DataFolder, Moment, platform, refuse};
-use paper::{Diary, HandOut, Paper};
+use paper::{Diary, HandOut};
 use std::path::Path;
 use wire::patient::Saved;
 use wire::visiting::{PrintRequest, Printed};
@@ -13,24 +13,23 @@ use wire::visiting::{PrintRequest, Printed};
 /// # Errors
 /// [`wire::Failure::NoCardIssued`], as for the patient's record, and a failure to write.
 pub fn save(folder: &mut DataFolder, moment: &Moment, request: &PrintRequest, out: Option<&Path>) -> ActionResult<Saved> {
+    let sheet = reporting::sheet(request.letter);
+    if request.what == Printed::Report {
+        let bytes = reporting::report(folder, moment, &request.code, sheet)?;
+        return reporting::save(folder, moment, "report", &bytes, out);
+    }
     let patient = rows::patient(folder, &request.code)?;
     let catalogue = own_catalogue::catalogue(folder, &patient)?;
     let words = platform::words(folder.locale());
     let (card, codes) = issuing::newest_card(folder, &patient)?;
-    let sheet = if request.letter { Paper::Letter } else { Paper::A4 };
     let (plan, code) = (&card.plan, Some(patient.code.as_str()));
-    let (made, stem) = match request.what {
-        Printed::HandOut => {
-            let given = HandOut { plan, catalogue: &catalogue, patient: code, codes: &codes };
-            (paper::hand_out(&given, sheet, words), "hand-out")
-        }
-        Printed::Diary => {
-            let given = Diary { plan, catalogue: &catalogue, patient: code, first: Some(moment.now.date()) };
-            (paper::diary(&given, sheet, words), "diary")
-        }
+    let (made, stem) = if request.what == Printed::Diary {
+        let given = Diary { plan, catalogue: &catalogue, patient: code, first: Some(moment.now.date()) };
+        (paper::diary(&given, sheet, words), "diary")
+    } else {
+        let given = HandOut { plan, catalogue: &catalogue, patient: code, codes: &codes };
+        (paper::hand_out(&given, sheet, words), "hand-out")
     };
     let bytes = made.map_err(refuse::internal)?;
-    let path = out.map_or_else(|| platform::free_name(folder, moment, stem, ".pdf"), Path::to_path_buf);
-    platform::write(&path, &bytes)?;
-    Ok(Saved { path: path.display().to_string(), bytes: bytes.len() as u64 })
+    reporting::save(folder, moment, stem, &bytes, out)
 }

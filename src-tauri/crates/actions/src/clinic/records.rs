@@ -1,12 +1,13 @@
 //! Reviews for medical records: as a table, or as HL7 FHIR R4.
 
 use super::rows::{self, Patient};
-use super::{lock, reviewing};
+use super::{lock, reviewing, visiting};
 use crate::{ActionResult, DataFolder, Moment, platform};
 use exercises::alarm::Trouble;
-use exercises::catalogue::ExerciseId;
+use exercises::catalogue::{ExerciseId, Region};
 use exercises::id::{ActivityId, ComplaintId, ItemId};
 use exercises::plan::{BodySide, Item, Side};
+use exercises::visit::{TakenBack, Visit};
 use format::fhir::{self, Facts, Source, Texts};
 use format::measures::Code;
 use format::review_csv::{self, Reported};
@@ -46,13 +47,15 @@ pub fn make(folder: &DataFolder, moment: &Moment, words: Words, asked: Asked<'_>
         (None, _) if pages.iter().all(|page| page.plan.is_none()) => return Err(Failure::NothingToExport),
         _ => {}
     }
+    let findings = codes.iter().map(|code| visiting::findings(folder, code)).collect::<ActionResult<Vec<_>>>()?;
     if asked.form == RecordForm::Csv {
-        return Ok(review_csv::write(&pages.iter().filter_map(reported).collect::<Vec<_>>()));
+        return Ok(review_csv::write(&pages.iter().zip(&findings).filter_map(reported).collect::<Vec<_>>()));
     }
     let clinic = lock::unlocked_keys(folder)?.mark().to_string();
     let sources = codes.iter().map(|code| sources(folder, code)).collect::<ActionResult<Vec<_>>>()?;
     let texts: Vec<PageTexts<'_>> = pages.iter().map(|page| PageTexts { words, names: Names::of(words, page) }).collect();
-    let facts = pages.iter().zip(&sources).zip(&texts).filter_map(|((page, sources), texts)| {
+    let all = pages.iter().zip(&findings).zip(&sources).zip(&texts);
+    let facts = all.filter_map(|(((page, (visits, taken_back)), sources), texts)| {
         Some(Facts {
             clinic: &clinic,
             code: &page.code,
@@ -65,6 +68,8 @@ pub fn make(folder: &DataFolder, moment: &Moment, words: Words, asked: Asked<'_>
             exercises: &page.exercises,
             review: page.review.as_ref(),
             sources,
+            visits,
+            taken_back,
             texts,
         })
     });
@@ -115,9 +120,9 @@ pub fn codes_of_all(folder: &DataFolder) -> ActionResult<Vec<String>> {
     all.patients.into_iter().map(code).collect()
 }
 
-fn reported(page: &ReviewPage) -> Option<Reported<'_>> {
-    let (plan, review) = page.plan.as_ref().zip(page.review.as_ref())?;
-    Some(Reported { code: &page.code, plan, earlier: &page.earlier, review })
+fn reported<'a>((page, (visits, _)): (&'a ReviewPage, &'a (Vec<Visit>, Vec<TakenBack>))) -> Option<Reported<'a>> {
+    let plan = page.plan.as_ref()?;
+    Some(Reported { code: &page.code, plan, earlier: &page.earlier, review: page.review.as_ref(), visits })
 }
 
 /// What the review was made of: summaries of devices that the clinic leaves out are no source of it.
@@ -164,6 +169,10 @@ impl Texts for PageTexts<'_> {
         self.words.leg(leg).to_owned()
     }
 
+    fn place(&self, region: Region, side: Side) -> String {
+        self.words.place_of_body(region, side)
+    }
+
     fn complaint(&self, complaint: ComplaintId) -> String {
         self.names.complaint(complaint)
     }
@@ -196,6 +205,17 @@ fn measure(code: Code) -> Option<Key> {
         Code::Activity => Key::RecordActivity,
         Code::Alarm => Key::RecordAlarm,
         Code::Reasons => Key::RecordReasons,
+        Code::VisitPain => Key::RecordVisitPain,
+        Code::VisitChange => Key::RecordVisitChange,
+        Code::VisitMovementPain => Key::RecordVisitMovementPain,
+        Code::VisitMotion => Key::RecordVisitMotion,
+        Code::VisitGrip => Key::RecordVisitGrip,
+        Code::VisitChairRise => Key::RecordVisitChairRise,
+        Code::VisitStance => Key::RecordVisitStance,
+        Code::VisitOther => Key::RecordVisitOther,
+        Code::VisitScreening => Key::RecordVisitScreening,
+        Code::VisitNote => Key::RecordVisitNote,
+        Code::VisitOverridden => Key::RecordVisitOverridden,
         _ => return None,
     };
     Some(key)

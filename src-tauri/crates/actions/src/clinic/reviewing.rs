@@ -12,6 +12,7 @@ use exercises::plan::Plan;
 use exercises::review::{self, Review, Standing};
 use exercises::summary::{Summary, as_known_on};
 use exercises::time::DayNumber;
+use exercises::visit::Visit;
 use std::borrow::Cow;
 use std::panic::{AssertUnwindSafe, catch_unwind};
 use wire::Failure;
@@ -136,8 +137,8 @@ pub(crate) fn catalogue(folder: &DataFolder, patient: &Patient) -> Catalogue {
 }
 
 /// A review as one JSON object, with the patient it belongs to: the keys of [`format::review_json`], beside everything else that the
-/// review holds. Without a summary its lists are empty.
-pub fn json(page: &ReviewPage) -> String {
+/// review holds. Without a summary its lists are empty, but for the visits.
+pub fn json(page: &ReviewPage, visits: &[Visit]) -> String {
     let mut object = serde_json::json!({ "days": [], "activities": [], "barriers": [] });
     let mut keys = format::review_json::empty();
     if let Some((review, plan)) = page.review.as_ref().zip(page.plan.as_ref()) {
@@ -145,6 +146,7 @@ pub fn json(page: &ReviewPage) -> String {
         keys = format::review_json::write(review, plan, &object);
     }
     keys.into_iter().for_each(|(key, value)| object[key] = value);
+    object["visits"] = format::review_json::visits(visits);
     object["code"] = serde_json::json!(page.code);
     object["devices"] = serde_json::json!(page.devices);
     object["notices"] = serde_json::json!(page.notices);

@@ -4,7 +4,7 @@ use super::rows::{self, Patient};
 use super::{drafting, lock, sealed};
 use crate::{ActionResult, DataFolder, Moment, refuse};
 use exercises::draft::PatientFacts;
-use exercises::visit::{Finding, MAX_ENTRIES, VisitEntry, visits};
+use exercises::visit::{Finding, MAX_ENTRIES, TakenBack, Visit, VisitEntry, taken_back, visits};
 use store::{StoreError, table};
 use wire::Failure;
 use wire::visiting::{NoteRequest, VisitPage};
@@ -69,6 +69,18 @@ pub fn note(folder: &mut DataFolder, moment: &Moment, request: &NoteRequest) -> 
         }
     })?;
     page(folder, moment, &patient.code)
+}
+
+/// A patient's visits, the newest first, and what was taken back, for whoever hands them on.
+///
+/// # Errors
+/// [`Failure::RecordDamaged`] if an entry does not open: what is handed on leaves nothing out unseen.
+pub fn findings(folder: &DataFolder, code: &str) -> ActionResult<(Vec<Visit>, Vec<TakenBack>)> {
+    let patient = rows::patient(folder, code)?;
+    match entries(folder, &patient)? {
+        (entries, 0) => Ok((visits(&entries), taken_back(&entries))),
+        _ => Err(Failure::RecordDamaged { code: patient.code }),
+    }
 }
 
 /// The entries that open, in order, and how many do not.

@@ -20,7 +20,7 @@ pub(super) const OWN: &str = "urn:uuid:0c7df4a2-53f1-4b06-9d0e-7a6c1f2f8b61";
 /// The system of the ids of exercises, those of the program and those of clinics.
 pub(super) const EXERCISES: &str = "urn:uuid:4ba8fd3e-4d3a-4a57-8d53-16c3a2b1c0f4";
 /// The version of our own codes; it rises when one is added.
-const OWN_VERSION: &str = "1";
+const OWN_VERSION: &str = "2";
 
 /// The notices under which codes of others are passed on. The page of licences shows the same file.
 const NOTICES: &str = include_str!("notices.txt");
@@ -65,6 +65,7 @@ pub(super) const AUTHOR: Known = Known { system: PARTICIPANT, code: "author", di
 pub(super) const ASSEMBLER: Known = Known { system: PARTICIPANT, code: "assembler", display: "Assembler" };
 pub(super) const OF_ACTIVITY: Known = Known { system: OBSERVATION_CATEGORY, code: "activity", display: "Activity" };
 pub(super) const OF_SURVEY: Known = Known { system: OBSERVATION_CATEGORY, code: "survey", display: "Survey" };
+pub(super) const OF_EXAM: Known = Known { system: OBSERVATION_CATEGORY, code: "exam", display: "Exam" };
 pub(super) const IMPROVING: Known = Known { system: ACHIEVEMENT, code: "improving", display: "Improving" };
 pub(super) const WORSENING: Known = Known { system: ACHIEVEMENT, code: "worsening", display: "Worsening" };
 pub(super) const NO_CHANGE: Known = Known { system: ACHIEVEMENT, code: "no-change", display: "No Change" };

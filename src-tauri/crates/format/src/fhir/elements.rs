@@ -67,7 +67,7 @@ elements! {
     Quantity {
         value: Option<Number>,
         comparator: Option<&'static str>,
-        unit: &'static str,
+        unit: String,
         system: &'static str,
         code: &'static str,
     }
@@ -162,6 +162,7 @@ elements! {
         value_quantity: Option<Quantity>,
         value_codeable_concept: Option<CodeableConcept>,
         value_boolean: Option<bool>,
+        value_string: String,
         data_absent_reason: Option<CodeableConcept>,
         body_site: Option<CodeableConcept>,
         method: Option<CodeableConcept>,
@@ -174,6 +175,7 @@ elements! {
         value_quantity: Option<Quantity>,
         value_codeable_concept: Option<CodeableConcept>,
         value_boolean: Option<bool>,
+        value_string: String,
     }
     /// The program: its name and version, and nothing of the computer that it runs on.
     Device {

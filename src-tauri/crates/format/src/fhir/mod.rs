@@ -7,6 +7,7 @@
 //! Names of resources follow from plan, item and day, so that the same review gives the same file, and importing it twice or a later one
 //! after it doubles nothing: a server looks for the name ([`transaction`]).
 
+pub mod answer;
 mod codes;
 mod elements;
 mod names;
@@ -17,13 +18,15 @@ mod provenance;
 mod timing;
 
 use crate::measures::{self, Code, Measure, Reviewed};
+use chrono::NaiveDate;
 use elements::{Bundle, Entry, Identifier, Reference, Request, Resource};
 use exercises::alarm::Trouble;
-use exercises::catalogue::{Exercise, ExerciseId};
+use exercises::catalogue::{Exercise, ExerciseId, Region};
 use exercises::id::{ActivityId, ComplaintId, ItemId, LogId};
 use exercises::plan::{BodySide, Item, Plan, Side};
 use exercises::review::Review;
 use exercises::time::Stamp;
+use exercises::visit::{TakenBack, Visit};
 use std::collections::BTreeSet;
 
 /// Milliseconds of a minute.
@@ -53,6 +56,10 @@ pub struct Facts<'a> {
     pub review: Option<&'a Review>,
     /// The summaries that it was made of.
     pub sources: &'a [Source],
+    /// What was found at visits, the newest first.
+    pub visits: &'a [Visit],
+    /// What was taken back of it: a server that has it already is told.
+    pub taken_back: &'a [TakenBack],
     /// What people read.
     pub texts: &'a dyn Texts,
 }
@@ -84,6 +91,8 @@ pub trait Texts {
     fn side(&self, side: Side) -> String;
     /// A leg.
     fn leg(&self, leg: BodySide) -> String;
+    /// A region of the body with its side.
+    fn place(&self, region: Region, side: Side) -> String;
     /// A complaint.
     fn complaint(&self, complaint: ComplaintId) -> String;
     /// An activity that the patient named.
@@ -178,14 +187,37 @@ fn resources(facts: &Facts<'_>) -> Vec<Named> {
     let observations: Vec<Named> = measures.iter().map(|measure| observation::one(facts, measure)).collect();
     let origins = provenance::of_plan(facts, &all).into_iter().chain(provenance::of_measures(facts, &observations));
     let origins: Vec<Named> = origins.collect();
+    let found = found(facts);
+    let of_visits = provenance::of_visits(facts, &found);
     all.extend(observations);
     all.extend(origins);
+    all.extend(found.into_iter().map(|(_, named)| named));
+    all.extend(of_visits);
     let codes = Identifier::new(codes::OWN, "codes");
     all.push(Named { name: codes, resource: Resource::CodeSystem(codes::own()), known: Known::FileOnly });
     all
 }
 
+/// What was found at visits, with their days.
+fn found(facts: &Facts<'_>) -> Vec<(NaiveDate, Named)> {
+    let plans: Vec<&Plan> = facts.revisions().collect();
+    let all = measures::at_visits(facts.visits, facts.taken_back, &plans);
+    all.iter().filter_map(|measure| Some((measure.days?.0, observation::one(facts, measure)))).collect()
+}
+
 impl Facts<'_> {
+    /// The name of something of a visit, which outlives the plan. It follows from the number of an entry: a clinic whose store was put back
+    /// gives that number again, and what it then notes on that day stands in the place of what it lost.
+    fn name_at_visit(&self, what: &str) -> Identifier {
+        let patient = self.patient_name().uuid();
+        Identifier::new(names::RECORD, format!("visit/{patient}/{what}"))
+    }
+
+    /// The clinic, as the card names it.
+    fn clinic(&self) -> Reference {
+        Reference { display: self.plan.header.clinic.clone(), ..Reference::default() }
+    }
+
     /// The name of something of this plan.
     fn name(&self, what: &str) -> Identifier {
         Identifier::new(names::RECORD, format!("{}/{what}", self.plan.header.id))

@@ -131,7 +131,7 @@ fn load(load: Load) -> Extension {
 }
 
 fn measured(url: &'static str, value: serde_json::Number, (unit, code): (&'static str, &'static str)) -> Extension {
-    let quantity = Quantity { value: Some(value), comparator: None, unit, system: UCUM, code };
+    let quantity = Quantity { value: Some(value), comparator: None, unit: unit.to_owned(), system: UCUM, code };
     Extension { url, value_quantity: Some(quantity), ..Extension::default() }
 }
 

@@ -5,6 +5,8 @@ use super::elements::{
     Agent, Device, DeviceName, DeviceVersion, Entity, HumanName, Identifier, Patient, Provenance, Reference, Resource,
 };
 use super::{Facts, Known, Named, Source, names};
+use chrono::NaiveDate;
+use std::collections::BTreeSet;
 
 /// The patient, known by the clinic's code alone unless a name is to be there.
 pub(super) fn patient(facts: &Facts<'_>) -> Named {
@@ -34,7 +36,7 @@ pub(super) fn of_plan(facts: &Facts<'_>, all: &[Named]) -> Option<Named> {
     let ours = |named: &&Named| matches!(named.known, Known::Replaced);
     let target: Vec<Reference> = all.iter().filter(ours).map(|named| Reference::to(&named.name)).collect();
     let header = &facts.plan.header;
-    let author = Reference { display: header.clinic.clone(), ..Reference::default() };
+    let author = facts.clinic();
     let card = Identifier::new(names::SOURCE, format!("card/{}/{}", header.id, header.revision));
     origin(facts, target, author, vec![card])
 }
@@ -47,6 +49,17 @@ pub(super) fn of_measures(facts: &Facts<'_>, all: &[Named]) -> Option<Named> {
         Identifier::new(names::SOURCE, value)
     };
     origin(facts, target, facts.patient(), facts.sources.iter().map(source).collect())
+}
+
+/// What was found at a visit comes from the clinic. Each visit has its own, which stays as it is when there are more visits.
+pub(super) fn of_visits(facts: &Facts<'_>, findings: &[(NaiveDate, Named)]) -> Vec<Named> {
+    let days: BTreeSet<NaiveDate> = findings.iter().map(|(day, _)| *day).collect();
+    let one = |day: NaiveDate| {
+        let target = findings.iter().filter(|(of, _)| *of == day).map(|(_, named)| Reference::to(&named.name)).collect();
+        let author = facts.clinic();
+        origin(facts, target, author, vec![Identifier::new(names::SOURCE, facts.name_at_visit(&day.to_string()).value)])
+    };
+    days.into_iter().filter_map(one).collect()
 }
 
 fn origin(facts: &Facts<'_>, target: Vec<Reference>, author: Reference, sources: Vec<Identifier>) -> Option<Named> {

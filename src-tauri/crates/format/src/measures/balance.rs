@@ -57,5 +57,5 @@ fn one_count(of: Reviewed<'_>, series: &CountSeries, day: CountDay) -> Measure {
 
 /// Rounded to a tenth of a second: timed by hand, no more is known.
 fn tenths(seconds: f64) -> Amount {
-    Amount::Tenths((seconds * 10.0).round() as u32)
+    Amount::Tenths((seconds * 10.0).round() as i32)
 }

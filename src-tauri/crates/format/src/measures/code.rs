@@ -2,9 +2,10 @@
 
 use crate::names::{Named, name};
 use exercises::alarm::{Circumstance, Trouble};
-use exercises::catalogue::{Eyes, Surface};
+use exercises::catalogue::{Eyes, PrescriberFlag, Surface};
 use exercises::log::Barrier;
 use exercises::run::SetUp;
+use exercises::visit::{Advice, Moment};
 
 macro_rules! codes {
     ($($(#[doc = $doc:literal])+ $code:ident $name:literal $display:literal,)+) => {
@@ -82,6 +83,38 @@ codes! {
     PainLimit "pain-limit" "Highest pain allowed, 0 to 10",
     /// How often each reason was given for skipping a session.
     Reasons "reasons-for-skipping" "Reasons given for skipping sessions",
+    /// Pain of a complaint at a visit, 0 to 10.
+    VisitPain "visit-pain" "Pain at a visit, 0 to 10",
+    /// How it is altogether at a visit, compared with the visit before, -5 to 5.
+    VisitChange "visit-change" "Change since the last visit, -5 very much worse, 5 very much better",
+    /// Pain in a movement at a visit, 0 to 10.
+    VisitMovementPain "visit-movement-pain" "Pain in a movement at a visit, 0 to 10",
+    /// How far a movement goes at a visit.
+    VisitMotion "visit-range-of-motion" "Range of a movement at a visit",
+    /// Strength of the grip at a visit, the best of the trials.
+    VisitGrip "visit-grip-strength" "Grip strength at a visit, best of the trials",
+    /// Risings from a chair in 30 s at a visit, the best of the trials.
+    VisitChairRise "visit-chair-rise" "Risings from a chair in 30 s at a visit, best of the trials",
+    /// Time on one leg at a visit, the best of the trials.
+    VisitStance "visit-single-leg-stance-time" "Single-leg stance at a visit, best of the trials",
+    /// A measure of the clinician's own.
+    VisitOther "visit-measure" "Another measure at a visit",
+    /// What was asked about before anything was prescribed.
+    VisitScreening "visit-screening" "Screening at a visit",
+    /// A fall in the last twelve months.
+    VisitFell "visit-fall-last-year" "Fall in the last twelve months",
+    /// A note of the clinician's.
+    VisitNote "visit-note" "Note of the clinician at a visit",
+    /// A proposal of the program that the clinician did not follow.
+    VisitOverridden "visit-proposal-not-followed" "Proposal not followed",
+    /// When in the visit something was measured.
+    VisitMoment "visit-moment" "Before or after treatment",
+    /// The result of one trial.
+    VisitTrial "visit-trial" "Result of one trial",
+    /// The side of the body.
+    VisitSide "visit-side" "Side of the body",
+    /// What the patient or the clinician said of it.
+    VisitWords "visit-words" "In words",
 }
 
 impl Code {
@@ -92,6 +125,11 @@ impl Code {
     /// Its name.
     pub fn name(self) -> &'static str {
         self.entry().map_or("", |(_, name, _)| name)
+    }
+
+    /// Whether it is of a visit, and not of the time at home.
+    pub(crate) fn is_of_visit(self) -> bool {
+        self.name().starts_with("visit-")
     }
 
     /// What it says, in English as all names are.
@@ -137,7 +175,10 @@ macro_rules! listed {
     };
 }
 
-listed! { Trouble "alarm", Circumstance "circumstance", Barrier "reason", Eyes "eyes", Surface "surface", SetUp "phone" }
+listed! {
+    Trouble "alarm", Circumstance "circumstance", Barrier "reason", Eyes "eyes", Surface "surface", SetUp "phone", PrescriberFlag "condition",
+    Advice "proposal", Moment "treatment"
+}
 
 impl Choice {
     /// "alarm-fell".

@@ -9,7 +9,7 @@ pub(super) fn weeks(of: Reviewed<'_>) -> Vec<Measure> {
 
 fn one_week(of: Reviewed<'_>, week: &ItemWeek) -> Measure {
     let slots = &week.slots;
-    let share = slots.done_permille().map(|tenths| Value::Amount(Amount::Tenths(tenths), Unit::Percent));
+    let share = slots.done_permille().map(|tenths| Value::Amount(Amount::Tenths(tenths.cast_signed()), Unit::Percent));
     let known = [
         (Code::Planned, slots.owed),
         (Code::Done, slots.done),

@@ -1,23 +1,25 @@
 //! What a review measured, one value after the other, as records and tables of others take it: no single sessions, but weeks of an
 //! item, and days of what is measured.
 //!
-//! What was recorded while a clock was wrong is left out, but for alarms; so are notes, and the figures of the motion sensor, which no
-//! record system knows what to make of.
+//! What was recorded while a clock was wrong is left out, but for alarms; so are the patient's notes, and the figures of the motion sensor,
+//! which no record system knows what to make of. What was found at visits has codes of its own: the conditions differ from those at home.
 
 mod balance;
 mod code;
 mod doing;
 mod ratings;
+mod visits;
 
 use chrono::{Days, NaiveDate};
-use exercises::catalogue::{ExerciseId, RungId};
+use exercises::catalogue::{ExerciseId, Region, RungId};
 use exercises::id::{ActivityId, ComplaintId, ItemId};
-use exercises::plan::{BodySide, Item, Plan};
+use exercises::plan::{BodySide, Item, Plan, Side};
 use exercises::review::Review;
 use exercises::time::DayNumber;
 
 pub(crate) use code::Choice;
 pub use code::Code;
+pub(crate) use visits::at_visits;
 
 /// A number as it was measured.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -25,23 +27,27 @@ pub(crate) enum Amount {
     /// A count.
     Whole(u32),
     /// Tenths.
-    Tenths(u32),
+    Tenths(i32),
 }
 
 /// The unit of an [`Amount`].
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq, Eq)]
 pub(crate) enum Unit {
     /// None: a count.
     One,
     Percent,
     Days,
     Seconds,
-    /// A rating from 0 to 10.
+    /// A rating: 0 to 10, or -5 to 5 for a change.
     Score,
+    Degrees,
+    Kilograms,
+    /// As a clinician wrote it; may be empty.
+    Other(String),
 }
 
 /// What was measured.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, PartialEq)]
 pub(crate) enum Value {
     /// An amount in a unit.
     Amount(Amount, Unit),
@@ -51,6 +57,8 @@ pub(crate) enum Value {
     One(Choice),
     /// Yes or no.
     Yes(bool),
+    /// What somebody wrote.
+    Text(String),
     /// Nothing can be said, because nothing was planned.
     NonePlanned,
     /// The parts say it all.
@@ -58,7 +66,7 @@ pub(crate) enum Value {
 }
 
 /// A part of what was measured.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, PartialEq)]
 pub(crate) struct Part {
     pub code: PartCode,
     pub value: Value,
@@ -72,13 +80,29 @@ pub(crate) enum PartCode {
 }
 
 /// What a measure is about.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq, Eq)]
 pub(crate) enum About {
     Plan,
     /// The item, or the exercise of the measure.
     Exercise,
     Complaint(ComplaintId),
     Activity(ActivityId),
+    /// A place of the body.
+    Place(Region, Side),
+    /// A movement, or a measure of the clinician's own, by its name.
+    Called(String),
+}
+
+/// How far what is said holds.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum State {
+    Final,
+    /// The week that it is about is not over yet, so that a later review will say more of it.
+    GoesOn,
+    /// It was put right after it had been said.
+    Corrected,
+    /// It was a mistake, and nothing is said any more.
+    TakenBack,
 }
 
 /// One thing that was measured.
@@ -97,8 +121,9 @@ pub(crate) struct Measure {
     pub parts: Vec<Part>,
     /// Under which condition: eyes open or closed.
     pub method: Option<Choice>,
-    /// Whether the week that it is about is not over yet, so that a later review will say more of it.
-    pub goes_on: bool,
+    pub state: State,
+    /// Whether it was found at a visit, by the clinic.
+    pub at_visit: bool,
     /// What tells it from others of the same code, item and first day.
     pub which: String,
 }
@@ -140,7 +165,8 @@ impl Measure {
             value,
             parts: Vec::new(),
             method: None,
-            goes_on: false,
+            state: State::Final,
+            at_visit: false,
             which: String::new(),
         }
     }
@@ -154,7 +180,8 @@ impl Measure {
         let sunday = monday.checked_add_days(Days::new(6)).unwrap_or(monday);
         let last = of.date(of.review.until);
         // A week of which the review covers less or more is the same week.
-        let measure = Measure { which: monday.to_string(), goes_on: last < sunday, ..self };
+        let state = if last < sunday { State::GoesOn } else { State::Final };
+        let measure = Measure { which: monday.to_string(), state, ..self };
         measure.over(monday.max(of.review.start), sunday.min(last).max(monday))
     }
 

@@ -2,9 +2,10 @@
 //!
 //! The keys written here are permanent; a later version may add keys, and callers put others beside them. The chapter "The review as
 //! JSON" of DEVELOPERS.md says of each key its type, its range and when it is null. Days are numbered from 0, the day of the first card;
-//! lists are ordered by item or complaint, then by side; alarms newest first.
+//! lists are ordered by item or complaint, then by side; alarms and visits newest first.
 
 mod next;
+mod visits;
 
 use crate::names::{Named, name};
 use exercises::adherence::{ItemAdherence, KofN};
@@ -18,12 +19,14 @@ use exercises::statistics::{PainVerdict, Verdict};
 use exercises::time::DayNumber;
 use serde_json::{Map, Value, json};
 
+pub use visits::visits;
+
 /// Number of ratings while doing an item that are listed.
 const LAST_RATINGS: usize = 3;
 
 /// The keys of a review, without a review: every list is empty, and nothing is covered.
 pub fn empty() -> Map<String, Value> {
-    let lists = ["alarms", "adherence", "pain", "during", "balance", "counts", "items"];
+    let lists = ["alarms", "adherence", "pain", "during", "balance", "counts", "items", "visits"];
     let lists = lists.into_iter().map(|name| (name.to_owned(), json!([])));
     let clock = clock(&WrongClockNotes::default());
     lists.chain([("until".to_owned(), Value::Null), ("clock".to_owned(), clock)]).collect()

@@ -8,7 +8,7 @@ use paper::{Diary, HandOut, Paper, PaperError, diary, hand_out};
 use pictures::qr::Code;
 use words::{Locale, Words};
 
-const HOSTILE: [&str; 9] = [
+pub const HOSTILE: [&str; 9] = [
     "",
     " \t\n ",
     "\u{0}\u{1b}[31mred\u{7}\u{202e}back\u{2066}",

@@ -3,4 +3,5 @@
 mod hostile;
 mod printed;
 mod read;
+mod reports;
 mod support;

@@ -133,6 +133,47 @@ pub enum Clinic {
         /// Put the patient's name into a FHIR file, where the clinic knows it. Otherwise only the code is in it
         #[arg(long)]
         with_name: bool,
+        /// Of a PDF file: on US Letter, not on A4
+        #[arg(long)]
+        letter: bool,
+    },
+    /// Set the server of medical records on this computer to which reviews are handed over, or show it
+    Server {
+        /// Its address, such as http://127.0.0.1:8080/fhir; only addresses of this computer are taken
+        #[arg(conflicts_with = "remove")]
+        address: Option<String>,
+        /// A file with the token that the server expects, which only you can read; - for the standard input
+        #[arg(long, value_name = "FILE", requires = "address")]
+        token_file: Option<PathBuf>,
+        /// Hand nothing over any more
+        #[arg(long)]
+        remove: bool,
+    },
+    /// Hand over reviews to the server that is set, as an HL7 FHIR R4 transaction
+    HandOver {
+        /// The patient's code
+        #[arg(required_unless_present = "all", conflicts_with = "all")]
+        code: Option<String>,
+        /// All patients, one after the other
+        #[arg(long)]
+        all: bool,
+        /// With the patient's name, where the clinic knows it. Otherwise only the code is sent
+        #[arg(long)]
+        with_name: bool,
+    },
+    /// Save a letter at the end of a patient's treatment as a PDF file: the course from the first plan on, and what goes on
+    ClosingLetter {
+        /// The patient's code
+        code: String,
+        /// What you add to it, a paragraph for each
+        #[arg(long, value_name = "TEXT")]
+        text: Vec<String>,
+        /// On US Letter, not on A4
+        #[arg(long)]
+        letter: bool,
+        /// The file. It is not encrypted: delete it when the record has it
+        #[arg(long, value_name = "FILE")]
+        out: PathBuf,
     },
     /// List the patients
     Patients,
@@ -227,4 +268,6 @@ pub enum Form {
     Fhir,
     /// HL7 FHIR R4, for a server of records to take in (transaction)
     FhirTransaction,
+    /// One or two pages for whoever treats the patient too, as a PDF file
+    Pdf,
 }

@@ -354,3 +354,34 @@ risk-late-pregnancy = late pregnancy
 
 failure-plan-card-not-summary = This is a plan card, not a summary.
 failure-plan-card-not-summary-advice = The card is for the patient to scan. Choose the encrypted file that the patient saved, or a picture of its codes.
+failure-report-of-one = A report is about one patient, and is a file.
+failure-report-of-one-advice = Name the patient’s code, and the file with --out.
+failure-server-not-set = No server is set to which reviews could be handed over.
+failure-server-not-set-advice = Set its address with “clinic server”.
+failure-server-elsewhere = The address of the server has to be on this computer, such as http://127.0.0.1:8080/fhir.
+failure-server-elsewhere-advice = Write 127.0.0.1, [::1] or localhost, the port and the path. For a server elsewhere, save the review as a file.
+failure-server-token = The token has signs that no token can have, or is too long.
+failure-server-token-advice = Copy it again from the server, in one line, into a file that only you can read.
+failure-server-down = No server answers at the address on this computer.
+failure-server-down-advice = Start it, or check the address, and hand over again.
+# $seconds (Number)
+failure-server-slow = { $seconds ->
+        [one] The server did not answer within { $seconds } second.
+       *[other] The server did not answer within { $seconds } seconds.
+    }
+failure-server-slow-advice = Hand over again later. What the server has taken in already is replaced, not doubled.
+failure-server-sends-on = The server sends on to another address, which is not followed.
+failure-server-sends-on-advice = Set the address at which the server itself takes records in.
+# $status (Number)
+failure-server-not-let-in = The server does not let this clinic in ({ $status }).
+failure-server-not-let-in-advice = Set the token that the server expects.
+# $status (Number)
+failure-server-refused = The server did not take in { $code } ({ $status }).
+# $status (Number)
+failure-server-refused-saying = The server did not take in { $code } ({ $status }). It says: { $said }
+failure-server-refused-advice = Show this to whoever looks after the server.
+# $status (Number)
+failure-server-failed = The server failed ({ $status }).
+failure-server-failed-advice = Hand over again later. What the server has taken in already is replaced, not doubled.
+failure-server-not-understood = What the server answered is no answer to what was sent, so it is not known whether it was taken in.
+failure-server-not-understood-advice = Check that the address is that of a server for HL7 FHIR R4, and hand over again: nothing is doubled.

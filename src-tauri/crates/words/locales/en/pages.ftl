@@ -64,6 +64,7 @@ privacy-young-and-carers = If somebody else uses or manages this device for you,
 # The same page on the prescribing side.
 privacy-clinic-stored = Patients, what you tick for them, plans and summaries are stored on this computer, encrypted with your passphrase.
 privacy-clinic-card-files = Card files that you save are not encrypted. Delete them when the patient has the card.
+privacy-clinic-server = If you set a server for medical records, reviews that you hand over go to it, unencrypted, on this computer alone. No other connection is ever made. Nothing is set at the beginning.
 privacy-clinic-lost = If you lose this computer, the clinic's data is lost unless you have a backup of the data folder. If you lose the passphrase, it is lost unless you have saved the keys. Keep all three apart.
 privacy-clinic-how-long = The data stays in the data folder until you erase it. Local rules say how long you must keep records.
 

@@ -67,3 +67,67 @@ diary-boxes = { $n ->
     }
 # For screen readers, instead of a dash in a cell of a day on which an exercise is not planned.
 diary-not-planned = not planned
+
+## The report on a patient, for a colleague or the patient's doctor
+
+report-title = Report on home exercise
+# The file's title. $who: the patient's code.
+report-title-for = Report on home exercise: { $who }
+report-about = Patient: { $who }
+# $n (Number)
+report-plan = Plan { $n }, the first one of { $date }.
+# Each answer of the review in a word and a figure.
+report-in-short = In short
+report-plan-and-done = Plan, and what was done
+# Headings of the table's columns.
+report-prescribed = Exercise and dose, since when
+report-done = What was done, day by day
+# $what: a dose and its times.
+report-since = From { $date }: { $what }
+report-not-prescribed = not in the plan
+report-from-to = { $from } to { $to }
+# For screen readers, in the place of a chart of days.
+# $full (Number), $part (Number), $none (Number)
+report-days = Chart of the days from { $from } to { $to }: done in full on { $full }, in part on { $part }, not at all on { $none }.
+report-no-record = no record
+report-pain = Pain and activities, 0 to 10
+report-measured-at-home = Measured at home
+# $what: a reason for skipping a session.
+# $n (Number)
+report-times = { $what } ({ $n })
+report-found-on = Found at the visit on { $date }
+report-proposed = Proposed by the program, and decided
+# $advice: "Progress"; $reason: what the clinician wrote.
+report-decided = The clinician did not follow “{ $advice }”: { $reason }
+report-cautions = Cautions
+report-with-helper = Only with somebody beside the patient: { $list }.
+# $most (Number)
+report-pain-limit = The patient was told to stop when pain is above { $most } of 10.
+# $least (Number), $most (Number)
+report-pain-limits = The patient was told to stop when pain is above { $least } to { $most } of 10, depending on the exercise.
+report-rests-on = What is not from a visit was recorded by the patient at home, without supervision. Proposals follow fixed rules and are no diagnosis; decisions are the clinician’s, under the rules that hold where they practise.
+report-signature = Name, signature, date
+
+## The letter at the end of a treatment
+
+letter-title = Letter at the end of treatment
+letter-title-for = Letter at the end of treatment: { $who }
+letter-course = Course
+letter-from-to = { $n ->
+        [one] One home exercise plan, from { $from } to { $to }.
+       *[other] { $n } home exercise plans, from { $from } to { $to }.
+    }
+letter-complaints = For: { $list }.
+letter-visits = { $n ->
+        [one] { $n } visit with findings.
+       *[other] { $n } visits with findings.
+    }
+letter-measures = Measured at the first and at the last visit
+letter-measure = Measure
+letter-first = First
+letter-last = Last
+letter-difference = Difference
+letter-not-comparable = not known, a time was not measured to its end
+# $what: what the program says to do when something is wrong.
+letter-advised = The patient was told: { $what }
+letter-goes-on = The patient goes on with

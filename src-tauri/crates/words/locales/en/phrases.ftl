@@ -144,6 +144,8 @@ visit-and-summary = { $visit }; { $summary }
 revision-and-review = { $revision }; { $review }
 # An exercise that is no longer in the plan; $note is review-no-longer.
 name-with-note = { $name } ({ $note })
+# A line that becomes a sentence among others.
+as-sentence = { $text }.
 # Two whole sentences, one after the other.
 two-sentences = { $first } { $second }
 # A file that could not be received: its name, what is wrong, what to do.

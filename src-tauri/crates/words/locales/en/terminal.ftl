@@ -64,3 +64,10 @@ salvage-perhaps = { $name }: { $saved } saved. Others may be lost.
 # $lost (Number)
 salvage-lost = { $name }: { $saved } saved, at least { $lost } lost.
 salvage-kept = The damaged file is kept as { $path }. If a backup has more in it, restore that with carryover restore.
+
+# Where reviews are handed over to. $address: such as http://127.0.0.1:8080/fhir.
+server-none = No server is set. Nothing is handed over.
+server-with-token = Reviews are handed over to { $address } on this computer, with a token.
+server-without-token = Reviews are handed over to { $address } on this computer, without a token.
+# $added (Number), $known (Number): things that the server did not have, and had.
+record-handed-over = { $code }: handed over, { $added } new, { $known } replaced or unchanged

@@ -115,6 +115,8 @@ save-diary = Save the diary (PDF)
 record-title = For the medical record
 record-what = The file has the patient’s code and not the name. It is not encrypted: keep it where records are kept.
 record-as = Save as
+record-as-report = a report of one or two pages (PDF, A4)
+record-as-report-letter = a report of one or two pages (PDF, US Letter)
 record-as-csv = a table (CSV)
 record-as-collection = HL7 FHIR R4, a file to hand over
 record-as-transaction = HL7 FHIR R4, for a server to take in
@@ -130,3 +132,14 @@ filter-new-summary = New summary
 filter-silent = Silent for two weeks
 # Beside a patient: a summary came that tells of days since the last card.
 new-summary = new summary
+# The review for a server of medical records on this computer.
+hand-over-title = Hand over to a server
+hand-over-what = To a server of medical records (HL7 FHIR R4) that runs on this computer, and to no other. What it has already is replaced.
+hand-over-address = Address of the server
+hand-over-address-hint = Such as http://127.0.0.1:8080/fhir
+hand-over-token = Token
+hand-over-token-hint = If the server asks for one. It is kept encrypted and not shown again.
+hand-over-set = Set the server
+hand-over-do = Hand this review over
+hand-over-under-way = Being handed over. This can take a minute; you can go on meanwhile.
+hand-over-remove = Hand nothing over any more

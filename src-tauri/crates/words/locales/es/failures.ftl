@@ -324,3 +324,29 @@ risk-late-pregnancy = embarazo avanzado
 
 failure-plan-card-not-summary = Esto es una tarjeta de plan, no un resumen.
 failure-plan-card-not-summary-advice = La tarjeta es para que la escanee el paciente. Elija el archivo cifrado que guardó el paciente, o una foto de sus códigos.
+failure-report-of-one = Un informe trata de un solo paciente y es un archivo.
+failure-report-of-one-advice = Indique el código del paciente, y el archivo con --out.
+failure-server-not-set = No hay ningún servidor configurado al que entregar las revisiones.
+failure-server-not-set-advice = Indique su dirección con «clinic server».
+failure-server-elsewhere = La dirección del servidor tiene que estar en este ordenador, por ejemplo http://127.0.0.1:8080/fhir.
+failure-server-elsewhere-advice = Escriba 127.0.0.1, [::1] o localhost, el puerto y la ruta. Para un servidor en otro lugar, guarde la revisión como archivo.
+failure-server-token = La clave de acceso tiene signos que ninguna puede tener, o es demasiado larga.
+failure-server-token-advice = Cópiela otra vez del servidor, en una línea, en un archivo que solo usted pueda leer.
+failure-server-down = Ningún servidor responde en la dirección de este ordenador.
+failure-server-down-advice = Inícielo o compruebe la dirección, y vuelva a entregar.
+failure-server-slow = { $seconds ->
+        [one] El servidor no respondió en { $seconds } segundo.
+       *[other] El servidor no respondió en { $seconds } segundos.
+    }
+failure-server-slow-advice = Vuelva a entregar más tarde. Lo que el servidor ya tenga se sustituye, no se duplica.
+failure-server-sends-on = El servidor remite a otra dirección, que no se sigue.
+failure-server-sends-on-advice = Indique la dirección en la que el propio servidor recibe historias.
+failure-server-not-let-in = El servidor no deja entrar a esta clínica ({ $status }).
+failure-server-not-let-in-advice = Indique la clave de acceso que espera el servidor.
+failure-server-refused = El servidor no aceptó { $code } ({ $status }).
+failure-server-refused-saying = El servidor no aceptó { $code } ({ $status }). Dice: { $said }
+failure-server-refused-advice = Enséñeselo a quien se ocupa del servidor.
+failure-server-failed = El servidor falló ({ $status }).
+failure-server-failed-advice = Vuelva a entregar más tarde. Lo que el servidor ya tenga se sustituye, no se duplica.
+failure-server-not-understood = Lo que respondió el servidor no es una respuesta a lo enviado, así que no se sabe si lo aceptó.
+failure-server-not-understood-advice = Compruebe que la dirección es la de un servidor de HL7 FHIR R4 y vuelva a entregar: nada se duplica.

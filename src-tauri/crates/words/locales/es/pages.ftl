@@ -64,6 +64,7 @@ privacy-young-and-carers = Si otra persona usa o administra este dispositivo por
 # La misma página para quien prescribe.
 privacy-clinic-stored = Los pacientes, lo que usted marca de ellos, los planes y los resúmenes se guardan en este equipo, cifrados con su contraseña.
 privacy-clinic-card-files = Los archivos de tarjeta que guarde no están cifrados. Elimínelos cuando el paciente tenga la tarjeta.
+privacy-clinic-server = Si configura un servidor de historias clínicas, las revisiones que usted entregue van a él sin cifrar, solo dentro de este ordenador. No se hace ninguna otra conexión. Al principio no hay nada configurado.
 privacy-clinic-lost = Si pierde este equipo, pierde los datos de la clínica, salvo que tenga una copia de seguridad de la carpeta de datos. Si pierde la contraseña, los pierde salvo que haya guardado las claves. Guarde las tres cosas por separado.
 privacy-clinic-how-long = Los datos se quedan en la carpeta de datos hasta que los borre. Las normas locales indican cuánto tiempo debe conservarlos.
 

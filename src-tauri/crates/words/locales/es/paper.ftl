@@ -47,3 +47,54 @@ diary-boxes = { $n ->
        *[other] { $n } casillas para marcar
     }
 diary-not-planned = no previsto
+
+## El informe sobre un paciente, para un colega o su médico
+
+report-title = Informe sobre el ejercicio en casa
+report-title-for = Informe sobre el ejercicio en casa: { $who }
+report-about = Paciente: { $who }
+report-plan = Plan { $n }, el primero del { $date }.
+report-in-short = En resumen
+report-plan-and-done = El plan y lo que se hizo
+report-prescribed = Ejercicio y dosis, desde cuándo
+report-done = Lo que se hizo, día a día
+report-since = Desde el { $date }: { $what }
+report-not-prescribed = fuera del plan
+report-from-to = Del { $from } al { $to }
+report-days = Gráfico de los días del { $from } al { $to }: completo en { $full }, en parte en { $part }, nada en { $none }.
+report-no-record = sin registro
+report-pain = Dolor y actividades, de 0 a 10
+report-measured-at-home = Medido en casa
+report-times = { $what } ({ $n })
+report-found-on = Hallazgos de la visita del { $date }
+report-proposed = Propuesto por el programa, y decidido
+report-decided = El profesional no siguió «{ $advice }»: { $reason }
+report-cautions = Precauciones
+report-with-helper = Solo con alguien al lado del paciente: { $list }.
+report-pain-limit = Se indicó al paciente que parara si el dolor pasa de { $most } sobre 10.
+report-pain-limits = Se indicó al paciente que parara si el dolor pasa de { $least } a { $most } sobre 10, según el ejercicio.
+report-rests-on = Lo que no procede de una visita lo registró el paciente en casa, sin supervisión. Las propuestas siguen reglas fijas y no son un diagnóstico; decide el profesional, según las normas del lugar donde ejerce.
+report-signature = Nombre, firma, fecha
+
+## La carta al final de un tratamiento
+
+letter-title = Carta de fin de tratamiento
+letter-title-for = Carta de fin de tratamiento: { $who }
+letter-course = Evolución
+letter-from-to = { $n ->
+        [one] Un plan de ejercicios en casa, del { $from } al { $to }.
+       *[other] { $n } planes de ejercicios en casa, del { $from } al { $to }.
+    }
+letter-complaints = Por: { $list }.
+letter-visits = { $n ->
+        [one] { $n } visita con hallazgos.
+       *[other] { $n } visitas con hallazgos.
+    }
+letter-measures = Medido en la primera visita y en la última
+letter-measure = Medida
+letter-first = Primera
+letter-last = Última
+letter-difference = Diferencia
+letter-not-comparable = no se conoce, un tiempo no se midió hasta el final
+letter-advised = Se indicó al paciente: { $what }
+letter-goes-on = El paciente sigue con

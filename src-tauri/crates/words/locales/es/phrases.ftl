@@ -137,6 +137,7 @@ revision-and-review = { $revision }; { $review }
 # Un ejercicio que ya no está en el plan; $note es review-no-longer.
 name-with-note = { $name } ({ $note })
 # Dos frases enteras, una tras otra.
+as-sentence = { $text }.
 two-sentences = { $first } { $second }
 # Un archivo que no se pudo recibir: su nombre, qué ocurre, qué hacer.
 receipt-refused = { $file }: { $fault } { $advice }

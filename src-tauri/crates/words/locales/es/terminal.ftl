@@ -60,3 +60,8 @@ salvage-whole = { $name }: recuperados { $saved }, perdidos ninguno.
 salvage-perhaps = { $name }: recuperados { $saved }. Puede haber otros perdidos.
 salvage-lost = { $name }: recuperados { $saved }, perdidos al menos { $lost }.
 salvage-kept = El archivo dañado se conserva como { $path }. Si una copia de seguridad contiene más, recupérela con carryover restore.
+
+server-none = No hay ningún servidor configurado. No se entrega nada.
+server-with-token = Las revisiones se entregan a { $address } en este ordenador, con clave de acceso.
+server-without-token = Las revisiones se entregan a { $address } en este ordenador, sin clave de acceso.
+record-handed-over = { $code }: entregado, { $added } nuevos, { $known } sustituidos o sin cambios

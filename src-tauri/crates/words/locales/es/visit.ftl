@@ -115,6 +115,8 @@ save-diary = Guardar el diario (PDF)
 record-title = Para la historia clínica
 record-what = El archivo lleva el código del paciente y no el nombre. No está cifrado: guárdelo donde se guardan las historias.
 record-as = Guardar como
+record-as-report = un informe de una o dos páginas (PDF, A4)
+record-as-report-letter = un informe de una o dos páginas (PDF, carta)
 record-as-csv = una tabla (CSV)
 record-as-collection = HL7 FHIR R4, un archivo para entregar
 record-as-transaction = HL7 FHIR R4, para que lo reciba un servidor
@@ -130,3 +132,14 @@ filter-new-summary = Resumen nuevo
 filter-silent = Sin noticias en dos semanas
 # Junto a un paciente: llegó un resumen con días desde la última tarjeta.
 new-summary = resumen nuevo
+# The review for a server of medical records on this computer.
+hand-over-title = Entregar a un servidor
+hand-over-what = A un servidor de historias clínicas (HL7 FHIR R4) que funciona en este ordenador, y a ningún otro. Lo que ya tenga se sustituye.
+hand-over-address = Dirección del servidor
+hand-over-address-hint = Por ejemplo, http://127.0.0.1:8080/fhir
+hand-over-token = Clave de acceso
+hand-over-token-hint = Si el servidor la pide. Se guarda cifrada y no se vuelve a mostrar.
+hand-over-set = Configurar el servidor
+hand-over-do = Entregar esta revisión
+hand-over-under-way = Se está entregando. Puede tardar un minuto; mientras tanto puede seguir.
+hand-over-remove = No entregar nada más

@@ -1,6 +1,7 @@
 //! Failures as two texts: what is wrong, and what to do.
 
 mod file_fault;
+mod hand_over;
 mod problem;
 
 use crate::{Key, Words};
@@ -141,6 +142,8 @@ impl Words {
                 (self.failure_diary_number(&self.date(*day), *most), Key::FailureDiaryNumberAdvice)
             }
             Failure::NoCardIssued { code } => (self.failure_no_card_issued(code), Key::FailureNoCardIssuedAdvice),
+            Failure::HandOver(fault) => self.hand_over_fault(fault),
+            Failure::ReportOfOne => (text(Key::FailureReportOfOne), Key::FailureReportOfOneAdvice),
             Failure::NothingToExport => (text(Key::FailureNothingToExport), Key::FailureNothingToExportAdvice),
             Failure::NoSuchRevision { code, revision } => {
                 (self.failure_no_such_revision(code, revision), Key::FailureNoSuchRevisionAdvice)

@@ -170,6 +170,9 @@ fn of_clinic() -> Vec<Case> {
         clinic("clinic patients", "received", &[]),
         clinic("clinic print", "clinic", &["K17", "--out", "hand-out.pdf"]),
         clinic("clinic diary", "clinic", &["K17", "diary.toml"]),
+        clinic("clinic review", "received", &["K17", "--as", "pdf", "--out", "report.pdf"]).of("on paper"),
+        clinic("clinic server", "clinic", &["http://127.0.0.1:8080/fhir", "--token-file", "pw"]),
+        clinic("clinic closing-letter", "received", &["K17", "--text", "Thank you.", "--out", "letter.pdf"]),
         clinic("clinic visit show", "clinic", &["show", "K17"]),
         clinic("clinic visit complaint", "clinic", &["complaint", "K17", "hip", "4"]),
         clinic("clinic visit change", "clinic", &["change", "K17", "2"]),
@@ -212,6 +215,9 @@ const WITHOUT_FOLDER: [&str; 10] = [
     "proportion",
 ];
 
+/// It writes nothing, and succeeds only with a server that answers: `records/hand_over.rs`.
+const WITH_A_SERVER: &str = "clinic hand-over";
+
 #[test]
 fn no_command_is_missing_here() {
     let place = Place::empty();
@@ -230,7 +236,7 @@ fn no_command_is_missing_here() {
             }
         }
     }
-    let here = all().into_iter().map(|case| case.command).chain(WITHOUT_FOLDER).map(str::to_owned);
+    let here = all().into_iter().map(|case| case.command).chain(WITHOUT_FOLDER).chain([WITH_A_SERVER]).map(str::to_owned);
     assert_eq!(listed, here.collect(), "a new command needs a case here, or a reason why it opens no data folder");
 }
 

@@ -1,7 +1,9 @@
 //! What is written for medical records: validated by programs of others (`tests/records`), and compared with what happened.
 
 mod faults;
+mod hand_over;
 mod people;
+mod visits;
 mod written;
 
 use crate::vignettes::person::Records;

@@ -130,9 +130,43 @@ fn has_an_own_exercise() -> Records {
     Records { collection: written("fhir"), transaction: written("fhir-transaction"), table: written("csv") }
 }
 
+/// Two visits at which everything is noted that can be, one finding is put right, and two are taken back.
+pub(super) static VISITS: LazyLock<Records> = LazyLock::new(has_visits);
+
+fn has_visits() -> Records {
+    let mut person = Person::with(&[heel_raise(), one_leg().number(2).at(&["19:00"])]);
+    person.mornings(0..9, 3);
+    person.does(1, 0, "18:05");
+    notes_everything(&person);
+    person.for_records(8)
+}
+
+fn notes_everything(person: &Person) {
+    person.visit(0, &["screening", "--flags", "osteoporosis,blood-pressure", "--fell"]);
+    person.visit(0, &["complaint", "low-back", "6", "--side", "left", "--line", "=after, \"driving\""]);
+    person.visit(0, &["measure", "motion", "40", "--of", "bending forward", "--when", "before"]);
+    person.visit(0, &["measure", "motion", "55.5", "--of", "bending forward", "--when", "after"]);
+    person.visit(0, &["measure", "stance", "60", "12.4", "--side", "left"]);
+    person.visit(0, &["measure", "pain", "7", "--of", "bending forward", "--when", "before"]);
+    person.visit(0, &["measure", "pain", "5", "--of", "bending forward", "--when", "before", "--correct", "6"]);
+    person.visit(0, &["note", "two words too many"]);
+    person.visit(0, &["take-back", "8"]);
+    person.visit(8, &["change", "--words", "sleeps through", "--", "-3"]);
+    person.visit(8, &["complaint", "knee", "2", "--side", "both"]);
+    person.visit(8, &["measure", "grip", "31.2", "32", "30.5", "--side", "right"]);
+    person.visit(8, &["measure", "chair-rise", "14"]);
+    person.visit(8, &["measure", "other", "32.5", "--of", "step length", "--unit", "cm"]);
+    person.visit(8, &["measure", "motion", "--of", "turning", "--", "-5.5"]);
+    person.visit(8, &["screening", "--same"]);
+    person.visit(8, &["note", "Lifts at work again."]);
+    person.visit(8, &["override", "1", "progress", "Wants to wait a week."]);
+    person.visit(8, &["override", "2", "keep", "no"]);
+    person.visit(8, &["take-back", "19"]);
+}
+
 #[test]
 fn validators_of_others_find_nothing_wrong() {
-    let people: [(&str, &Records); 8] = [
+    let people: [(&str, &Records); 9] = [
         ("nothing", &NOTHING),
         ("cap", &CAP),
         ("unwell", &UNWELL),
@@ -141,6 +175,7 @@ fn validators_of_others_find_nothing_wrong() {
         ("rarer", &RARER),
         ("devices", &DEVICES),
         ("own", &OWN),
+        ("visits", &VISITS),
     ];
     let files = people.iter().flat_map(|(name, records)| {
         [(format!("{name}.json"), records.collection.as_str()), (format!("{name}-server.json"), &records.transaction)]

@@ -133,6 +133,35 @@ fn every_key_is_there_with_its_type() {
     assert!(clock["entries"].is_array() && clock["ahead_days"].is_null(), "no clock was wrong: {clock}");
 }
 
+/// Of the visits, which are the clinic's and last in the list.
+#[test]
+fn every_key_of_a_visit_is_there() {
+    let mut ivo = Person::with(&[one_leg()]);
+    ivo.visit(0, &["complaint", "hip", "4", "--side", "right", "--line", "on stairs"]);
+    ivo.visit(0, &["change", "2"]);
+    ivo.visit(0, &["measure", "stance", "60", "9.5", "--side", "left"]);
+    ivo.visit(0, &["measure", "motion", "35", "--of", "turning", "--when", "before"]);
+    ivo.visit(0, &["screening", "--flags", "osteoporosis"]);
+    ivo.visit(0, &["note", "first", "--correct", "5"]);
+    ivo.visit(0, &["override", "1", "keep", "he wants more"]);
+    let review = ivo.review(0);
+    let told = serde_json::json!([{ "date": "2026-11-02", "found": [
+        { "kind": "complaint", "n": 1, "corrected": false, "region": "hip", "side": "right", "score": 4, "words": "on stairs" },
+        { "kind": "change", "n": 2, "corrected": false, "score": 2, "words": "" },
+        {
+            "kind": "measure", "n": 3, "corrected": false, "what": "stance", "called": null, "unit": "s", "treatment": "once", "side": "left",
+            "surface": "firm", "eyes": "open", "value": 60.0, "at_least": true, "trials": [60.0, 9.5],
+        },
+        {
+            "kind": "measure", "n": 4, "corrected": false, "what": "motion", "called": "turning", "unit": "deg", "treatment": "before",
+            "side": null, "surface": null, "eyes": null, "value": 35.0, "at_least": false, "trials": [35.0],
+        },
+        { "kind": "note", "n": 6, "corrected": true, "words": "first" },
+        { "kind": "override", "n": 7, "corrected": false, "item": 1, "proposal": "keep", "words": "he wants more" },
+    ] }]);
+    assert_eq!(review.0["visits"], told);
+}
+
 /// What is null elsewhere has its value where there is something to say.
 #[test]
 fn what_is_known_is_not_null() {

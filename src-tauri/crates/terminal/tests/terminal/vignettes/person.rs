@@ -299,6 +299,12 @@ impl Person {
         self.clinic(&self.moment(until + 1, "09:30"), &["review", CODE])
     }
 
+    /// The clinician notes something at a visit: the words of the command, without her code.
+    pub fn visit(&self, day: u64, what: &[&str]) -> String {
+        let (note, more) = what.split_first().expect("what is noted");
+        self.clinic(&self.moment(day, "10:00"), &[&["visit", note, CODE], more].concat())
+    }
+
     /// She brings everything until the end of `until`, and the review is written for records.
     pub fn for_records(&mut self, until: u64) -> Records {
         self.brings(until + 1, 0, until);

@@ -1,0 +1,61 @@
+//! The head of the first page and the end of the last.
+
+use super::{ABOVE, Making};
+use crate::block::Para;
+use crate::mark::line;
+use crate::style::{self, SOFT, mm};
+use krilla::tagging::Tag;
+use words::Key;
+
+/// Room for a signature, and the length of its line.
+const SIGNATURE: (f32, f32) = (mm(12.0), mm(75.0));
+
+impl Making<'_> {
+    /// The clinic, the day, the title, about whom it is, and which time.
+    pub(super) fn head(&mut self, title: Key) {
+        let (words, page_of) = (self.words, self.given.page);
+        let header = &self.given.plan.header;
+        let (frame, width) = (self.flow.frame, self.flow.frame.width());
+        let fonts = &self.flow.fonts;
+        let date = Para::new(fonts, style::CAPTION, &words.date_in_full(page_of.today), width / 2.0);
+        let beside = width - date.width() - mm(8.0);
+        let clinic = Para::new(fonts, style::CLINIC, &header.clinic, beside);
+        let phone = header.phone.as_ref().map(|phone| Para::new(fonts, style::CAPTION, &words.paper_phone(phone), beside));
+        let heading = Para::new(fonts, style::REPORT_TITLE, words.text(title), width);
+        let who = Para::new(fonts, style::STRONG, &words.report_about(&page_of.code), width);
+        let (page, top) = (self.flow.page, self.flow.y);
+        for para in [Some(clinic), phone].into_iter().flatten().filter(|para| !para.is_empty()) {
+            self.flow.para(Tag::P, &para, frame.left);
+        }
+        self.flow.sheet.element(Tag::P, page, date.right(frame.right, top), date.written.clone());
+        self.flow.y = self.flow.y.max(top + date.height()) + ABOVE.0;
+        self.flow.heading(1, words.text(title), (&[], &heading), frame.left);
+        self.flow.para(Tag::P, &who, frame.left);
+    }
+
+    /// Which plan, which days the record covers, and what is missing in it.
+    pub(super) fn covers(&mut self) {
+        let (words, page) = (self.words, self.given.page);
+        let header = &self.given.plan.header;
+        let plan = words.report_plan(header.revision, &words.date_in_full(header.start));
+        let head = [words.at_line_start(&words.review_head(page)), plan];
+        let lines = head.into_iter().chain(words.review_covers(page)).chain(words.review_notices(page));
+        let lines: Vec<String> = lines.collect();
+        let para = Para::new(&self.flow.fonts, style::REPORT, &words.as_sentences(&lines), self.flow.frame.width());
+        self.flow.para(Tag::P, &para, self.flow.frame.left);
+    }
+
+    /// What the report rests on, and a line to sign on.
+    pub(super) fn signature(&mut self) {
+        let (words, frame) = (self.words, self.flow.frame);
+        let rests = Para::new(&self.flow.fonts, style::CAPTION, words.text(Key::ReportRestsOn), frame.width());
+        let sign = Para::new(&self.flow.fonts, style::CAPTION, words.text(Key::ReportSignature), frame.width());
+        self.flow.space(ABOVE.0);
+        self.flow.need(rests.height() + SIGNATURE.0 + sign.height());
+        self.flow.para(Tag::P, &rests, frame.left);
+        self.flow.y += SIGNATURE.0;
+        let (page, y) = (self.flow.page, self.flow.y - mm(0.8));
+        self.flow.sheet.decorate(page, vec![line((frame.left, y), (frame.left + SIGNATURE.1, y), SOFT, 0.7)]);
+        self.flow.para(Tag::P, &sign, frame.left);
+    }
+}

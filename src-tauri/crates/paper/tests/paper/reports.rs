@@ -1,0 +1,150 @@
+//! Reports and letters: their structure, what they say, and texts that nobody expects. With what patients recorded at home they are tested in
+//! `demo/simulator/tests/reports.rs`.
+
+use crate::hostile::HOSTILE;
+use crate::read;
+use crate::support::{catalogue, plans};
+use chrono::{Days, NaiveDate};
+use exercises::catalogue::{Eyes, PrescriberFlag, Region, Surface};
+use exercises::id::ItemId;
+use exercises::plan::{BodySide, Plan, Side};
+use exercises::score::Score;
+use exercises::visit::{
+    Advice, Complained, Finding, Found, Measure, Measured, Moment, OverallChange, Overridden, Screening, Visit,
+};
+use paper::{Letter, Paper, Report, letter, report};
+use wire::clinic::ReviewPage;
+use wire::visiting::VisitPage;
+use words::{Key, Locale, Words};
+
+fn day(n: u64) -> NaiveDate {
+    NaiveDate::from_ymd_opt(2027, 3, 1).expect("a date") + Days::new(n)
+}
+
+fn motion(moment: Moment, degrees: i32, movement: &str) -> Finding {
+    let what = Measured::Motion { movement: movement.to_owned() };
+    Finding::Measure(Measure { what, moment, side: Some(BodySide::Left), tenths: vec![degrees * 10] })
+}
+
+fn stance(tenths: &[i32]) -> Finding {
+    let what = Measured::Stance { surface: Surface::Firm, eyes: Eyes::Closed };
+    Finding::Measure(Measure { what, moment: Moment::Once, side: Some(BodySide::Right), tenths: tenths.to_vec() })
+}
+
+/// Two visits at which everything was found that there is, with this text wherever one can be written.
+fn visits(text: &str) -> Vec<Visit> {
+    let score = Score::new(6).expect("a score");
+    let line = text.to_owned();
+    let first = vec![
+        Finding::Screening(Screening { flags: [PrescriberFlag::Osteoporosis].into(), fell: true }),
+        Finding::Complaint(Complained { region: Region::LowBack, side: Side::Left, line: line.clone(), score }),
+        motion(Moment::Before, 40, text),
+        motion(Moment::After, 60, text),
+        stance(&[84, 121]),
+    ];
+    let second = vec![
+        Finding::Change(OverallChange { score: 3, words: line.clone() }),
+        motion(Moment::Before, 55, text),
+        stance(&[600]),
+        Finding::Note(line.clone()),
+        Finding::Overridden(Overridden { item: ItemId(1), proposed: Advice::Progress, reason: line }),
+    ];
+    let visit = |on: u64, found: Vec<Finding>| {
+        let found = found.into_iter().zip(1..).map(|(finding, n)| Found { n, first: n, finding, corrected: n == 2 });
+        Visit { day: day(on), found: found.collect() }
+    };
+    vec![visit(28, second), visit(0, first)]
+}
+
+/// A patient with two plans, of which the second asks for more of the first item.
+fn patient(text: &str, clinic: &str) -> (Plan, ReviewPage, VisitPage) {
+    let mut first = plans().swap_remove(0);
+    first.header.clinic = clinic.to_owned();
+    let mut newest = Plan { header: first.header.next(clinic, day(14)), ..first.clone() };
+    let item = &mut newest.prescription.items[0];
+    item.schedule = exercises::plan::Schedule::AS_NEEDED;
+    item.with_helper = true;
+    item.note = text.chars().take(40).collect();
+    let flags = [PrescriberFlag::Osteoporosis, PrescriberFlag::BloodPressure].into();
+    let visits = VisitPage { code: text.to_owned(), name: None, today: day(28), visits: visits(text), flags, unreadable: 0 };
+    let page = ReviewPage {
+        code: text.to_owned(),
+        name: Some("never printed".to_owned()),
+        today: day(28),
+        plan: Some(newest.clone()),
+        earlier: vec![first],
+        exercises: catalogue().exercises,
+        review: None,
+        devices: Vec::new(),
+        notices: Vec::new(),
+    };
+    (newest, page, visits)
+}
+
+fn squeezed(text: &str) -> String {
+    text.split_whitespace().collect()
+}
+
+#[test]
+fn both_are_tagged_and_say_the_plan_since_when_and_what_was_found() {
+    let (plan, page, visits) = patient("K17", "Practice by the Mill");
+    let lines = ["Thank you for sending the patient.".to_owned(), String::new(), "See again in spring?".to_owned()];
+    for (locale, paper) in [(Locale::En, Paper::A4), (Locale::Es, Paper::Letter)] {
+        let words = Words::new(locale);
+        let given = Report { plan: &plan, page: &page, visits: &visits };
+        let of_report = report(&given, paper, words).expect("a report");
+        let of_letter = letter(&Letter { report: given, lines: &lines }, paper, words).expect("a letter");
+        for (bytes, title, head) in [
+            (&of_report, words.report_title_for("K17"), Key::ReportTitle),
+            (&of_letter, words.letter_title_for("K17"), Key::LetterTitle),
+        ] {
+            read::as_pdf_ua(bytes, &title, locale.tag(), paper);
+            assert!(read::nothing_is_cut(bytes) <= 2);
+            let structure = read::structure(bytes);
+            let headings = read::headings(&structure);
+            assert_eq!(headings[0], (1, words.text(head).to_owned()));
+            assert!(headings[1..].iter().all(|(level, _)| *level == 2), "{headings:?}");
+            let text = squeezed(&read::text(bytes));
+            let newest = &visits.visits[0];
+            let found = newest.found.iter().filter(|one| !matches!(one.finding, Finding::Overridden(_)));
+            let mut told: Vec<String> = found.map(|one| words.found(&visits, newest, one)).collect();
+            let (since, until) = (words.date(plan.header.issued), words.date(page.earlier[0].header.issued));
+            told.extend([words.report_since(&since, ""), words.report_since(&until, "")]);
+            told.push(words.flag(PrescriberFlag::BloodPressure).to_owned());
+            for one in &told {
+                assert!(text.to_lowercase().contains(&squeezed(one).to_lowercase()), "{one} is missing in {text}");
+            }
+            assert!(!text.contains("neverprinted"), "the name stays in the clinic");
+            let rows = plan.prescription.items.len();
+            assert!(read::count(&structure, "TR") > rows, "a row for each item and the heads");
+        }
+        let text = squeezed(&read::text(&of_letter));
+        assert!(text.contains(&squeezed(&lines[0])) && text.contains(&squeezed(&lines[2])));
+        assert!(text.contains(&squeezed(words.text(Key::LetterNotComparable))), "a capped time has no difference");
+        let structure = read::structure(&of_letter);
+        assert_eq!(read::count(&structure, "Table"), 2, "measures of two visits, and the plan");
+        assert_eq!(read::count(&structure, "TD"), 2 * 3 + plan.prescription.items.len());
+    }
+}
+
+#[test]
+fn any_text_is_printed_or_stood_for_and_long_ones_go_on() {
+    for text in HOSTILE {
+        let (plan, page, visits) = patient(text, text);
+        let lines = vec![text.to_owned(); 40];
+        for (locale, paper) in [(Locale::En, Paper::Letter), (Locale::Es, Paper::A4)] {
+            let given = Letter { report: Report { plan: &plan, page: &page, visits: &visits }, lines: &lines };
+            let printed = letter(&given, paper, Words::new(locale)).unwrap_or_else(|error| panic!("{text:?}: {error}"));
+            read::nothing_is_cut(&printed);
+            let printed = report(&given.report, paper, Words::new(locale).in_pseudo(true));
+            read::nothing_is_cut(&printed.unwrap_or_else(|error| panic!("{text:?}: {error}")));
+        }
+    }
+}
+
+#[test]
+fn the_same_values_give_the_same_bytes() {
+    let (plan, page, visits) = patient("K17", "Practice by the Mill");
+    let print = || report(&Report { plan: &plan, page: &page, visits: &visits }, Paper::A4, Words::new(Locale::En));
+    assert_eq!(print(), print());
+}
