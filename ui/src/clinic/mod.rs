@@ -12,6 +12,7 @@ mod lock;
 mod own;
 mod patients;
 mod plan;
+mod receiving;
 mod review;
 mod visit;
 mod width;

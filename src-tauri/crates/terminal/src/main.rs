@@ -17,6 +17,7 @@ mod out;
 mod patient;
 mod prescribing;
 mod printing;
+mod receiving;
 mod review;
 mod secrets;
 mod visiting;

@@ -13,6 +13,7 @@ pub mod device;
 pub mod failure;
 pub mod patient;
 pub mod prescribing;
+pub mod receiving;
 mod secret;
 pub mod visiting;
 
@@ -30,6 +31,7 @@ use exercises::sway::Sample;
 use exercises::today::Today;
 use patient::*;
 use prescribing::*;
+use receiving::*;
 use serde::Serialize;
 use serde::de::DeserializeOwned;
 use visiting::*;

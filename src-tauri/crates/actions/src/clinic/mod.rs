@@ -3,7 +3,6 @@
 pub mod devices;
 pub mod drafting;
 pub mod idle;
-mod incoming;
 pub mod issuing;
 pub(crate) mod known_lines;
 pub mod lock;
@@ -15,6 +14,7 @@ pub mod own_exercises;
 pub(crate) mod own_rows;
 pub mod passphrase;
 pub mod patients;
+pub(crate) mod plan_holders;
 pub mod printing;
 pub mod receiving;
 pub mod records;
