@@ -1,11 +1,13 @@
 //! The desktop and phone shell: windows, tray, commands, the reminder loop. It contains no rules of its own.
 
 mod args;
+mod arriving;
 #[cfg(desktop)]
 mod at_login;
 mod background;
 mod commands;
 mod door;
+mod folder_dialog;
 mod home;
 #[cfg(desktop)]
 mod reminders;
@@ -80,6 +82,7 @@ fn set_up(app: &mut App, args: &Args) -> Result<(), Box<dyn std::error::Error>> 
     let kept = if session.is_open() { home::web_view_folder(&home) } else { home::passing_folder(&home) };
     app.manage(session);
     app.manage(door::Door::new());
+    app.manage(arriving::Arriving::default());
     app.manage(Replays(args.recorded_trials()));
     #[cfg(desktop)]
     app.manage(window::Moved::default());

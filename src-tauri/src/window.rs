@@ -3,7 +3,7 @@
 use tauri::webview::{NewWindowResponse, PermissionKind, PermissionResponse, WebviewWindowBuilder};
 use tauri::{AppHandle, Url, WebviewUrl};
 #[cfg(desktop)]
-use tauri::{CloseRequestApi, Emitter, LogicalSize, Manager, Monitor, WebviewWindow, WindowEvent, Wry};
+use tauri::{CloseRequestApi, DragDropEvent, Emitter, LogicalSize, Manager, Monitor, WebviewWindow, WindowEvent, Wry};
 
 use std::path::Path;
 #[cfg(desktop)]
@@ -13,7 +13,11 @@ use std::sync::atomic::{AtomicBool, Ordering};
 use actions::window_place::{self, Screen, WindowPlace};
 #[cfg(desktop)]
 use wire::device::Leaving;
+#[cfg(desktop)]
+use wire::receiving::{FILES, FilesEvent};
 
+#[cfg(desktop)]
+use crate::arriving::Arriving;
 #[cfg(desktop)]
 use crate::session::Session;
 #[cfg(desktop)]
@@ -165,8 +169,32 @@ fn on_close(window: &WebviewWindow) {
             }
         }
         WindowEvent::CloseRequested { api, .. } => close(&closed, api),
+        WindowEvent::DragDrop(dragged) => files_over(closed.app_handle(), dragged),
         _ => {}
     });
+}
+
+/// Notes the files that are dropped on the window, and tells the page of it. A page that receives nothing at that moment does not answer, and
+/// nothing is read.
+#[cfg(desktop)]
+fn files_over(app: &AppHandle, dragged: &DragDropEvent) {
+    let event = match dragged {
+        DragDropEvent::Enter { .. } => FilesEvent::Over,
+        DragDropEvent::Drop { paths, .. } => {
+            app.state::<Arriving>().name(paths);
+            FilesEvent::Dropped
+        }
+        DragDropEvent::Leave => FilesEvent::Away,
+        _ => return,
+    };
+    // A page that does not hear it goes on as before.
+    let _ = app.emit(FILES, event);
+}
+
+/// The system's own window, for dialogues that belong to it.
+#[cfg(target_os = "linux")]
+pub fn native(app: &AppHandle) -> Option<gtk::ApplicationWindow> {
+    app.get_webview_window(MAIN)?.gtk_window().ok()
 }
 
 #[cfg(desktop)]

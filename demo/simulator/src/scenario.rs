@@ -186,7 +186,7 @@ fn receive(clinic: &mut DataFolder, moment: &Moment, path: &Path) -> ActionResul
     let bytes = platform::read(path, platform::MAX_SUMMARY);
     let receipts = receiving::receive(clinic, moment, vec![(path.display().to_string(), bytes)])?;
     let refused = receipts.into_iter().find_map(|receipt| match receipt.outcome {
-        wire::clinic::Outcome::Refused(failure) => Some(failure),
+        wire::receiving::Outcome::Refused(failure) => Some(failure),
         _ => None,
     });
     refused.map_or(Ok(()), Err::<(), Failure>)

@@ -4,9 +4,7 @@ use super::{Args, CommandResult};
 use crate::door::Door;
 use crate::session::Session;
 use crate::window;
-use actions::clinic::{
-    devices, drafting, idle, issuing, lock, passphrase, patients, receiving, renewing, reviewing, saved_keys,
-};
+use actions::clinic::{devices, drafting, idle, issuing, lock, passphrase, patients, renewing, reviewing, saved_keys};
 use tauri::{AppHandle, State};
 use wire::clinic;
 
@@ -187,13 +185,6 @@ pub async fn remove_card_files(
     _args: Args<clinic::RemoveCardFiles>,
 ) -> CommandResult<clinic::RemoveCardFiles> {
     session.with(|folder, _| issuing::remove_files(folder))
-}
-
-/// [`wire::clinic::Receive`].
-#[tauri::command]
-pub async fn receive(session: State<'_, Session>, args: Args<clinic::Receive>) -> CommandResult<clinic::Receive> {
-    let incoming = super::without_folder(move || Ok(receiving::find(receiving::from_window(args.files)))).await?;
-    session.with(|folder, moment| receiving::take_in(folder, moment, incoming))
 }
 
 /// [`wire::clinic::Remove`].

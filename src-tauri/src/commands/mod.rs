@@ -6,6 +6,7 @@ mod clinic;
 mod device;
 mod patient;
 mod prescribing;
+mod receiving;
 mod visiting;
 
 use std::sync::{Mutex, PoisonError};

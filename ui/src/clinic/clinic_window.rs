@@ -2,6 +2,7 @@
 
 use leptos::prelude::*;
 use wire::app::{LockState, Role, ShowAppState};
+use wire::receiving::{FILES, FilesEvent};
 
 use super::context::{ClinicContext, Page};
 use super::diary::Diary;
@@ -70,5 +71,6 @@ fn watch(context: ClinicContext) {
             }
         });
     });
+    events::listen(FILES, move |event: FilesEvent| context.receiving.files_over(event));
     let _ = in_use::watch(move || context.is_open(), move || context.lock());
 }

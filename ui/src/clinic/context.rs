@@ -8,6 +8,7 @@ use wire::visiting::{DiaryPage, ShowDiary, ShowVisit, VisitPage};
 
 use super::filter::Filter;
 use super::keeper::Keeper;
+use super::receiving::Receiving;
 use crate::pages::InfoPage;
 use crate::shared::AppContext;
 
@@ -67,6 +68,8 @@ pub struct ClinicContext {
     pub find: RwSignal<String>,
     /// Which patients of the list are shown.
     pub filter: RwSignal<Filter>,
+    /// What is being received, and what was.
+    pub receiving: Receiving,
     left: StoredValue<Left>,
 }
 
@@ -79,6 +82,7 @@ impl ClinicContext {
             keeper: Keeper::new(app),
             find: RwSignal::new(String::new()),
             filter: RwSignal::new(Filter::All),
+            receiving: Receiving::new(app),
             left: StoredValue::new(Left::Patients),
         }
     }
@@ -127,6 +131,7 @@ impl ClinicContext {
         }));
         self.keeper.forget();
         self.find.set(String::new());
+        self.receiving.forget();
         // First, so that the page that asks for the passphrase takes the place of all others before one of them asks for data.
         self.app.state.set(Some(state));
         self.show(Page::Patients);

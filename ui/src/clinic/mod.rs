@@ -13,6 +13,7 @@ mod lock;
 mod own;
 mod patients;
 mod plan;
+mod receiving;
 mod review;
 mod together;
 mod visit;

@@ -4,12 +4,12 @@ use crate::clinic::issuing::LastCard;
 use crate::clinic::known_lines::KnownLines;
 use crate::clinic::lock;
 use crate::clinic::own_rows::Own;
+use crate::clinic::plan_holders::PlanHolders;
 use crate::clinic::rows::OpenedCard;
 use crate::clinic::upkeep::ChangedOutside;
 use crate::{ActionResult, Moment, patient, platform, refuse};
 use chrono::NaiveDate;
 use exercises::catalogue::Catalogue;
-use exercises::id::PlanId;
 use exercises::slots::SlotRef;
 use format::frames::Gathered;
 use std::cell::RefCell;
@@ -39,9 +39,8 @@ pub struct DataFolder {
     pub(crate) looked_at: RefCell<Option<patient::taking::LookedAt>>,
     /// The codes that were read of a card that is shown as several.
     pub(crate) card_parts: RefCell<Option<Gathered>>,
-    /// The clinic's patients (by row) whose plans are already known. Kept in memory only: in the database, only the encrypted card
-    /// says which plan it belongs to.
-    pub(crate) plan_holders: RefCell<BTreeMap<PlanId, i64>>,
+    /// To whom the clinic's plans belong, as far as that was looked up.
+    pub(crate) plan_holders: RefCell<PlanHolders>,
     /// The clinic's cards that were opened so far, by row. They are asked for only with the keys.
     pub(crate) issued_cards: RefCell<BTreeMap<i64, OpenedCard>>,
     /// The lines of the clinic's list that were made so far.
@@ -243,6 +242,7 @@ impl DataFolder {
             // What was read during `work` is no longer valid.
             self.plan_cache.take();
             self.known_lines.take();
+            self.plan_holders.take();
             self.home.store_mut().undo().map_err(refuse::store(&dir))?;
         }
         done

@@ -222,8 +222,11 @@ fn the_first_card_of_each_patient_is_found() {
         issued::insert(tx, two, 2, sealed(b"two, second"))?;
         issued::insert(tx, two, 1, sealed(b"two, first"))?;
         issued::insert(tx, one, 3, sealed(b"one, third"))?;
-        let first: Vec<_> = issued::oldest_of_each(tx)?.into_iter().map(|row| (row.patient, row.sealed)).collect();
-        assert_eq!(first, [(one, b"one, third".to_vec()), (two, b"two, first".to_vec())]);
+        let above = |row| issued::oldest_of_each_above(tx, row);
+        let first: Vec<_> = above(0)?.into_iter().map(|row| (row.patient, row.sealed)).collect();
+        assert_eq!(first, [(two, b"two, first".to_vec()), (one, b"one, third".to_vec())]);
+        let later: Vec<_> = above(2)?.into_iter().map(|row| row.patient).collect();
+        assert_eq!(later, [one]);
         Ok(())
     })
     .expect("all of it is kept");

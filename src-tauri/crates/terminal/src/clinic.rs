@@ -9,18 +9,19 @@ use crate::issuing;
 use crate::out::Out;
 use crate::prescribing;
 use crate::printing;
+use crate::receiving;
 use crate::reporting;
 use crate::review;
 use crate::secrets;
 use crate::visiting;
 use actions::clinic::issuing::save_again;
-use actions::clinic::{devices, lock, norms, paper_diary, passphrase, patients, receiving, renewing, saved_keys};
+use actions::clinic::{devices, lock, norms, paper_diary, passphrase, patients, renewing, saved_keys};
 use actions::{ActionResult, Clock, DataFolder, Moment, platform};
 use exercises::norms::ClinicTable;
 use serde_json::json;
 use std::path::Path;
 use wire::app::LockState;
-use wire::clinic::{AddPatientRequest, DeviceLine, Outcome, PatientList, RemovePatientRequest, StoreNotice};
+use wire::clinic::{AddPatientRequest, DeviceLine, PatientList, RemovePatientRequest, StoreNotice};
 use wire::visiting::{DiaryRequest, PrintRequest, Printed};
 use wire::{Failure, Secret};
 use words::{Key, Words};
@@ -67,11 +68,7 @@ pub fn run(args: &Args, passphrase_file: Option<&Path>, what: &Clinic, clock: &C
         Clinic::Issue { code, plan, out: out_folder, .. } => {
             issuing::issue(&mut folder, &moment, code, plan, out_folder.as_deref(), out)
         }
-        Clinic::Receive { files } => {
-            // Each is read when its turn comes, so that pictures are never in memory all at once.
-            let read = files.iter().map(|file| (file.display().to_string(), platform::read_received(file)));
-            receive(&mut folder, &moment, read, out)
-        }
+        Clinic::Receive { paths } => receiving::run(&mut folder, &moment, paths, out),
         Clinic::Review { code, form: Form::Pdf, out: file, letter, .. } => {
             reporting::report(&mut folder, &moment, (code.as_deref(), file.as_deref()), *letter, out)
         }
@@ -196,30 +193,6 @@ fn start(args: &Args, name: &str, phone: Option<&str>, typed: Secret, saved: Opt
         out.say(|_| format!("{clinic}: {fingerprint}"), || json!({ "clinic": clinic, "fingerprint": fingerprint }));
     }
     Ok(true)
-}
-
-fn receive(
-    folder: &mut DataFolder,
-    moment: &Moment,
-    files: impl Iterator<Item = (String, ActionResult<Vec<u8>>)>,
-    out: &mut Out,
-) -> Done {
-    let receipts = receiving::receive(folder, moment, files)?;
-    for receipt in &receipts {
-        if let Outcome::Refused(failure) = &receipt.outcome {
-            if out.json() {
-                let refusal = out.words.failure(failure);
-                let line =
-                    json!({ "file": receipt.file, "refused": failure, "fault": refusal.fault, "advice": refusal.advice });
-                out.say_to_stderr(&line.to_string());
-            } else {
-                out.say_to_stderr(&out.words.receipt(receipt));
-            }
-            continue;
-        }
-        out.say(|words| words.receipt(receipt), || json!(receipt));
-    }
-    Ok(receipts.iter().all(|receipt| !matches!(receipt.outcome, Outcome::Refused(_))))
 }
 
 /// Prints the stored table, one line per row, with its source.

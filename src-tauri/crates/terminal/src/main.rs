@@ -18,6 +18,7 @@ mod out;
 mod patient;
 mod prescribing;
 mod printing;
+mod receiving;
 mod reporting;
 mod review;
 mod secrets;

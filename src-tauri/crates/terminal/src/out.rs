@@ -3,7 +3,7 @@
 use actions::platform;
 use exercises::plain_text::shown;
 use serde_json::Value;
-use std::io::Write;
+use std::io::{IsTerminal, Write};
 use wire::Failure;
 use words::Words;
 
@@ -67,6 +67,25 @@ impl Out {
             format!("{} {}", refusal.fault, refusal.advice)
         };
         self.say_to_stderr(&line);
+    }
+
+    /// Says how far something is, in a line that the next one takes the place of; only where somebody looks at a terminal.
+    pub fn progress(&self, said: impl FnOnce(Words) -> String) {
+        if self.is_watched() {
+            let _ = write!(std::io::stderr(), "\r{}", shown(&said(self.words)));
+            let _ = std::io::stderr().flush();
+        }
+    }
+
+    /// Clears the line of [`Out::progress`].
+    pub fn clear_progress(&self) {
+        if self.is_watched() {
+            let _ = write!(std::io::stderr(), "\r\x1b[K");
+        }
+    }
+
+    fn is_watched(&self) -> bool {
+        !self.json && std::io::stderr().is_terminal()
     }
 
     /// Prints a line to stderr. Like everything that is printed, it holds no character that a terminal would obey.

@@ -3,7 +3,6 @@
 //! The result is a plain binary age file with one X25519 recipient, which any age tool can decrypt with the clinic's identity. It
 //! contains the letter of `format::summary` with its tag.
 
-use crate::generation::Generation;
 use crate::{Keys, labels, recipient};
 use age::DecryptError;
 use exercises::id::PlanId;
@@ -81,7 +80,7 @@ pub fn seal(summary: &Summary, secret: &PairingSecret, to: &[u8; 32]) -> Result<
 
 /// Opens a sealed summary: decrypts it completely, then checks the tag, and only then reads the contents. Returns the summary with
 /// the place in the list of the secret under which its tag holds. A summary may be sealed to the clinic's present keys or to any former
-/// ones, because devices go on with the card that they have.
+/// ones, because devices go on with the card that they have. For many summaries, [`Opener`] prepares the keys once.
 ///
 /// `secrets_of` returns the secrets on a plan's cards, in the order in which they are tried; none for a plan that is not known.
 ///
@@ -92,32 +91,71 @@ pub fn open(
     keys: &Keys,
     secrets_of: impl FnOnce(PlanId) -> Vec<PairingSecret>,
 ) -> Result<(Summary, usize), OpenFault> {
-    let (plain, generation) = decrypt_with_any(sealed, keys)?;
-    let letter = Letter::parse(&plain)?;
-    let plan = letter.body.plan;
-    let secrets = secrets_of(plan);
-    if secrets.is_empty() {
-        return Err(OpenFault::UnknownPlan { plan });
-    }
-    let authenticated = Letter::authenticated(&letter.body, &generation.recipient());
-    let holds = |secret: &PairingSecret| {
-        let mut tag = labels::summary_tag(secret, plan);
-        tag.update(&authenticated);
-        tag.verify_slice(&letter.tag).is_ok()
-    };
-    let place = secrets.iter().position(holds).ok_or(OpenFault::NotFromTheCard { plan })?;
-    Ok((read(&letter.body)?, place))
+    let unsealed = Opener::of(keys).unseal(sealed)?;
+    let secrets = secrets_of(unsealed.plan());
+    unsealed.read(secrets)
 }
 
-/// Decrypts the whole age file with the generation of keys that it is sealed to.
-fn decrypt_with_any<'k>(sealed: &[u8], keys: &'k Keys) -> Result<(Vec<u8>, &'k Generation), OpenFault> {
-    for generation in keys.generations() {
-        match decrypt(sealed, &generation.identity()) {
-            Err(OpenFault::ForAnotherClinic) => {}
-            done => return done.map(|plain| (plain, generation)),
-        }
+/// The clinic's keys, prepared to open many summaries. Wiped when dropped, as age's identities are.
+pub struct Opener(Vec<(age::x25519::Identity, [u8; 32])>);
+
+/// A decrypted summary whose tag was not checked yet.
+pub struct Unsealed {
+    letter: Letter,
+    /// The recipient that it is sealed to.
+    recipient: [u8; 32],
+}
+
+impl Opener {
+    /// The present keys and all former ones.
+    pub fn of(keys: &Keys) -> Opener {
+        Opener(keys.generations().map(|generation| (generation.identity(), generation.recipient())).collect())
     }
-    Err(OpenFault::ForAnotherClinic)
+
+    /// Decrypts a whole sealed summary with the keys that it is sealed to.
+    ///
+    /// # Errors
+    /// [`OpenFault`].
+    pub fn unseal(&self, sealed: &[u8]) -> Result<Unsealed, OpenFault> {
+        for (identity, recipient) in &self.0 {
+            match decrypt(sealed, identity) {
+                Err(OpenFault::ForAnotherClinic) => {}
+                done => return Ok(Unsealed { letter: Letter::parse(&done?)?, recipient: *recipient }),
+            }
+        }
+        Err(OpenFault::ForAnotherClinic)
+    }
+}
+
+impl Unsealed {
+    /// The plan that it claims to be about.
+    pub fn plan(&self) -> PlanId {
+        self.letter.body.plan
+    }
+
+    /// Checks the tag, and only then reads the contents. Returns them with the place of the secret under which the tag holds.
+    ///
+    /// # Errors
+    /// [`OpenFault`]; [`OpenFault::UnknownPlan`] without any secret.
+    pub fn read(&self, secrets: impl IntoIterator<Item = PairingSecret>) -> Result<(Summary, usize), OpenFault> {
+        let plan = self.plan();
+        let authenticated = Letter::authenticated(&self.letter.body, &self.recipient);
+        let mut fault = OpenFault::UnknownPlan { plan };
+        for (place, secret) in secrets.into_iter().enumerate() {
+            let mut tag = labels::summary_tag(&secret, plan);
+            tag.update(&authenticated);
+            if tag.verify_slice(&self.letter.tag).is_ok() {
+                return Ok((read(&self.letter.body)?, place));
+            }
+            fault = OpenFault::NotFromTheCard { plan };
+        }
+        Err(fault)
+    }
+
+    /// The packed contents, as [`Unsealed::read`] reads them.
+    pub fn into_packed(self) -> Vec<u8> {
+        self.letter.body.packed
+    }
 }
 
 /// Decrypts the whole age file for `identity`.

@@ -12,7 +12,7 @@ use exercises::review::{Review, ReviewAlarm};
 use exercises::suggest::Suggestion;
 use serde::{Deserialize, Serialize};
 
-use crate::{Failure, Secret};
+use crate::Secret;
 
 /// Largest length of a patient's code, in characters.
 pub const MAX_CODE: usize = 12;
@@ -333,76 +333,6 @@ pub struct IssuedCard {
     pub fingerprint: String,
     /// The files written: in the window a PNG for each code, or the bytes if there is no code; in the terminal also SVG, text and bytes.
     pub files: Vec<String>,
-}
-
-/// The most files that the window sends in one go, because it has all of them in memory at once: four summaries that are shown as the most codes, a picture each.
-pub const MAX_FILES: usize = 32;
-
-/// Summaries to receive.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
-pub struct ReceiveRequest {
-    /// File names with their bytes in Base64, at most [`MAX_FILES`].
-    pub files: Vec<(String, String)>,
-}
-
-/// The result for one file.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
-pub struct Receipt {
-    /// The file's name.
-    pub file: String,
-    /// The outcome.
-    pub outcome: Outcome,
-    /// What else there is to say about it.
-    #[serde(default, skip_serializing_if = "Vec::is_empty")]
-    pub notices: Vec<ReceiptNotice>,
-}
-
-/// What a summary shows besides its contents.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
-pub enum ReceiptNotice {
-    /// It comes from a device of which nothing was received before, while others of the patient are known.
-    NewDevice {
-        /// The device's log.
-        device: LogId,
-    },
-    /// The device follows a revision that the store does not have.
-    StoreBehind {
-        /// That revision.
-        revision: u16,
-        /// The revision that the next card will have.
-        next: u16,
-    },
-    /// The device's clock was ahead of the clinic's when it made the summary.
-    ClockAhead {
-        /// By how many days.
-        days: u16,
-    },
-}
-
-/// The result for one summary.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
-pub enum Outcome {
-    /// It covers days that no summary covered before.
-    New {
-        /// The patient's code.
-        code: String,
-        /// Number of these days.
-        days: u16,
-    },
-    /// It completes days that were covered but not fully known.
-    Filled {
-        /// The patient's code.
-        code: String,
-        /// Number of these days.
-        days: u16,
-    },
-    /// Everything was known already; nothing changed.
-    Known {
-        /// The patient's code.
-        code: String,
-    },
-    /// Refused; nothing changed.
-    Refused(Failure),
 }
 
 /// One patient's review.

@@ -60,7 +60,7 @@ pub enum Failure {
     /// More files were given at once than are received in one go.
     TooManyFiles {
         /// The limit.
-        most: u8,
+        most: u32,
     },
     /// The file is larger than allowed.
     FileTooBig {

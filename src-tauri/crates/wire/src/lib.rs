@@ -14,6 +14,7 @@ pub mod failure;
 pub mod handing_over;
 pub mod patient;
 pub mod prescribing;
+pub mod receiving;
 mod secret;
 pub mod visiting;
 
@@ -32,6 +33,7 @@ use exercises::today::Today;
 use handing_over::*;
 use patient::*;
 use prescribing::*;
+use receiving::*;
 use serde::Serialize;
 use serde::de::DeserializeOwned;
 use visiting::*;

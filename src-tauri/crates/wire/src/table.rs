@@ -155,14 +155,23 @@ macro_rules! commands {
                 SaveOtherForms = save_card_forms(()) -> Vec<String>;
                 /// Remove the files of the card that was issued last.
                 RemoveCardFiles = remove_card_files(()) -> ();
-                /// Receive summaries.
-                Receive = receive(ReceiveRequest) -> Vec<Receipt>;
                 /// Remove a patient for good.
                 Remove = remove_patient(RemovePatientRequest) -> PatientList;
                 /// Leave a device out of a patient's review, or take it in again.
                 LeaveOutDevice = leave_out_device(DeviceRequest) -> ReviewPage;
                 /// One patient's review.
                 ShowReview = review(PatientCode) -> ReviewPage;
+            }
+
+            receiving {
+                /// Receive a part of the files that were chosen in the window.
+                Receive = receive(ReceiveRequest) -> Vec<Receipt>;
+                /// Let the person choose a folder; returns whether one was chosen.
+                ChooseFolder = choose_folder(()) -> bool;
+                /// Receive the next part of the files that were dropped on the window, or of the folder that was chosen.
+                ReceiveNamed = receive_named(NamedRequest) -> Received;
+                /// Leave the rest of them as it is.
+                StopReceiving = stop_receiving(()) -> ();
             }
 
             prescribing {

@@ -9,7 +9,7 @@ use exercises::history::Mark;
 use exercises::log::{Barrier, DayOffReason};
 use exercises::plan::{Aftercare, BodySide, Days, Item, Pattern, Phase, PhaseState, Schedule, Side, Weekdays};
 use wire::Failure;
-use wire::clinic::{Outcome, Receipt, ReceiptNotice};
+use wire::receiving::{Outcome, Receipt, ReceiptNotice};
 
 impl Words {
     /// The exercise's name; empty if it has no texts at all.

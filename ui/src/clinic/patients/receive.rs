@@ -1,70 +1,158 @@
 //! Receives encrypted summaries.
 
+use js_sys::Reflect;
+use leptos::html;
 use leptos::prelude::*;
-use leptos::task::spawn_local;
 use web_sys::HtmlInputElement;
-use wire::Failure;
-use wire::clinic;
-use wire::clinic::{MAX_FILES, Outcome, Receipt, ReceiveRequest};
+use wire::receiving::{Outcome, Receipt};
 use words::Key;
 
+use crate::clinic::context::ClinicContext;
+use crate::clinic::receiving::{Chosen, Progress};
 use crate::shared::{AppContext, file};
 
 /// The files that the system's dialogue offers: sealed files, and photos of codes. What a file really is depends on its contents.
 const ACCEPTED: &str = ".age,.png,.jpg,.jpeg";
 
-const TOO_MANY: Failure = Failure::TooManyFiles { most: MAX_FILES as u8 };
+/// Number of lines that are shown at first, and that each press adds.
+const LINES: usize = 20;
 
-/// A file field, and a line for each file with its result. `received` is called if anything was received.
+/// Choosing files or a folder, how far it is, and a line for each summary, first those that were refused. `received` is called when what
+/// was received may be shown elsewhere on the page.
 #[component]
 pub fn Receive(received: impl Fn() + Copy + Send + 'static) -> impl IntoView {
-    let app = AppContext::current();
-    let receipts = RwSignal::new(Vec::<Receipt>::new());
-    let take = move |field: HtmlInputElement| {
-        let chosen = file::chosen(&field);
-        spawn_local(async move {
-            let (mut files, mut refused) = (Vec::new(), Vec::new());
-            for (place, one) in chosen.into_iter().enumerate() {
-                // What would be refused is not read: all files are in memory at once.
-                let bytes = if place < MAX_FILES { file::base64(&one).await } else { Err(TOO_MANY) };
-                match bytes {
-                    Ok(bytes) => files.push((one.name(), bytes)),
-                    Err(failure) => {
-                        refused.push(Receipt { file: one.name(), outcome: Outcome::Refused(failure), notices: Vec::new() })
-                    }
-                }
-            }
-            // Allows the same file to be chosen again.
-            field.set_value("");
-            app.request::<clinic::Receive>(ReceiveRequest { files }, move |mut new| {
-                new.extend(refused);
-                let any = new.iter().any(|receipt| !matches!(receipt.outcome, Outcome::Refused(_)));
-                receipts.set(new);
-                if any {
-                    received();
-                }
-            });
-        });
+    let (app, receiving) = (AppContext::current(), ClinicContext::current().receiving);
+    receiving.is_shown();
+    Effect::new(move |seen: Option<u32>| {
+        let now = receiving.news.get();
+        if seen.is_some_and(|seen| seen != now) {
+            received();
+        }
+        now
+    });
+    let choose = move |field: HtmlInputElement| {
+        receiving.chosen(Chosen::files(file::chosen(&field)));
+        // Allows the same file to be chosen again.
+        field.set_value("");
     };
+    let drop = move || app.text(if receiving.over.get() { Key::ReceiveDropHere } else { Key::ReceiveDrop });
     view! {
-        <section class="sheet stack">
+        <section class="sheet stack receive" class:over=receiving.over>
             <h2>{app.text(Key::ReceiveSummaries)}</h2>
             <p class="small soft">{app.text(Key::ReceiveWhat)}</p>
-            <label class="pick">
-                <span>{app.text(Key::ChooseFiles)}</span>
-                <input type="file" multiple accept=ACCEPTED on:change:target=move |event| take(event.target())/>
-            </label>
-            <div role="status"><ul class="receipts">
-                {move || receipts.get().into_iter().map(|receipt| view! { <OneReceipt receipt/> }).collect_view()}
-            </ul></div>
+            <div class="presses">
+                <label class="pick">
+                    <span>{app.text(Key::ChooseFiles)}</span>
+                    <input type="file" multiple accept=ACCEPTED on:change:target=move |event| choose(event.target())/>
+                </label>
+                <ChooseFolder/>
+            </div>
+            <p class="small soft">{drop}</p>
+            <Going/>
+            <Told/>
         </section>
     }
 }
 
-/// The result for one file.
+/// Chooses a folder: in the page, if the web view can, otherwise in a dialogue of the system.
+#[component]
+fn ChooseFolder() -> impl IntoView {
+    let (app, receiving) = (AppContext::current(), ClinicContext::current().receiving);
+    let field = NodeRef::<html::Input>::new();
+    let can =
+        document().create_element("input").is_ok_and(|field| Reflect::has(&field, &"webkitdirectory".into()) == Ok(true));
+    if !can {
+        return view! {
+            <button type="button" disabled=app.busy on:click=move |_| receiving.choose_folder()>{app.text(Key::ChooseFolder)}</button>
+        }
+        .into_any();
+    }
+    let choose = move |field: HtmlInputElement| {
+        receiving.chosen(Chosen::folder(file::chosen(&field)));
+        field.set_value("");
+    };
+    view! {
+        <label class="pick">
+            <span>{app.text(Key::ChooseFolder)}</span>
+            <input type="file" multiple node_ref=field prop:webkitdirectory=true on:change:target=move |event| choose(event.target())/>
+        </label>
+    }
+    .into_any()
+}
+
+/// How far it is, and a button that stops it. It is not announced file by file: who wants to know finds it here.
+#[component]
+fn Going() -> impl IntoView {
+    let (app, receiving) = (AppContext::current(), ClinicContext::current().receiving);
+    let words = app.words();
+    let goes = Memo::new(move |_| receiving.progress.with(Option::is_some));
+    let progress = move || receiving.progress.get().unwrap_or(Progress { done: 0, of: 0 });
+    let said = move || {
+        let Progress { done, of } = progress();
+        words.receive_progress(done, of)
+    };
+    let stop = move |_| receiving.stop();
+    view! {
+        <Show when=move || goes.get()>
+            <div class="going">
+                <progress aria-label=words.text(Key::ReceiveSummaries) aria-valuetext=said
+                    max=move || progress().of.max(1).to_string() prop:value=move || f64::from(progress().done)></progress>
+                <span class="small">{said}</span>
+                <button type="button" on:click=stop>{words.text(Key::ReceiveStop)}</button>
+            </div>
+        </Show>
+    }
+}
+
+/// What was done: how many of each, and a line for each summary.
+#[component]
+fn Told() -> impl IntoView {
+    let (app, receiving) = (AppContext::current(), ClinicContext::current().receiving);
+    let words = app.words();
+    let shown = RwSignal::new(LINES);
+    let counts = NodeRef::<html::Div>::new();
+    let finished = Memo::new(move |_| receiving.report.with(|report| report.finished));
+    Effect::new(move || {
+        // The button that had the focus is gone.
+        let lost = finished.get() && document().active_element().is_none_or(|element| element.tag_name() == "BODY");
+        if let Some(counts) = counts.get_untracked().filter(|_| lost) {
+            let _ = counts.focus();
+        }
+    });
+    let sum = move || {
+        receiving.report.with(|report| {
+            let lines = [
+                (report.told() > 0)
+                    .then(|| words.receive_counts(report.counts.new, report.counts.known, report.counts.refused)),
+                (report.untouched > 0).then(|| words.receive_stopped(report.untouched)),
+                report.nothing.then(|| words.text(Key::ReceiveNothing).to_owned()),
+                (report.passed_over > 0 && !report.nothing).then(|| words.receive_passed_over(report.passed_over)),
+            ];
+            report.finished.then(|| lines.into_iter().flatten().map(|line| view! { <p>{line}</p> }).collect_view())
+        })
+    };
+    let lines = move || receiving.report.with(|report| report.first(shown.get()));
+    let more = move || receiving.report.with(|report| report.told() as usize > shown.get());
+    view! {
+        <div role="status" tabindex="-1" class="small stack-2 counts" node_ref=counts>{sum}</div>
+        <ul class="receipts">{move || lines().into_iter().map(|receipt| view! { <OneReceipt receipt/> }).collect_view()}</ul>
+        <Show when=more>
+            <button type="button" class="quiet" on:click=move |_| shown.update(|shown| *shown += LINES)>
+                {words.text(Key::ReceiveMore)}
+            </button>
+        </Show>
+    }
+}
+
+/// What was done with one summary; it leads to the patient's review.
 #[component]
 fn OneReceipt(receipt: Receipt) -> impl IntoView {
-    let refused = matches!(receipt.outcome, Outcome::Refused(_));
-    let line = AppContext::current().words().receipt(&receipt);
-    view! { <li class:refused=refused>{line}</li> }
+    let context = ClinicContext::current();
+    let line = context.app.words().receipt(&receipt);
+    if let Outcome::Refused(_) = receipt.outcome {
+        return view! { <li class="refused">{line}</li> }.into_any();
+    }
+    let code = receipt.outcome.code().unwrap_or_default().to_owned();
+    let open = move |_| context.review(code.clone());
+    view! { <li><button type="button" class="quiet" on:click=open>{line}</button></li> }.into_any()
 }

@@ -2,12 +2,14 @@
 //! reviewed, united with what devices report, and handed over like any other.
 
 use super::rows::{self, Patient};
-use super::{devices, receiving, reviewing};
-use crate::{ActionResult, DataFolder, Moment, platform};
+use super::{devices, reviewing, sealed};
+use crate::{ActionResult, DataFolder, Moment, platform, refuse};
 use exercises::id::LogId;
 use exercises::plan::Plan;
 use exercises::summary::{MAX_SESSIONS, PaperContext, PaperDay, Summary, due_on, from_paper, paper_days};
+use format::devices::Device;
 use std::collections::BTreeMap;
+use store::table;
 use wire::Failure;
 use wire::visiting::{DiaryLine, DiaryPage, DiaryRequest};
 
@@ -56,7 +58,7 @@ pub fn enter(folder: &mut DataFolder, moment: &Moment, request: &DiaryRequest) -
         let known = devices::known(folder, &patient, &received)?;
         received.push(summary.clone());
         reviewing::could_review(folder, &patient, &received)?;
-        receiving::keep(folder, moment, &patient, &summary, &known)?;
+        keep(folder, moment, &patient, &summary, &known)?;
     }
     page(folder, moment, &request.code)
 }
@@ -67,6 +69,22 @@ pub fn enter(folder: &mut DataFolder, moment: &Moment, request: &DiaryRequest) -
 /// [`Failure::NotUnderstood`] with what is wrong in it.
 pub fn read(file: &str, bytes: &[u8]) -> ActionResult<Vec<PaperDay>> {
     format::text(bytes).and_then(format::diary_file::read).map_err(platform::not_understood(file))
+}
+
+fn keep(
+    folder: &mut DataFolder,
+    moment: &Moment,
+    patient: &Patient,
+    summary: &Summary,
+    known: &[Device],
+) -> ActionResult<()> {
+    let body = format::summary::write(summary).map_err(refuse::internal)?;
+    let (row, log, counter) = (patient.row, summary.log, summary.counter);
+    sealed::change(folder, |tx, sealer| {
+        devices::note(tx, sealer, row, known, log, moment.now.date())?;
+        let seal = |id| Ok(sealer.seal(row, &sealed::received_place(id, row, &log.0, counter), &body.packed));
+        table::received::insert(tx, row, &log.0, counter, seal).map(drop)
+    })
 }
 
 fn newest(patient: &Patient) -> ActionResult<Plan> {

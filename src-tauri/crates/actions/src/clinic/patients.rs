@@ -129,7 +129,7 @@ pub fn remove(folder: &mut DataFolder, code: &str, typed: &str) -> ActionResult<
         // What only the patient's cards had of the clinic's own exercises goes too.
         own_exercises::forget_unused(folder)
     })?;
-    folder.plan_holders.borrow_mut().retain(|_, holder| *holder != row);
+    folder.plan_holders.borrow_mut().forget(row);
     folder.issued_cards.borrow_mut().retain(|_, card| !card.is_of(row));
     folder.changed_outside.rows.remove(&row);
     folder.home.store().settle().map_err(refuse::store(folder.home.dir()))

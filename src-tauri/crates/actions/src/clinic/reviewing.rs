@@ -57,10 +57,18 @@ pub(crate) fn review(
 /// The summaries as they are to be read today ([`as_known_on`]). A date before the plan began is the clinic's own clock gone wrong, and
 /// says nothing.
 pub(super) fn as_known(patient: &Patient, summaries: &[Summary], today: Option<NaiveDate>) -> Vec<Summary> {
-    let start = patient.newest().map(|card| card.plan.header.start);
-    let today = today.zip(start).and_then(|(today, start)| DayNumber::of(today, start));
-    let known = |summary: &Summary| today.map_or_else(|| summary.clone(), |today| as_known_on(summary, today).into_owned());
-    summaries.iter().map(known).collect()
+    let day = today.and_then(|today| day_of(patient, today));
+    summaries.iter().map(|summary| one_as_known(summary, day).into_owned()).collect()
+}
+
+/// The same of one summary, on a day of the plan.
+pub(super) fn one_as_known(summary: &Summary, day: Option<DayNumber>) -> Cow<'_, Summary> {
+    day.map_or(Cow::Borrowed(summary), |day| as_known_on(summary, day))
+}
+
+/// The day of the patient's plan on this date; `None` before the plan began, and without a plan.
+pub(super) fn day_of(patient: &Patient, date: NaiveDate) -> Option<DayNumber> {
+    DayNumber::of(date, patient.newest()?.plan.header.start)
 }
 
 /// The review of these summaries, without those of devices that the clinic leaves out.
@@ -123,14 +131,14 @@ fn notices(folder: &DataFolder, patient: &Patient, received: &[Summary]) -> Acti
 
 /// The catalogue that ships with the program, with the clinic's own exercises as the patient's cards have them. Of several revisions the
 /// one on the newest card counts, which is what the patient sees.
-pub(crate) fn catalogue(folder: &DataFolder, patient: &Patient) -> Catalogue {
-    let mut catalogue = folder.catalogue.clone();
+pub(crate) fn catalogue<'f>(folder: &'f DataFolder, patient: &Patient) -> Cow<'f, Catalogue> {
+    let mut catalogue = Cow::Borrowed(&folder.catalogue);
     for card in patient.cards.values().rev() {
         let used = card.plan.prescription.items.iter().map(|item| &item.exercise);
         if used.filter(|id| id.is_own()).any(|id| catalogue.get(id).is_none()) {
             let new = own_of(&card.own).unwrap_or_default().into_iter();
             let new: Vec<Exercise> = new.filter(|own| catalogue.get(&own.id).is_none()).collect();
-            catalogue.exercises.extend(new);
+            catalogue.to_mut().exercises.extend(new);
         }
     }
     catalogue

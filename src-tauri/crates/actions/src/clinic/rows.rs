@@ -2,7 +2,7 @@
 //!
 //! A row that does not open closes one patient's record, never the clinic: it is skipped and counted.
 
-use super::{lock, sealed};
+use super::{lock, plan_holders, sealed};
 use crate::{ActionResult, DataFolder, refuse};
 use exercises::draft::PatientFacts;
 use exercises::id::PlanId;
@@ -138,32 +138,9 @@ pub(crate) fn patient_row(folder: &DataFolder, code: &str) -> ActionResult<table
 /// is open; the signatures are checked of the patient's own cards alone.
 pub(crate) fn patient_of_plan(folder: &DataFolder, plan: PlanId) -> ActionResult<Option<Patient>> {
     let keys = lock::unlocked_keys(folder)?;
-    let known = folder.plan_holders.borrow().get(&plan).copied();
-    let Some(id) = known.map_or_else(|| find_holder(folder, keys, plan), |id| Ok(Some(id)))? else { return Ok(None) };
+    let Some(id) = plan_holders::find(folder, keys, plan)? else { return Ok(None) };
     let Some(row) = read(folder, |view| table::patient::get(view, id))? else { return Ok(None) };
     Ok(Some(with_cards(folder, keys, &row)?).filter(|patient| patient.plan() == Some(plan)))
-}
-
-/// Looks for the patient of a plan among those whose cards were not decrypted yet.
-///
-/// # Errors
-/// [`Failure::RecordsDamaged`] if a card that cannot be decrypted may belong to the plan.
-fn find_holder(folder: &DataFolder, keys: &Keys, plan: PlanId) -> ActionResult<Option<i64>> {
-    let oldest = read(folder, table::issued::oldest_of_each)?;
-    let mut holders = folder.plan_holders.borrow_mut();
-    let known: BTreeSet<i64> = holders.values().copied().collect();
-    let mut damaged = 0;
-    for row in oldest.iter().filter(|row| !known.contains(&row.patient)) {
-        let Some(claimed) = claimed_plan(keys, row) else {
-            damaged += 1;
-            continue;
-        };
-        holders.insert(claimed, row.patient);
-        if claimed == plan {
-            return Ok(Some(row.patient));
-        }
-    }
-    if damaged == 0 { Ok(None) } else { Err(records_damaged(damaged)) }
 }
 
 /// Everything that was received from a patient.
@@ -212,7 +189,7 @@ pub(super) fn read<T>(folder: &DataFolder, look: impl FnOnce(&View<'_>) -> Resul
     folder.home.store().read(look).map_err(refuse::store(folder.home.dir()))
 }
 
-fn records_damaged(number: usize) -> Failure {
+pub(super) fn records_damaged(number: usize) -> Failure {
     Failure::RecordsDamaged { n: u16::try_from(number).unwrap_or(u16::MAX) }
 }
 
@@ -265,11 +242,6 @@ fn open_card(folder: &DataFolder, keys: &Keys, row: &table::issued::Issued) -> O
     Some(card)
 }
 
-/// The plan that a card says it is of. That the row is the clinic's own, its sealing says; its signature is not checked.
-fn claimed_plan(keys: &Keys, row: &table::issued::Issued) -> Option<PlanId> {
-    Some(format::card::open(&card_bytes(keys, row)?).ok()?.claimed_plan())
-}
-
 /// The signed bytes of a card.
 pub(crate) fn card_bytes(keys: &Keys, row: &table::issued::Issued) -> Option<Vec<u8>> {
     rows::open(keys, &sealed::issued_place(row.id, row.patient, row.revision), &row.sealed).ok()
@@ -316,7 +288,7 @@ mod tests {
             Arc::ptr_eq(&first, &patients(&folder).expect("one").patients[0].as_ref().expect("whole").cards[&1]),
             "in the list neither"
         );
-        let issued = read(&folder, table::issued::oldest_of_each).expect("readable").swap_remove(0);
+        let issued = read(&folder, |view| table::issued::oldest_of_each_above(view, 0)).expect("readable").swap_remove(0);
         let changed = table::issued::Issued { sealed: b"damaged".to_vec(), ..issued };
         let keys = lock::unlocked_keys(&folder).expect("unlocked");
         assert!(open_card(&folder, keys, &changed).is_none(), "the number of a row says nothing about its bytes");

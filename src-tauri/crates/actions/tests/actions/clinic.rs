@@ -9,8 +9,9 @@ use exercises::plan::{Activity, Aftercare, Complaint, Side};
 use exercises::score::Score;
 use wire::Failure;
 use wire::app::{LockState, Role};
-use wire::clinic::{AddPatientRequest, IssueRequest, Outcome};
+use wire::clinic::{AddPatientRequest, IssueRequest};
 use wire::patient::{CardSource, SealRequest, TakeCardRequest};
+use wire::receiving::Outcome;
 
 #[test]
 fn while_locked_nothing_is_shown_or_done() {

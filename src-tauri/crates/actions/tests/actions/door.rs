@@ -10,8 +10,9 @@ use store::Home;
 use store::table::keys;
 use wire::Failure;
 use wire::app::{LockState, Role};
-use wire::clinic::{Outcome, PassphraseStrength};
+use wire::clinic::PassphraseStrength;
 use wire::patient::{CardSource, SealRequest, TakeCardRequest};
+use wire::receiving::Outcome;
 
 const NEW: &str = "eight brown wrens in a kettle";
 

@@ -21,7 +21,8 @@ use format::card::Card;
 use proptest::prelude::*;
 use std::collections::{BTreeMap, BTreeSet};
 use std::path::Path;
-use wire::clinic::{Outcome, ReviewPage};
+use wire::clinic::ReviewPage;
+use wire::receiving::Outcome;
 use words::{Locale, Words};
 
 /// The example's plan in two revisions.

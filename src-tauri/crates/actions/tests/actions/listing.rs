@@ -9,8 +9,8 @@ use chrono::NaiveDate;
 use rusqlite::Connection;
 use std::path::Path;
 use wire::app::Role;
-use wire::clinic::Outcome;
 use wire::patient::{CardSource, SealRequest, TakeCardRequest};
+use wire::receiving::Outcome;
 
 /// Code, last day covered and damage of each line.
 fn lines(folder: &DataFolder, moment: &Moment) -> Vec<(String, Option<NaiveDate>, bool)> {

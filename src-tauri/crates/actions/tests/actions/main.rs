@@ -19,6 +19,7 @@ mod phone;
 mod plan_cache;
 mod prescribing;
 mod receiving;
+mod receiving_many;
 mod records;
 mod refitting;
 mod reminders;

@@ -12,8 +12,9 @@ use exercises::time::DayNumber;
 use format::card::Card;
 use std::path::Path;
 use wire::Failure;
-use wire::clinic::{IssueRequest, Outcome, Receipt, ReceiptNotice, ReviewNotice};
+use wire::clinic::{IssueRequest, ReviewNotice};
 use wire::patient::{CardSource, SealRequest, TakeCardRequest, TroubleRequest};
+use wire::receiving::{Outcome, Receipt, ReceiptNotice};
 
 fn take(patient: &mut Patient, text: &str, moment: &str) {
     let request = TakeCardRequest { source: CardSource::Text(text.to_owned()), agreed: Vec::new() };

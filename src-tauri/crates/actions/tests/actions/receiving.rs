@@ -9,8 +9,9 @@ use std::path::Path;
 use store::{Home, StoreError, Tx, table};
 use wire::Failure;
 use wire::app::Role;
-use wire::clinic::{AddPatientRequest, IssueRequest, MAX_FILES, Outcome, StoreNotice};
+use wire::clinic::{AddPatientRequest, IssueRequest, StoreNotice};
 use wire::patient::{CardSource, SealRequest, TakeCardRequest};
+use wire::receiving::{MAX_FILES, Outcome};
 
 /// The rows of the two patients of [`two_patients`].
 pub const K17: i64 = 1;
@@ -162,7 +163,7 @@ fn files_beyond_the_limit_of_the_window_are_refused_and_the_others_received() {
     let mut folder = clinic(dir.path());
     let files: Vec<_> = (0..MAX_FILES + 2).map(|place| (place.to_string(), "bm8gc3VtbWFyeQ==".to_owned())).collect();
     let receipts = receiving::receive(&mut folder, &at("11-26T08:00"), receiving::from_window(files)).expect("open");
-    let too_many = Outcome::Refused(Failure::TooManyFiles { most: MAX_FILES as u8 });
+    let too_many = Outcome::Refused(Failure::TooManyFiles { most: MAX_FILES as u32 });
     let (read, beyond) = receipts.split_at(MAX_FILES);
     assert!(read.iter().all(|receipt| receipt.outcome == Outcome::Refused(Failure::SummaryForeign)));
     assert_eq!(beyond.iter().map(|receipt| &receipt.outcome).collect::<Vec<_>>(), [&too_many; 2]);

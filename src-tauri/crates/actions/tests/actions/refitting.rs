@@ -9,8 +9,8 @@ use exercises::id::ItemId;
 use exercises::plan::{Days, Pattern, Schedule};
 use exercises::slots::SlotRef;
 use wire::Failure;
-use wire::clinic::Outcome;
 use wire::patient::{CardSource, RefitRequest, SealRequest, SlotRequest, TakeCardRequest};
+use wire::receiving::Outcome;
 
 const HOLD: ItemId = ItemId(1);
 /// The card's times of the hold, and those to which it is moved, as minutes of the day.

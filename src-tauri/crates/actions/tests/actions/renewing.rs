@@ -11,8 +11,9 @@ use store::table::keys;
 use vault::{Keys, Passphrase};
 use wire::Failure;
 use wire::app::LockState;
-use wire::clinic::{AddPatientRequest, IssueRequest, IssuedCard, Outcome, ReceiptNotice, StoreNotice};
+use wire::clinic::{AddPatientRequest, IssueRequest, IssuedCard, StoreNotice};
 use wire::patient::{CardPreview, CardSource, SealRequest, TakeCardRequest};
+use wire::receiving::{Outcome, ReceiptNotice};
 
 const KEPT: &str = "eight brown wrens in a kettle";
 

@@ -8,7 +8,8 @@ use rusqlite::Connection;
 use rusqlite::types::Value;
 use std::path::{Path, PathBuf};
 use wire::Failure;
-use wire::clinic::{AskKeep, Outcome, StoreNotice};
+use wire::clinic::{AskKeep, StoreNotice};
+use wire::receiving::Outcome;
 
 /// A clinic with two patients, who have cards, summaries, devices and drafts; the first one has a second card.
 pub fn full(dir: &Path) {

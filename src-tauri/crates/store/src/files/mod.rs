@@ -13,11 +13,13 @@ use tempfile::NamedTempFile;
 
 mod fault;
 mod identity;
+mod inside;
 mod lock;
 
 use fault::at;
 pub use fault::{FileError, FileFault};
 pub(crate) use identity::{Identity, identity};
+pub use inside::{Inside, InsideKind, inside, is_folder};
 pub(crate) use lock::{Lock, lock};
 
 /// How the names of unfinished files begin, including those that SQLite keeps next to an unfinished database.
@@ -203,14 +205,15 @@ pub fn read(path: &Path, cap: u64) -> Result<Vec<u8>, FileError> {
         // Checked before opening, because opening a pipe would wait for its other end.
         return Err(FileError { path: path.into(), fault: FileFault::NotAFile });
     }
+    let too_big = || FileError { path: path.into(), fault: FileFault::TooBig { cap } };
+    if facts.len() > cap {
+        return Err(too_big());
+    }
     let mut bytes = Vec::new();
     let file = File::open(path).map_err(at(path))?;
     // Reads one byte more than allowed, to detect a file that is too big even if it grows meanwhile.
     file.take(cap.saturating_add(1)).read_to_end(&mut bytes).map_err(at(path))?;
-    if bytes.len() as u64 > cap {
-        return Err(FileError { path: path.into(), fault: FileFault::TooBig { cap } });
-    }
-    Ok(bytes)
+    if bytes.len() as u64 > cap { Err(too_big()) } else { Ok(bytes) }
 }
 
 /// Reads a secret of at most `cap` bytes: from a plain file that only its owner can read, or from a pipe until its other end closes it.

@@ -69,13 +69,13 @@ pub fn update(tx: &Tx<'_>, id: i64, sealed: &[u8]) -> Result<(), StoreError> {
     }
 }
 
-/// The first card of every patient who has one, ordered by patient.
-pub fn oldest_of_each(view: &View<'_>) -> Result<Vec<Issued>, StoreError> {
+/// The first card of every patient whose first card is above this row, ordered by row.
+pub fn oldest_of_each_above(view: &View<'_>, row: i64) -> Result<Vec<Issued>, StoreError> {
     let mut query = view.sql().prepare_cached(
         "SELECT id, patient, revision, sealed FROM issued AS mine
-         WHERE revision = (SELECT min(revision) FROM issued WHERE patient = mine.patient) ORDER BY patient",
+         WHERE id > ?1 AND revision = (SELECT min(revision) FROM issued WHERE patient = mine.patient) ORDER BY id",
     )?;
-    Ok(query.query_map([], read)?.collect::<Result<_, _>>()?)
+    Ok(query.query_map([row], read)?.collect::<Result<_, _>>()?)
 }
 
 fn read(row: &Row<'_>) -> rusqlite::Result<Issued> {

@@ -110,11 +110,11 @@ pub enum Clinic {
         #[arg(long, value_name = "FILE")]
         out: PathBuf,
     },
-    /// Receive encrypted summaries: files, or pictures (PNG, JPEG) of their codes, in any order
+    /// Receive encrypted summaries: files, pictures (PNG, JPEG) of their codes, or folders with such files, in any order
     Receive {
-        /// The files and pictures
-        #[arg(required = true)]
-        files: Vec<PathBuf>,
+        /// The files and pictures, and folders: of these and of four levels below, files that end in .age, .png, .jpg or .jpeg
+        #[arg(required = true, value_name = "PATH")]
+        paths: Vec<PathBuf>,
     },
     /// Show the review of a patient, or write it for a spreadsheet or a medical record
     Review {

@@ -87,13 +87,13 @@ fn files_foreign_pictures_and_frames_of_two_sealings_are_distinguished() {
     let mixed = [&second[0], &names[1], &card, &file, &names[0]].into_iter().chain(&names[2..]);
     let said = place.run(&receive(mixed));
     assert_eq!(said.code, Some(1), "{said:?}");
-    assert_eq!(said.out.lines().count(), 2, "the file and the whole sealing: {said:?}");
+    assert_eq!(said.out.lines().count(), 3, "the file, the whole sealing, and how many of each: {said:?}");
     assert!(said.out.contains("summary.age: K17, ") && said.out.contains("frame-02.png, frames/frame-01.png"), "{said:?}");
     let refused: Vec<&str> = said.err.lines().collect();
     assert_eq!(refused.len(), 2, "{said:?}");
     let lone = format!("second/frame-01.png: 1 of {} codes were read. Missing: 2", second.len());
-    assert!(refused[0].starts_with(&lone), "{said:?}");
-    assert!(refused[1].starts_with("card/card.png: This is a plan card, not a summary"), "{said:?}");
+    assert!(refused[0].starts_with("card/card.png: This is a plan card, not a summary"), "{said:?}");
+    assert!(refused[1].starts_with(&lone), "once all pictures were read: {said:?}");
 }
 
 #[test]

@@ -126,7 +126,8 @@ fn of_several_summaries_the_good_ones_are_kept() {
     let place = Place::prepared();
     place.write("list.txt", "a shopping list");
     let said = place.run(&clinic(&["receive", "list.txt", "summary.age", "missing.age"]));
-    assert_eq!((said.code, said.out.as_str()), (Some(1), "summary.age: K17, 2 new days.\n"), "{said:?}");
+    let out = "summary.age: K17, 2 new days.\nNew: 1 · known already: 0 · refused: 2\n";
+    assert_eq!((said.code, said.out.as_str()), (Some(1), out), "{said:?}");
     let refusals: Vec<&str> = said.err.lines().collect();
     assert_eq!(refusals.len(), 2, "{said:?}");
     assert!(refusals[0].starts_with("list.txt: This is not an encrypted Carryover summary."), "{said:?}");
@@ -201,7 +202,7 @@ fn with_json_every_command_prints_one_object_a_line() {
     assert_eq!(json(&start)[0]["clinic"], "Elm Row");
     assert_eq!(json(&clinic(&["add", "M-2"]))[0]["added"], "M-2");
     assert_eq!(json(&clinic(&["issue", "M-2", "plan.toml", "--out", "m2"]))[0]["files"].as_array().map(Vec::len), Some(4));
-    assert_eq!(json(&clinic(&["receive", "summary.age", "summary.age"])).len(), 2);
+    assert_eq!(json(&clinic(&["receive", "summary.age", "summary.age"])).len(), 3, "each, and how many");
     assert_eq!(json(&clinic(&["review", "K17"]))[0]["code"], "K17");
     assert!(json(&["example", "norms"])[0]["example"].as_str().is_some_and(|text| text.contains("[[row]]")));
     assert!(json(&clinic(&["norms"]))[0]["norms"].is_null());

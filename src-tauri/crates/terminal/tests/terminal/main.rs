@@ -22,6 +22,7 @@ mod own_exercises;
 mod patients;
 mod place;
 mod put_back;
+mod receiving;
 mod records;
 mod renewing;
 mod sockets;

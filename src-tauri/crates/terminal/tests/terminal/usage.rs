@@ -19,7 +19,7 @@ fn wrong_usage_differs_from_a_refusal() {
         ),
         (&["patient", "--plan", "first", "now"], "16 digits"),
         (&["patient", "summary", "--out", "x.age"], "--until <DATE>"),
-        (&["clinic", "receive"], "<FILES>..."),
+        (&["clinic", "receive"], "<PATH>..."),
         (&["sway", "--trial", "x.csv", "--on", "0"], "--off <S>"),
         (&["sway", "--trial", "x.csv", "--on", "nan", "--off", "1"], "a finite number"),
         (&["trend", "--series", "x.csv", "--mdc=-1"], "a number, 0 or more"),

@@ -35,8 +35,32 @@ patient-code-hint = 1 to 12 letters, digits or hyphens.
 patient-name = Name (optional)
 patient-name-hint = Stays in this clinic's data. It is never on a card or in a summary.
 receive-summaries = Receive summaries
-receive-what = Choose the files that patients saved for the visit, or photos of the codes on their screens. You can choose several at once.
+receive-what = Choose the files that patients saved for the visit, or photos of the codes on their screens: as many as you like, or a whole folder.
+receive-drop = You can also drop files or a folder on this window.
+receive-drop-here = Drop them to receive them.
 choose-files = Choose files
+choose-folder = Choose a folder
+# How far it is: the number of files that are done, and of all.
+# $done (Number)
+# $of (Number)
+receive-progress = { $done } of { $of }
+receive-stop = Stop receiving
+# How many summaries were new, known already, and refused.
+# $new (Number)
+# $known (Number)
+# $refused (Number)
+receive-counts = New: { $new } · known already: { $known } · refused: { $refused }
+receive-stopped = { $n ->
+        [one] Stopped. { $n } file was not touched. What was received is kept.
+       *[other] Stopped. { $n } files were not touched. What was received is kept.
+    }
+# What else is in a folder that was received.
+receive-passed-over = { $n ->
+        [one] { $n } other file or folder was left alone. From a folder, and four levels down in it, files that end in .age, .png, .jpg or .jpeg are received.
+       *[other] { $n } other files or folders were left alone. From a folder, and four levels down in it, files that end in .age, .png, .jpg or .jpeg are received.
+    }
+receive-nothing = There is nothing to receive in it. From a folder, and four levels down in it, files that end in .age, .png, .jpg or .jpeg are received.
+receive-more = Show more
 # The next three: the date of the next visit, in a line of the list.
 list-visit-on = visit on { $date }
 list-visit-today = visit today

@@ -40,7 +40,7 @@ failure-picture-too-big = The picture is too large. Pictures of up to { $most } 
 failure-picture-too-big-advice = Take it with the camera's usual size, not the largest one.
 # $most (Number)
 failure-too-many-files = Too many files at once. Up to { $most } can be received in one go.
-failure-too-many-files-advice = Receive the others afterwards.
+failure-too-many-files-advice = Receive them in parts.
 # $file: its name. $most: one of the messages size-…
 failure-file-too-big = { $file } is larger than the limit of { $most }.
 failure-file-too-big-advice = Choose the right file.

@@ -35,8 +35,29 @@ patient-code-hint = De 1 a 12 letras, cifras o guiones.
 patient-name = Nombre (puede dejarlo vacío)
 patient-name-hint = Se queda en los datos de la clínica; nunca va en una tarjeta ni en un resumen.
 receive-summaries = Recibir resúmenes
-receive-what = Elija los archivos que los pacientes guardaron para la visita, o las fotos de los códigos que mostraron. Puede elegir varios a la vez.
+receive-what = Elija los archivos que los pacientes guardaron para la visita, o las fotos de los códigos que mostraron: todos los que quiera, o una carpeta entera.
+receive-drop = También puede soltar archivos o una carpeta sobre esta ventana.
+receive-drop-here = Suéltelos para recibirlos.
 choose-files = Elegir archivos
+choose-folder = Elegir una carpeta
+# $done (Number)
+# $of (Number)
+receive-progress = { $done } de { $of }
+receive-stop = Dejar de recibir
+# $new (Number)
+# $known (Number)
+# $refused (Number)
+receive-counts = Nuevos: { $new } · ya conocidos: { $known } · rechazados: { $refused }
+receive-stopped = { $n ->
+        [one] Interrumpido. { $n } archivo no se ha tocado. Lo recibido se conserva.
+       *[other] Interrumpido. { $n } archivos no se han tocado. Lo recibido se conserva.
+    }
+receive-passed-over = { $n ->
+        [one] { $n } archivo o carpeta más se ha dejado como estaba. De una carpeta, y hasta cuatro niveles por debajo, se reciben los archivos que terminan en .age, .png, .jpg o .jpeg.
+       *[other] { $n } archivos o carpetas más se han dejado como estaban. De una carpeta, y hasta cuatro niveles por debajo, se reciben los archivos que terminan en .age, .png, .jpg o .jpeg.
+    }
+receive-nothing = No contiene nada que recibir. De una carpeta, y hasta cuatro niveles por debajo, se reciben los archivos que terminan en .age, .png, .jpg o .jpeg.
+receive-more = Mostrar más
 list-visit-on = cita el { $date }
 list-visit-today = cita hoy
 list-visit-was = la cita era el { $date }

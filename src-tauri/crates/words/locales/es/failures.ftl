@@ -36,7 +36,7 @@ failure-not-a-picture-advice = Elija la imagen, el texto o el archivo de la tarj
 failure-picture-too-big = La imagen es demasiado grande. Se pueden leer imágenes de hasta { $most } megapíxeles.
 failure-picture-too-big-advice = Haga la foto con el tamaño habitual de la cámara, no con el más grande.
 failure-too-many-files = Son demasiados archivos a la vez. Se pueden recibir hasta { $most } de una vez.
-failure-too-many-files-advice = Reciba los demás después.
+failure-too-many-files-advice = Recíbalos por partes.
 # $file: su nombre. $most: uno de los mensajes size-...
 failure-file-too-big = { $file } supera el límite de { $most }.
 failure-file-too-big-advice = Elija el archivo correcto.

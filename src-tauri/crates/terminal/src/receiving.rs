@@ -1,0 +1,55 @@
+//! `carryover clinic receive`.
+
+use crate::Done;
+use crate::out::Out;
+use actions::clinic::receiving::{self, Listing, by_path};
+use actions::{DataFolder, Moment};
+use serde_json::json;
+use std::path::PathBuf;
+use wire::receiving::{Counts, Outcome, Receipt};
+
+/// Receives the files, and those in the folders. What a line says was received is stored when the line is printed. Ends at the first file
+/// for which the data folder could not be written; the files after it are not read.
+pub fn run(folder: &mut DataFolder, moment: &Moment, paths: &[PathBuf], out: &mut Out) -> Done {
+    let listing = Listing::of(paths.iter().map(PathBuf::as_path), by_path)?;
+    let (of, passed_over) = (listing.len(), listing.passed_over);
+    let (mut counts, mut read, mut ended) = (Counts::default(), 0, false);
+    let files = listing.read().inspect(|_| read += 1);
+    receiving::receive_each(folder, moment, files, |receipts| {
+        out.clear_progress();
+        for receipt in &receipts {
+            counts.add(&receipt.outcome);
+            say(receipt, out);
+        }
+        out.progress(|words| words.receive_progress(counts.all(), of));
+        ended = receipts.iter().any(Receipt::ends_receiving);
+        !ended
+    })?;
+    out.clear_progress();
+    // Codes in pictures that were read wait for the last file.
+    let untouched = if ended && read < of { of - counts.all() as usize } else { 0 };
+    if untouched > 0 {
+        out.note(&out.words.receive_stopped(untouched));
+    }
+    if passed_over > 0 {
+        out.note(&out.words.receive_passed_over(passed_over));
+    }
+    if counts.all() != 1 {
+        let object = json!({ "counts": counts, "passed_over": passed_over, "untouched": untouched });
+        out.say(|words| words.receive_counts(counts.new, counts.known, counts.refused), || object);
+    }
+    Ok(counts.refused == 0)
+}
+
+fn say(receipt: &Receipt, out: &mut Out) {
+    let Outcome::Refused(failure) = &receipt.outcome else {
+        return out.say(|words| words.receipt(receipt), || json!(receipt));
+    };
+    if out.json() {
+        let refusal = out.words.failure(failure);
+        let line = json!({ "file": receipt.file, "refused": failure, "fault": refusal.fault, "advice": refusal.advice });
+        out.say_to_stderr(&line.to_string());
+    } else {
+        out.say_to_stderr(&out.words.receipt(receipt));
+    }
+}
