@@ -74,7 +74,7 @@ pub fn run(args: &Args, passphrase_file: Option<&Path>, what: &Clinic, clock: &C
             let what = review::What { code: code.as_deref(), form: *form, with_name: *with_name, file: file.as_deref() };
             review::run(&folder, &moment, &what, out)
         }
-        Clinic::Patients => list(&folder, &moment, out),
+        Clinic::Patients => list(&mut folder, &moment, out),
         Clinic::Print { code, diary, letter, out: file } => {
             let what = if *diary { Printed::Diary } else { Printed::HandOut };
             printing::run(&mut folder, &moment, &PrintRequest { code: code.clone(), what, letter: *letter }, file, out)
@@ -142,8 +142,8 @@ fn warn(notice: &StoreNotice, out: &Out) {
 }
 
 /// Prints a line for each patient.
-fn list(folder: &DataFolder, moment: &Moment, out: &mut Out) -> Done {
-    let PatientList { lines, notices } = patients::list(folder, moment)?;
+fn list(folder: &mut DataFolder, moment: &Moment, out: &mut Out) -> Done {
+    let PatientList { lines, notices } = patients::show(folder, moment)?;
     for line in lines {
         let text = |words: Words| match line.damaged {
             true => format!("{}\t{}", line.code, words.text(Key::RecordDamaged)),

@@ -1,6 +1,7 @@
 //! What the clinician can do.
 
 pub mod devices;
+mod digests;
 pub mod drafting;
 pub mod idle;
 mod incoming;

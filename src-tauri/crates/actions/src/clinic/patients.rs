@@ -1,7 +1,7 @@
 //! The list of patients.
 
 use super::rows::{self, Patient};
-use super::{issuing, lock, own_exercises, renewing, reviewing, sealed};
+use super::{digests, issuing, lock, own_exercises, renewing, reviewing, sealed};
 use crate::{ActionResult, DataFolder, Moment, backup, refuse};
 use exercises::draft::PatientFacts;
 use exercises::plain_text::is_hidden;
@@ -16,6 +16,7 @@ pub fn list(folder: &DataFolder, moment: &Moment) -> ActionResult<PatientList> {
     lock::unlocked_keys(folder)?;
     let state = folder.home.store().state_by_others().map_err(refuse::store(folder.home.dir()))?;
     folder.known_lines.borrow_mut().hold_for(state);
+    digests::take_over(folder)?;
     let (mut lines, mut damaged) = (Vec::new(), 0);
     for row in rows::read(folder, table::patient::all)? {
         match line_of(folder, &row, moment)? {
@@ -29,6 +30,16 @@ pub fn list(folder: &DataFolder, moment: &Moment) -> ActionResult<PatientList> {
     let mut notices = notices(folder)?;
     notices.extend((damaged > 0).then(|| StoreNotice::DamagedRecords { n: u16::try_from(damaged).unwrap_or(u16::MAX) }));
     Ok(PatientList { lines, notices })
+}
+
+/// All patients, as [`list()`]; the lines that had to be made are stored for the next time. That they cannot be is no reason to show none.
+///
+/// # Errors
+/// As for [`list()`].
+pub fn show(folder: &mut DataFolder, moment: &Moment) -> ActionResult<PatientList> {
+    let list = list(folder, moment)?;
+    let _ = digests::store(folder);
+    Ok(list)
 }
 
 /// What was found to be wrong when the store was unlocked: what was changed from outside, and keys that were saved before a renewal.
