@@ -7,6 +7,7 @@
 mod agreed;
 pub mod check;
 pub mod days;
+pub mod differ;
 mod load;
 mod phase;
 pub mod schedule;

@@ -3,6 +3,7 @@
 use leptos::prelude::*;
 use wire::app::{LockState, Role, ShowAppState};
 
+use super::case::Case;
 use super::context::{ClinicContext, Page};
 use super::issued::Issued;
 use super::keys::Keys;
@@ -34,6 +35,7 @@ pub fn Clinic() -> impl IntoView {
         Page::Review(page) => screen(move || view! { <Review page=*page/> }),
         Page::Plan(code, draft) => screen(move || view! { <Compose code draft=*draft/> }),
         Page::Visit(page) => screen(move || view! { <Visit page=*page/> }),
+        Page::Case(page) => screen(move || view! { <Case page=*page/> }),
         Page::Info(page) => {
             screen(move || view! { <ShowInfoPage page role=Role::Clinic back=move || context.show(Page::Patients)/> })
         }

@@ -2,6 +2,7 @@
 
 use leptos::prelude::*;
 use wire::app::{AppState, LockState};
+use wire::cases::{CasePage, ShowCase};
 use wire::clinic::{BeginPlan, IssuedCard, Lock, PatientCode, PlanDraft, ReviewPage, ShowReview};
 use wire::prescribing::OwnEdited;
 use wire::visiting::{ShowVisit, VisitPage};
@@ -26,6 +27,8 @@ pub enum Page {
     Info(InfoPage),
     /// A patient to be removed.
     Remove(String),
+    /// A patient's case, and the plans that were issued.
+    Case(Box<CasePage>),
     /// A card that was issued to a patient.
     Issued(String, Box<IssuedCard>),
     /// The passphrase, the lock and the saved keys.
@@ -43,6 +46,7 @@ enum Left {
     Review(String),
     Plan(String),
     Visit(String),
+    Case(String),
     Info(InfoPage),
     Keys,
     Own,
@@ -111,6 +115,7 @@ impl ClinicContext {
             Page::Review(page) => Left::Review(page.code.clone()),
             Page::Plan(code, _) => Left::Plan(code.clone()),
             Page::Visit(page) => Left::Visit(page.code.clone()),
+            Page::Case(page) => Left::Case(page.code.clone()),
             Page::Info(page) => Left::Info(*page),
             Page::Issued(code, _) => Left::Review(code.clone()),
             Page::Keys => Left::Keys,
@@ -131,6 +136,7 @@ impl ClinicContext {
             Some(Left::Review(code)) => self.review(code),
             Some(Left::Plan(code)) => self.plan(code),
             Some(Left::Visit(code)) => self.visit(code),
+            Some(Left::Case(code)) => self.case(code),
             Some(Left::Info(page)) => self.show(Page::Info(page)),
             Some(Left::Keys) => self.show(Page::Keys),
             Some(Left::Own) => self.show(Page::Own(None)),
@@ -146,6 +152,11 @@ impl ClinicContext {
     /// Opens a patient's visit.
     pub fn visit(self, code: String) {
         self.app.request::<ShowVisit>(PatientCode { code }, move |page| self.show(Page::Visit(Box::new(page))));
+    }
+
+    /// Opens a patient's case.
+    pub fn case(self, code: String) {
+        self.app.request::<ShowCase>(PatientCode { code }, move |page| self.show(Page::Case(Box::new(page))));
     }
 
     /// Opens a patient's next plan.

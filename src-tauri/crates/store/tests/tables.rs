@@ -8,8 +8,8 @@ use std::path::Path;
 use store::table::card::{self, Card};
 use store::table::entry::{self, NewEntry};
 use store::table::{
-    clinician, device, digest, draft, issued, keys, log, manifest, norms, own_exercise, patient, patient_case, plan_set, received,
-    setting, visit,
+    clinician, device, digest, draft, issued, keys, log, manifest, norms, own_exercise, patient, patient_case, plan_set,
+    received, setting, visit,
 };
 use store::{Home, LATEST, StoreError, Tx};
 use support::{database, place};
@@ -169,14 +169,18 @@ fn clinicians_have_names_of_their_own_and_numbers_that_are_not_given_again() {
         let (one, other) = (clinician::insert(tx, "Rowan Hale", b"one")?, clinician::insert(tx, "Ash Lindqvist", b"other")?);
         clinician::replace(tx, one, b"one anew")?;
         clinician::remove(tx, other)?;
-        assert_eq!(clinician::all(tx)?, [clinician::Clinician { id: one, name: "Rowan Hale".into(), sealed: b"one anew".into() }]);
+        assert_eq!(
+            clinician::all(tx)?,
+            [clinician::Clinician { id: one, name: "Rowan Hale".into(), sealed: b"one anew".into() }]
+        );
         assert!(clinician::insert(tx, "Ash Lindqvist", b"again")? > other);
         assert_eq!(clinician::replace(tx, 99, b"x"), Err(StoreError::NoRow { table: "clinician", id: 99 }));
         assert_eq!(clinician::remove(tx, 99), Err(StoreError::NoRow { table: "clinician", id: 99 }));
         Ok(())
     })
     .expect("all allowed");
-    let twice = |tx: &Tx<'_>| clinician::insert(tx, "Rowan Hale", b"x").and_then(|_| clinician::insert(tx, "Rowan Hale", b"x"));
+    let twice =
+        |tx: &Tx<'_>| clinician::insert(tx, "Rowan Hale", b"x").and_then(|_| clinician::insert(tx, "Rowan Hale", b"x"));
     conflict(within(twice), "UNIQUE");
 }
 

@@ -206,6 +206,19 @@ macro_rules! commands {
                 /// Save a review for the medical record.
                 SaveRecord = save_record(RecordRequest) -> Saved;
             }
+
+            cases {
+                /// A patient's case, with the plans that were issued.
+                ShowCase = patient_case(PatientCode) -> CasePage;
+                /// Close a case.
+                CloseCase = close_case(CloseRequest) -> CasePage;
+                /// Open a closed case again.
+                ReopenCase = reopen_case(PatientCode) -> CasePage;
+                /// Give a patient another code or name.
+                RenamePatient = rename_patient(RenameRequest) -> CasePage;
+                /// Save the files of an issued plan's card again, and show it.
+                ShowIssued = show_issued(IssuedRevision) -> IssuedCard;
+            }
         }
     };
 }

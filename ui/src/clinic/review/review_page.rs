@@ -46,6 +46,7 @@ pub fn Review(page: ReviewPage) -> impl IntoView {
         });
     };
     let remove = move |_| clinic.show(Page::Remove(whose.get_value()));
+    let case = move |_| clinic.case(whose.get_value());
     let columns = Signal::derive(move || columns(width.get(), text_scale()));
     provide_context(ReviewContext::new(page, words, columns, next_plan));
     let next = words.text(if has_plan { Key::PlanNext } else { Key::PlanFirst });
@@ -73,7 +74,8 @@ pub fn Review(page: ReviewPage) -> impl IntoView {
             {answers}
             <Devices code=whose.get_value() devices/>
             {has_review.then(|| view! { <Records code=whose.get_value()/> })}
-            <p class="foot-line"><button type="button" class="quiet" on:click=remove>{words.text(Key::PatientRemove)}</button></p>
+            <p class="foot-line"><button type="button" class="quiet" on:click=case>{words.case_of(&whose.get_value())}</button>
+                <button type="button" class="quiet" on:click=remove>{words.text(Key::PatientRemove)}</button></p>
         </main>
     }
 }

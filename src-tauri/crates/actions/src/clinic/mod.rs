@@ -1,5 +1,6 @@
 //! What the clinician can do.
 
+pub mod cases;
 pub mod devices;
 mod digests;
 pub mod drafting;

@@ -2,8 +2,9 @@
 
 use super::incoming::{self, IncomingSummary};
 use super::rows::{self, Patient};
-use super::{devices, lock, numbering, reviewing, sealed};
+use super::{cases, devices, lock, numbering, reviewing, sealed};
 use crate::{ActionResult, DataFolder, Moment, platform, refuse};
+use exercises::closing::in_force;
 use exercises::id::PlanId;
 use exercises::plain_text::shown;
 use exercises::summary::Summary;
@@ -89,6 +90,9 @@ fn one(folder: &mut DataFolder, moment: &Moment, file: &str, sealed: &[u8]) -> A
     }
     if let Some(revision) = numbering::unknown(&patient, std::slice::from_ref(&summary)) {
         notices.push(ReceiptNotice::StoreBehind { revision, next: numbering::next_after(&patient, &received)? });
+    }
+    if let Some(closing) = in_force(&cases::closings(folder, patient.row, &patient.code)?) {
+        notices.push(ReceiptNotice::CaseClosed { on: closing.on });
     }
     if let Some(days) = ahead_days(&patient, moment, &summary) {
         notices.push(ReceiptNotice::ClockAhead { days });

@@ -7,7 +7,8 @@ use store::table::entry::{self, NewEntry};
 use store::table::issued::{self, Issued};
 use store::table::received::{self, Received};
 use store::table::{
-    device, digest, draft, former_log, keys, log, manifest, norms, own_exercise, patient, patient_case, plan_set, setting, visit,
+    device, digest, draft, former_log, keys, log, manifest, norms, own_exercise, patient, patient_case, plan_set, setting,
+    visit,
 };
 use store::{StoreError, Tx, View};
 
