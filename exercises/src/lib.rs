@@ -16,6 +16,7 @@ pub mod catalogue;
 pub mod change;
 pub mod chart;
 mod choice;
+pub mod closing;
 pub mod correct;
 pub mod day_string;
 pub mod draft;

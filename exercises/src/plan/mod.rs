@@ -7,6 +7,7 @@
 mod agreed;
 pub mod check;
 pub mod days;
+pub mod differ;
 mod full_day;
 mod load;
 mod phase;

@@ -121,7 +121,7 @@ pub async fn patients(
     session: State<'_, Session>,
     _args: Args<clinic::ShowPatients>,
 ) -> CommandResult<clinic::ShowPatients> {
-    session.with(|folder, moment| patients::list(folder, moment))
+    session.with(|folder, moment| patients::show(folder, moment))
 }
 
 /// [`wire::clinic::Add`].

@@ -2,6 +2,7 @@
 //! one call.
 
 mod app;
+mod cases;
 mod clinic;
 mod device;
 mod patient;

@@ -58,19 +58,19 @@ fn measure(dir: &Path, number: usize, last: &Summary) {
     };
     receive("the first summary", &mut folder, number - 1);
     receive("a second summary", &mut folder, number / 2);
-    let list = |what: &str, folder: &DataFolder| {
-        let list = timed(what, || patients::list(folder, &moment).expect("unlocked"));
+    let list = |what: &str, folder: &mut DataFolder| {
+        let list = timed(what, || patients::show(folder, &moment).expect("unlocked"));
         assert!(list.notices.is_empty() && list.lines.iter().all(|line| !line.damaged), "{:?}", list.notices);
         assert_eq!(list.lines.len(), number);
     };
-    list("the first list", &folder);
-    list("the list again", &folder);
+    list("the first list", &mut folder);
+    list("the list again", &mut folder);
     receive("a summary after the list", &mut folder, number / 3);
-    list("the list after a summary", &folder);
+    list("the list after a summary", &mut folder);
     timed("a review after the list", || reviewing::page(&folder, &moment, &code(number / 4)).expect("a patient"));
     lock::lock(&mut folder);
     timed("unlocking again", || lock::unlock(&mut folder, PASSPHRASE.into()).expect("the passphrase"));
-    list("the list after unlocking again", &folder);
+    list("the list after unlocking again", &mut folder);
 }
 
 /// The newest card of a patient.

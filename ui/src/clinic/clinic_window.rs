@@ -4,6 +4,7 @@ use leptos::prelude::*;
 use wire::app::{LockState, Role, ShowAppState};
 use wire::receiving::{FILES, FilesEvent};
 
+use super::case::Case;
 use super::context::{ClinicContext, Page};
 use super::diary::Diary;
 use super::issued::Issued;
@@ -42,6 +43,7 @@ pub fn Clinic() -> impl IntoView {
         }),
         Page::Visit(page) => screen(move || view! { <Visit page=*page/> }),
         Page::Diary(page) => screen(move || view! { <Diary page=*page/> }),
+        Page::Case(page) => screen(move || view! { <Case page=*page/> }),
         Page::Info(page) => {
             screen(move || view! { <ShowInfoPage page role=Role::Clinic back=move || context.show(Page::Patients)/> })
         }

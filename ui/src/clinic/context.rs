@@ -2,6 +2,7 @@
 
 use leptos::prelude::*;
 use wire::app::{AppState, LockState};
+use wire::cases::{CasePage, ShowCase};
 use wire::clinic::{BeginPlan, IssuedCard, Lock, PatientCode, PlanDraft, ReviewPage, ShowReview};
 use wire::prescribing::OwnEdited;
 use wire::visiting::{DiaryPage, ShowDiary, ShowVisit, VisitPage};
@@ -31,6 +32,8 @@ pub enum Page {
     Info(InfoPage),
     /// A patient to be removed.
     Remove(String),
+    /// A patient's case, and the plans that were issued.
+    Case(Box<CasePage>),
     /// A card that was issued to a patient.
     Issued(String, Box<IssuedCard>),
     /// The passphrase, the lock and the saved keys.
@@ -50,6 +53,7 @@ enum Left {
     Together(String),
     Visit(String),
     Diary(String),
+    Case(String),
     Info(InfoPage),
     Keys,
     Own,
@@ -123,6 +127,7 @@ impl ClinicContext {
             Page::Together(both) => Left::Together(both.0.code.clone()),
             Page::Visit(page) => Left::Visit(page.code.clone()),
             Page::Diary(page) => Left::Diary(page.code.clone()),
+            Page::Case(page) => Left::Case(page.code.clone()),
             Page::Info(page) => Left::Info(*page),
             Page::Issued(code, _) => Left::Review(code.clone()),
             Page::Keys => Left::Keys,
@@ -146,6 +151,7 @@ impl ClinicContext {
             Some(Left::Together(code)) => self.together(code),
             Some(Left::Visit(code)) => self.visit(code),
             Some(Left::Diary(code)) => self.diary(code),
+            Some(Left::Case(code)) => self.case(code),
             Some(Left::Info(page)) => self.show(Page::Info(page)),
             Some(Left::Keys) => self.show(Page::Keys),
             Some(Left::Own) => self.show(Page::Own(None)),
@@ -166,6 +172,11 @@ impl ClinicContext {
     /// Opens a patient's diary on paper.
     pub fn diary(self, code: String) {
         self.app.request::<ShowDiary>(PatientCode { code }, move |page| self.show(Page::Diary(Box::new(page))));
+    }
+
+    /// Opens a patient's case.
+    pub fn case(self, code: String) {
+        self.app.request::<ShowCase>(PatientCode { code }, move |page| self.show(Page::Case(Box::new(page))));
     }
 
     /// Opens a patient's next plan.

@@ -7,7 +7,7 @@ use words::Key;
 /// A choice among the patients.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Filter {
-    /// Everybody.
+    /// Everybody whose case is open.
     All,
     /// Whoever has an alarm that no card has cleared.
     Alarm,
@@ -17,16 +17,22 @@ pub enum Filter {
     NewSummary,
     /// Of whom nothing was received for two weeks.
     Silent,
+    /// Whose case is closed.
+    Closed,
 }
 
 impl Filter {
     /// All choices, in the order in which they are offered.
-    pub const ALL: [Filter; 5] = [Filter::All, Filter::Alarm, Filter::VisitToday, Filter::NewSummary, Filter::Silent];
+    pub const ALL: [Filter; 6] =
+        [Filter::All, Filter::Alarm, Filter::VisitToday, Filter::NewSummary, Filter::Silent, Filter::Closed];
 
-    /// Whether the patient is shown.
+    /// Whether the patient is shown. Whose case is closed is shown among the closed ones alone.
     pub fn has(self, line: &PatientLine, today: NaiveDate) -> bool {
+        if line.closed.is_some() != (self == Filter::Closed) {
+            return false;
+        }
         match self {
-            Filter::All => true,
+            Filter::All | Filter::Closed => true,
             Filter::Alarm => line.alarms > 0,
             Filter::VisitToday => line.visits_on(today),
             Filter::NewSummary => line.has_new_summary(),
@@ -42,6 +48,7 @@ impl Filter {
             Filter::VisitToday => Key::FilterVisitToday,
             Filter::NewSummary => Key::FilterNewSummary,
             Filter::Silent => Key::FilterSilent,
+            Filter::Closed => Key::FilterClosed,
         }
     }
 }

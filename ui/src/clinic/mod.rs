@@ -1,5 +1,6 @@
 //! The clinician's side of the window.
 
+mod case;
 mod clinic_window;
 mod context;
 mod diary;

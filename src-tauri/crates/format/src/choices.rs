@@ -10,6 +10,7 @@ use exercises::catalogue::{
     Arms, Basis, Contact, End, Equipment, Eyes, Factor, Feet, Furniture, Landmark, Posture, PrescriberFlag, Purpose, Region,
     Sidedness, Surface, Tie, View,
 };
+use exercises::closing::CloseReason;
 use exercises::log::{Barrier, DayOffReason};
 use exercises::plan::{Aftercare, AgeBand, Band, BodySide, Risk, Side};
 use exercises::run::{RunEnd, SetUp, TrialEnd};
@@ -281,6 +282,7 @@ named! {
         Mark = "mark",
     }
     Moment { Before = "before", After = "after", Once = "once" }
+    CloseReason { Finished = "finished", SentOn = "sent-on", StoppedComing = "stopped-coming", Other = "other" }
     Advice { Talk = "talk", Ease = "ease", Reduce = "reduce", Progress = "progress", Keep = "keep" }
     Tie { Band = "band", Strap = "strap", Stick = "stick" }
     End {

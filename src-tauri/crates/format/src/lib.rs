@@ -3,6 +3,7 @@
 
 pub mod calendar;
 pub mod card;
+pub mod case;
 pub mod catalogue;
 pub mod devices;
 pub mod diary_file;

@@ -25,6 +25,7 @@ const STEPS: &[Step] = &[
     &[table::manifest::SQL, table::device::SQL],
     &[table::own_exercise::SQL, table::plan_set::SQL],
     &[table::visit::SQL],
+    &[table::digest::SQL, table::patient_case::SQL, table::clinician::SQL],
 ];
 
 /// The schema version that this program writes.

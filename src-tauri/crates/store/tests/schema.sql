@@ -1,5 +1,5 @@
 PRAGMA application_id = 0x43796f76;
-PRAGMA user_version = 7;
+PRAGMA user_version = 8;
 
 CREATE TABLE card (
     plan BLOB NOT NULL,
@@ -18,7 +18,18 @@ BEGIN SELECT RAISE(ABORT, 'the plan belongs to another clinic'); END;
 CREATE TRIGGER card_stays_as_signed BEFORE UPDATE ON card
 BEGIN SELECT RAISE(ABORT, 'a card is not changed'); END;
 
+CREATE TABLE clinician (
+    id INTEGER NOT NULL PRIMARY KEY AUTOINCREMENT,
+    name TEXT NOT NULL UNIQUE CHECK (length(name) > 0),
+    sealed BLOB NOT NULL CHECK (length(sealed) > 0)
+) STRICT;
+
 CREATE TABLE device (
+    patient INTEGER NOT NULL PRIMARY KEY REFERENCES patient (id) ON DELETE CASCADE,
+    sealed BLOB NOT NULL CHECK (length(sealed) > 0)
+) STRICT;
+
+CREATE TABLE digest (
     patient INTEGER NOT NULL PRIMARY KEY REFERENCES patient (id) ON DELETE CASCADE,
     sealed BLOB NOT NULL CHECK (length(sealed) > 0)
 ) STRICT;
@@ -107,6 +118,11 @@ CREATE TABLE own_exercise (
 
 CREATE TABLE patient (
     id INTEGER NOT NULL PRIMARY KEY AUTOINCREMENT,
+    sealed BLOB NOT NULL CHECK (length(sealed) > 0)
+) STRICT;
+
+CREATE TABLE patient_case (
+    patient INTEGER NOT NULL PRIMARY KEY REFERENCES patient (id) ON DELETE CASCADE,
     sealed BLOB NOT NULL CHECK (length(sealed) > 0)
 ) STRICT;
 

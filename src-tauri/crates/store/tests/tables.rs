@@ -8,7 +8,8 @@ use std::path::Path;
 use store::table::card::{self, Card};
 use store::table::entry::{self, NewEntry};
 use store::table::{
-    device, draft, issued, keys, log, manifest, norms, own_exercise, patient, plan_set, received, setting, visit,
+    clinician, device, digest, draft, issued, keys, log, manifest, norms, own_exercise, patient, patient_case, plan_set,
+    received, setting, visit,
 };
 use store::{Home, LATEST, StoreError, Tx};
 use support::{database, place};
@@ -138,6 +139,49 @@ fn entries_of_visits_are_added_and_never_changed_and_go_with_their_patient() {
     conflict(within(|tx| visit::insert(tx, 99, sealed(b"x"))), "FOREIGN KEY");
     let empty = |tx: &Tx<'_>| patient::insert(tx, sealed(b"one")).and_then(|one| visit::insert(tx, one, sealed(b"")));
     conflict(within(empty), "length(sealed) > 0");
+}
+
+#[test]
+fn a_digest_and_a_case_are_replaced_and_go_with_their_patient() {
+    within(|tx| {
+        let (one, other) = (patient::insert(tx, sealed(b"one"))?, patient::insert(tx, sealed(b"other"))?);
+        for patient in [one, other] {
+            digest::put(tx, patient, b"first")?;
+            patient_case::put(tx, patient, b"closed")?;
+        }
+        digest::put(tx, one, b"second")?;
+        patient_case::put(tx, one, b"reopened")?;
+        assert_eq!(digest::all(tx)?, [(one, b"second".to_vec()), (other, b"first".to_vec())]);
+        patient::remove(tx, other)?;
+        assert_eq!(digest::all(tx)?.len(), 1);
+        assert_eq!(patient_case::all(tx)?, [(one, b"reopened".to_vec())]);
+        assert_eq!((patient_case::get(tx, one)?, patient_case::get(tx, other)?), (Some(b"reopened".to_vec()), None));
+        Ok(())
+    })
+    .expect("all allowed");
+    conflict(within(|tx| digest::put(tx, 99, b"x")), "FOREIGN KEY");
+    conflict(within(|tx| patient_case::put(tx, 99, b"x")), "FOREIGN KEY");
+}
+
+#[test]
+fn clinicians_have_names_of_their_own_and_numbers_that_are_not_given_again() {
+    within(|tx| {
+        let (one, other) = (clinician::insert(tx, "Rowan Hale", b"one")?, clinician::insert(tx, "Ash Lindqvist", b"other")?);
+        clinician::replace(tx, one, b"one anew")?;
+        clinician::remove(tx, other)?;
+        assert_eq!(
+            clinician::all(tx)?,
+            [clinician::Clinician { id: one, name: "Rowan Hale".into(), sealed: b"one anew".into() }]
+        );
+        assert!(clinician::insert(tx, "Ash Lindqvist", b"again")? > other);
+        assert_eq!(clinician::replace(tx, 99, b"x"), Err(StoreError::NoRow { table: "clinician", id: 99 }));
+        assert_eq!(clinician::remove(tx, 99), Err(StoreError::NoRow { table: "clinician", id: 99 }));
+        Ok(())
+    })
+    .expect("all allowed");
+    let twice =
+        |tx: &Tx<'_>| clinician::insert(tx, "Rowan Hale", b"x").and_then(|_| clinician::insert(tx, "Rowan Hale", b"x"));
+    conflict(within(twice), "UNIQUE");
 }
 
 #[test]
@@ -452,6 +496,12 @@ fn databases_of_all_versions_open() {
                 let since_6 = |rows: usize| rows == usize::from(version >= 6);
                 let entries = visit::of_patient(view, patients[0].id)?;
                 assert_eq!(entries.len(), usize::from(version >= 7), "version {version}");
+                let since_8 = [
+                    digest::all(view)?.len(),
+                    usize::from(patient_case::get(view, patients[0].id)?.is_some()),
+                    clinician::all(view)?.len(),
+                ];
+                assert_eq!(since_8, [usize::from(version >= 8); 3], "version {version}");
                 assert!(since_6(own_exercise::all(view)?.len()) && since_6(plan_set::all(view)?.len()), "version {version}");
                 Ok::<_, StoreError>(())
             })

@@ -2,6 +2,7 @@
 
 use crate::Done;
 use crate::args::{Args, Clinic, Form};
+use crate::case;
 use crate::facts;
 use crate::handing_over;
 use crate::home;
@@ -15,12 +16,13 @@ use crate::review;
 use crate::secrets;
 use crate::visiting;
 use actions::clinic::issuing::save_again;
-use actions::clinic::{devices, lock, norms, paper_diary, passphrase, patients, renewing, saved_keys};
+use actions::clinic::{cases, devices, lock, norms, paper_diary, passphrase, patients, renewing, saved_keys};
 use actions::{ActionResult, Clock, DataFolder, Moment, platform};
 use exercises::norms::ClinicTable;
 use serde_json::json;
 use std::path::Path;
 use wire::app::LockState;
+use wire::cases::CloseRequest;
 use wire::clinic::{AddPatientRequest, DeviceLine, PatientList, RemovePatientRequest, StoreNotice};
 use wire::visiting::{DiaryRequest, PrintRequest, Printed};
 use wire::{Failure, Secret};
@@ -85,10 +87,22 @@ pub fn run(args: &Args, passphrase_file: Option<&Path>, what: &Clinic, clock: &C
             let what = review::What { code: code.as_deref(), form: *form, with_name: *with_name, file: file.as_deref() };
             review::run(&folder, &moment, &what, out)
         }
-        Clinic::Patients => list(&folder, &moment, out),
-        Clinic::Print { code, diary, letter, out: file } => {
+        Clinic::Patients { closed } => list(&mut folder, &moment, *closed, out),
+        Clinic::Close { code, reason, words } => {
+            let asked = CloseRequest { code: code.clone(), reason: *reason, words: words.clone() };
+            case::show(&cases::close(&mut folder, &moment, &asked)?, out)
+        }
+        Clinic::Reopen { code } => case::show(&cases::reopen(&mut folder, &moment, code)?, out),
+        Clinic::Rename { code, to, name, name_file } => {
+            let typed = name_file.as_deref().map(secrets::name).transpose()?;
+            let name = name.clone().or_else(|| typed.map(|name| name.expose().to_owned()));
+            case::rename(&mut folder, &moment, code, to.as_deref(), name, out)
+        }
+        Clinic::Plans { code } => case::plans(&cases::page(&folder, &moment, code)?, out),
+        Clinic::Print { code, revision, diary, letter, out: file } => {
             let what = if *diary { Printed::Diary } else { Printed::HandOut };
-            printing::run(&mut folder, &moment, &PrintRequest { code: code.clone(), what, letter: *letter }, file, out)
+            let asked = PrintRequest { code: code.clone(), what, revision: *revision, letter: *letter };
+            printing::run(&mut folder, &moment, &asked, file, out)
         }
         Clinic::Diary { code, file } => on_paper(&mut folder, &moment, code, file.as_deref(), out),
         Clinic::Visit { what } => visiting::run(&mut folder, &moment, what, out),
@@ -153,13 +167,16 @@ fn warn(notice: &StoreNotice, out: &Out) {
     out.say_to_stderr(&if out.json() { json!({ "warning": said, "notice": notice }).to_string() } else { said });
 }
 
-/// Prints a line for each patient.
-fn list(folder: &DataFolder, moment: &Moment, out: &mut Out) -> Done {
-    let PatientList { lines, notices } = patients::list(folder, moment)?;
-    for line in lines {
+/// Prints a line for each patient whose case is open, or closed.
+fn list(folder: &mut DataFolder, moment: &Moment, closed: bool, out: &mut Out) -> Done {
+    let PatientList { lines, notices } = patients::show(folder, moment)?;
+    for line in lines.into_iter().filter(|line| line.closed.is_some() == closed) {
         let text = |words: Words| match line.damaged {
             true => format!("{}\t{}", line.code, words.text(Key::RecordDamaged)),
-            false => format!("{}\t{}", line.code, line.alarms),
+            false => match line.closed {
+                Some((on, reason)) => format!("{}\t{on}\t{}", line.code, words.close_reason(reason)),
+                None => format!("{}\t{}", line.code, line.alarms),
+            },
         };
         out.say(text, || json!(line));
     }

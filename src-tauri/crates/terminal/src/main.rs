@@ -6,6 +6,7 @@
 mod analysis;
 mod args;
 mod backup;
+mod case;
 mod catalogue;
 mod clinic;
 mod device;

@@ -18,7 +18,7 @@ pub fn report(
     out: &mut Out,
 ) -> Done {
     let (Some(code), Some(file)) = (code, file) else { return Err(Failure::ReportOfOne) };
-    let request = PrintRequest { code: code.to_owned(), what: Printed::Report, letter };
+    let request = PrintRequest { code: code.to_owned(), what: Printed::Report, revision: None, letter };
     let saved = printing::save(folder, moment, &request, Some(file))?;
     out.say(|_| saved.path.clone(), || json!({ "files": [file], "bytes": saved.bytes }));
     Ok(true)

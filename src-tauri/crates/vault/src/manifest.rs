@@ -16,6 +16,7 @@ use crate::{Keys, labels};
 use hmac::{Hmac, Mac};
 use sha2::Sha256;
 use std::collections::{BTreeMap, BTreeSet};
+use std::fmt;
 
 const VERSION: u8 = 1;
 /// Length of a patient's part, in bytes.
@@ -50,9 +51,9 @@ impl RowSums {
     }
 }
 
-/// The rows of one patient.
+/// The rows of one patient: two are equal only if no row was added, removed or changed in between.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
-struct Rows {
+pub struct Rows {
     number: u32,
     sum: [u8; 32],
 }
@@ -98,12 +99,25 @@ impl Manifest {
         self.of.remove(&patient);
     }
 
+    /// The rows of a patient; those of one who has none are equal to no others.
+    pub fn rows_of(&self, patient: i64) -> Rows {
+        self.of.get(&patient).copied().unwrap_or_default()
+    }
+
+    /// Takes a patient's rows for these.
+    pub fn set_rows_of(&mut self, patient: i64, rows: Rows) {
+        if rows == Rows::default() {
+            self.of.remove(&patient);
+        } else {
+            self.of.insert(patient, rows);
+        }
+    }
+
     /// The patients whose rows in `found` are not those of this manifest, with the least number of rows that must have changed.
     pub fn differences(&self, found: &Manifest) -> BTreeMap<i64, u32> {
         let patients: BTreeSet<i64> = self.of.keys().chain(found.of.keys()).copied().collect();
-        let rows = |of: &Manifest, patient| of.of.get(&patient).copied().unwrap_or_default();
         let differs = patients.into_iter().filter_map(|patient| {
-            let (expected, there) = (rows(self, patient), rows(found, patient));
+            let (expected, there) = (self.rows_of(patient), found.rows_of(patient));
             (expected != there).then(|| (patient, expected.number.abs_diff(there.number).max(1)))
         });
         differs.collect()
@@ -135,6 +149,14 @@ impl Manifest {
             Some((i64::from_be_bytes(*patient), rows))
         });
         Some(Manifest { of: parts.collect::<Option<_>>()?, made_anew })
+    }
+}
+
+impl fmt::Display for Rows {
+    /// Number and sum, to be compared with what was written earlier.
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        write!(f, "{}-", self.number)?;
+        self.sum.iter().try_for_each(|byte| write!(f, "{byte:02x}"))
     }
 }
 
@@ -183,6 +205,22 @@ mod tests {
         assert_eq!(manifest, before);
         manifest.remove(7, row(&keys, 1, b"one"));
         assert_eq!(manifest, Manifest::default());
+    }
+
+    #[test]
+    fn the_text_of_a_patients_rows_changes_with_any_of_them() {
+        let keys = crate::keys::for_now();
+        let mut manifest = Manifest::default();
+        let mut seen = BTreeSet::from([manifest.rows_of(7).to_string()]);
+        for id in 1..4 {
+            manifest.add(7, row(&keys, id, b"one"));
+            assert!(seen.insert(manifest.rows_of(7).to_string()), "row {id}");
+        }
+        let mut other = Manifest::default();
+        other.set_rows_of(7, manifest.rows_of(7));
+        assert_eq!(other, manifest);
+        other.set_rows_of(7, Rows::default());
+        assert_eq!(other, Manifest::default());
     }
 
     #[test]

@@ -4,6 +4,7 @@ pub use crate::markers::clinic::*;
 
 use chrono::NaiveDate;
 use exercises::catalogue::{Exercise, ExerciseId};
+use exercises::closing::CloseReason;
 use exercises::draft::{PatientFacts, Unread};
 use exercises::id::LogId;
 use exercises::plan::check::Problem;
@@ -147,6 +148,8 @@ pub struct PatientLine {
     pub covered_until: Option<NaiveDate>,
     /// Alarms that no card has cleared.
     pub alarms: u16,
+    /// The day on which the case was closed, and why; `None` while it is open.
+    pub closed: Option<(NaiveDate, CloseReason)>,
     /// Whether the record is damaged, so that only the code is known.
     pub damaged: bool,
 }

@@ -273,6 +273,23 @@ pub enum Failure {
         /// The code.
         code: String,
     },
+    /// The patient's case is closed.
+    CaseClosed {
+        /// The code.
+        code: String,
+    },
+    /// The patient's case is open.
+    CaseOpen {
+        /// The code.
+        code: String,
+    },
+    /// Why a case is closed has to be said in words.
+    CaseWordsMissing,
+    /// The case was closed as often as it can be.
+    CaseClosedTooOften {
+        /// How often that is.
+        most: u8,
+    },
     /// The code is taken.
     CodeTaken {
         /// The code.

@@ -8,6 +8,7 @@
 mod table;
 
 pub mod app;
+pub mod cases;
 pub mod clinic;
 pub mod device;
 pub mod failure;
@@ -22,6 +23,7 @@ pub use failure::Failure;
 pub use secret::Secret;
 
 use app::*;
+use cases::*;
 use chrono::NaiveDate;
 use clinic::*;
 use device::*;

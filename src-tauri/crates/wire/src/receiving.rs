@@ -3,6 +3,7 @@
 pub use crate::markers::receiving::*;
 
 use crate::Failure;
+use chrono::NaiveDate;
 use exercises::id::LogId;
 use serde::{Deserialize, Serialize};
 
@@ -82,6 +83,11 @@ pub enum ReceiptNotice {
         revision: u16,
         /// The revision that the next card will have.
         next: u16,
+    },
+    /// The patient's case is closed.
+    CaseClosed {
+        /// Since when.
+        on: NaiveDate,
     },
     /// The device's clock was ahead of the clinic's when it made the summary.
     ClockAhead {

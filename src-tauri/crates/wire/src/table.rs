@@ -227,6 +227,19 @@ macro_rules! commands {
                 /// Hand a patient's review over to the server.
                 HandOver = hand_over(PatientCode) -> HandedOver;
             }
+
+            cases {
+                /// A patient's case, with the plans that were issued.
+                ShowCase = patient_case(PatientCode) -> CasePage;
+                /// Close a case.
+                CloseCase = close_case(CloseRequest) -> CasePage;
+                /// Open a closed case again.
+                ReopenCase = reopen_case(PatientCode) -> CasePage;
+                /// Give a patient another code or name.
+                RenamePatient = rename_patient(RenameRequest) -> CasePage;
+                /// Save the files of an issued plan's card again, and show it.
+                ShowIssued = show_issued(IssuedRevision) -> IssuedCard;
+            }
         }
     };
 }

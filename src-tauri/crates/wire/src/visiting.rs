@@ -77,7 +77,7 @@ pub struct DiaryRequest {
 /// What is printed for a patient, or about one.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 pub enum Printed {
-    /// The newest plan, with figures, steps and the card's codes.
+    /// The plan, with figures, steps and the card's codes.
     HandOut,
     /// Four weeks from today on to tick, for whoever has no device.
     Diary,
@@ -92,6 +92,8 @@ pub struct PrintRequest {
     pub code: String,
     /// What.
     pub what: Printed,
+    /// Of which revision of the plan; `None` for the newest.
+    pub revision: Option<u16>,
     /// On US Letter, not on A4.
     pub letter: bool,
 }

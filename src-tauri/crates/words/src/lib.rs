@@ -6,6 +6,7 @@
 #![forbid(unsafe_code)]
 
 pub mod authoring;
+mod cases;
 pub mod clinic;
 mod copied;
 mod date;

@@ -245,6 +245,7 @@ impl Words {
         let notices = receipt.notices.iter().map(|notice| match notice {
             ReceiptNotice::NewDevice { device } => self.receipt_new_device(&device.to_string()),
             ReceiptNotice::StoreBehind { revision, next } => self.review_store_behind(revision, next),
+            ReceiptNotice::CaseClosed { on } => self.receipt_case_closed(&self.date(*on)),
             ReceiptNotice::ClockAhead { days } => self.review_clock_ahead(days),
         });
         notices.fold(self.outcome(receipt), |said, notice| self.two_sentences(&said, &notice))

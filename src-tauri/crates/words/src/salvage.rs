@@ -18,6 +18,9 @@ impl Words {
             "own_exercise" => Key::SalvageOwnExercises,
             "plan_set" => Key::SalvageSets,
             "visit" => Key::SalvageVisits,
+            "digest" => Key::SalvageDigests,
+            "patient_case" => Key::SalvageCases,
+            "clinician" => Key::SalvageClinicians,
             "manifest" => Key::SalvageManifest,
             _ => Key::SalvageOther,
         };

@@ -43,7 +43,7 @@ pub fn Issued(code: String, card: IssuedCard) -> impl IntoView {
                         <p class="fingerprint">{card.fingerprint}</p>
                         <p class="small soft">{words.text(Key::SecurityCodeWhat)}</p>
                     </div>
-                    <OnPaper code=code.clone()/>
+                    <OnPaper code=code.clone() revision=card.plan.header.revision/>
                     <CardText text=card.text/>
                     <CardFiles files=card.files/>
                 </div>

@@ -9,7 +9,7 @@ use crate::shared::AppContext;
 
 /// The size of the paper, a button for each of the two, and where the file was saved.
 #[component]
-pub fn OnPaper(code: String) -> impl IntoView {
+pub fn OnPaper(code: String, revision: u16) -> impl IntoView {
     let app = AppContext::current();
     let words = app.words();
     let sheet = RwSignal::new("a4".to_owned());
@@ -17,7 +17,7 @@ pub fn OnPaper(code: String) -> impl IntoView {
     let code = StoredValue::new(code);
     let print = move |what: Printed| {
         let letter = sheet.with_untracked(|sheet| sheet == "letter");
-        let request = PrintRequest { code: code.get_value(), what, letter };
+        let request = PrintRequest { code: code.get_value(), what, revision: Some(revision), letter };
         app.request::<Print>(request, move |file| saved.set(Some(file.path)));
     };
     let sheets = [("a4", Key::PaperA4), ("letter", Key::PaperLetter)];

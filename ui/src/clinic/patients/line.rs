@@ -19,7 +19,8 @@ pub fn Line(line: PatientLine) -> impl IntoView {
     let alarms = alarms.map(|alarms| view! { <strong class="alarms">{alarms}</strong> });
     let has_plan = line.plan.is_some();
     let (to_review, to_plan, to_remove) = (line.code.clone(), line.code.clone(), line.code.clone());
-    let to_visit = line.code.clone();
+    let (to_visit, to_case) = (line.code.clone(), line.code.clone());
+    let closed = line.closed.is_some();
     let open = move |_| if has_plan { context.review(to_review.clone()) } else { context.plan(to_review.clone()) };
     let next = words.text(if has_plan { Key::PlanNext } else { Key::PlanFirst });
     let name = line.name.clone();
@@ -28,6 +29,7 @@ pub fn Line(line: PatientLine) -> impl IntoView {
             <button type="button" class="open" on:click=open>
                 <span class="who"><b>{line.code.clone()}</b>" "{name}</span>
                 {alarms}
+                {closed.then(|| view! { <strong class="news">{words.text(Key::CaseClosed)}</strong> })}
                 {line.has_new_summary().then(|| view! { <strong class="news">{words.text(Key::NewSummary)}</strong> })}
                 {has_plan.then(|| view! { <span class="go">{words.text(Key::PlanReview)}</span> })}
                 <span class="small soft">{stands(words, &line, today)}</span>
@@ -40,8 +42,14 @@ pub fn Line(line: PatientLine) -> impl IntoView {
                 <button type="button" class="quiet" aria-label=words.named_text(words.text(Key::VisitOpen), &line.code)
                     on:click=move |_| context.visit(to_visit.clone())>{words.text(Key::VisitOpen)}</button>
             })}
-            <button type="button" aria-label=words.named_text(next, &line.code)
-                on:click=move |_| context.plan(to_plan.clone())>{next}</button>
+            {(!line.damaged).then(|| view! {
+                <button type="button" class="quiet" aria-label=words.case_of(&line.code)
+                    on:click=move |_| context.case(to_case.clone())>{words.text(Key::CaseTitle)}</button>
+            })}
+            {(!closed).then(|| view! {
+                <button type="button" aria-label=words.named_text(next, &line.code)
+                    on:click=move |_| context.plan(to_plan.clone())>{next}</button>
+            })}
         </li>
     }
 }
@@ -50,6 +58,9 @@ pub fn Line(line: PatientLine) -> impl IntoView {
 fn stands(words: Words, line: &PatientLine, today: Option<NaiveDate>) -> String {
     if line.damaged {
         return words.text(Key::RecordDamaged).to_owned();
+    }
+    if let Some((on, reason)) = line.closed {
+        return words.case_closed_on(&words.date(on), words.close_reason(reason));
     }
     let Some((_, review)) = line.plan else { return words.text(Key::PlanNone).to_owned() };
     let visit = match today.map(|today| review.cmp(&today)) {

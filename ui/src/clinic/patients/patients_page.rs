@@ -32,6 +32,9 @@ pub fn Patients() -> impl IntoView {
     let find = context.find;
     let today = app.state.with_untracked(|state| state.as_ref().map(|state| state.now.date())).unwrap_or_default();
     let lines = Signal::derive(move || list.with(|list| list.as_ref().map(|list| list.lines.clone())).unwrap_or_default());
+    let any_closed = Memo::new(move |_| {
+        list.with(|list| list.as_ref().is_some_and(|list| list.lines.iter().any(|line| line.closed.is_some())))
+    });
     let many = Memo::new(move |_| list.with(|list| list.as_ref().is_some_and(|list| list.lines.len() >= MANY)));
     let found = move || {
         let wanted = find.get().trim().to_lowercase();
@@ -64,7 +67,7 @@ pub fn Patients() -> impl IntoView {
             <div role="status">{notices}</div>
             <div class="two">
                 <section aria-label=app.text(Key::Patients)>
-                    <Show when=move || many.get()><Filters lines today/></Show>
+                    <Show when=move || many.get() || any_closed.get()><Filters lines today/></Show>
                     <Show when=none><p class="empty">{app.text(Key::PatientsNone)}</p></Show>
                     <ul class="list">
                         <For each=found key=|line| format!("{line:?}") children=move |line| view! { <Line line/> }/>

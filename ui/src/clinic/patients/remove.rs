@@ -1,7 +1,8 @@
 //! Removing a patient for good.
 
 use leptos::prelude::*;
-use wire::clinic::{Remove, RemovePatientRequest};
+use wire::cases::{Held, ShowCase};
+use wire::clinic::{PatientCode, Remove, RemovePatientRequest};
 use words::Key;
 
 use crate::clinic::context::{ClinicContext, Page};
@@ -28,11 +29,21 @@ pub fn RemovePatient(code: String) -> impl IntoView {
         });
     };
     let keep = move |_| context.show(Page::Patients);
+    // Without it, as of a damaged record, the sentence above says what is erased.
+    let held = RwSignal::new(None::<Held>);
+    app.query::<ShowCase>(PatientCode { code: whose.get_value() }, move |page| held.set(Some(page.held)));
+    let erased = move || {
+        held.get().map(|held| {
+            let lines = words.held(&held).into_iter().map(|line| view! { <li>{line}</li> }).collect_view();
+            view! { <p>{words.text(Key::PatientRemoveList)}</p><ul>{lines}</ul> }
+        })
+    };
     let form = move || {
         let code = whose.get_value();
         view! {
             <form class="sheet stack" on:submit=remove>
                 <p>{words.patient_remove_what(&code)}</p>
+                {erased}
                 <p>{words.text(Key::PatientRemoveLaw)}</p>
                 <Tick label=words.text(Key::PatientRemoveBackups) value=backups put=move |on| backups.set(on)
                     hint=words.text(Key::PatientRemoveBackupsHint)/>

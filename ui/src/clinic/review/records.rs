@@ -42,7 +42,9 @@ pub fn Records(code: String) -> impl IntoView {
             }
             Some(As::Report { letter }) => {
                 let what = Printed::Report;
-                app.request::<Print>(PrintRequest { code, what, letter }, move |file| saved.set(Some(file.path)));
+                app.request::<Print>(PrintRequest { code, what, revision: None, letter }, move |file| {
+                    saved.set(Some(file.path))
+                });
             }
             None => {}
         }

@@ -46,6 +46,7 @@ pub fn Review(page: ReviewPage) -> impl IntoView {
         });
     };
     let remove = move |_| clinic.show(Page::Remove(whose.get_value()));
+    let case = move |_| clinic.case(whose.get_value());
     let columns = Signal::derive(move || columns(width.get(), text_scale()));
     provide_context(ReviewContext::new(page, words, columns, next_plan));
     let next = words.text(if has_plan { Key::PlanNext } else { Key::PlanFirst });
@@ -82,6 +83,7 @@ pub fn Review(page: ReviewPage) -> impl IntoView {
                 {has_plan.then(|| view! {
                     <button type="button" class="quiet" on:click=move |_| clinic.diary(whose.get_value())>{words.text(Key::PaperDiaryOpen)}</button>
                 })}
+                <button type="button" class="quiet" on:click=case>{words.case_of(&whose.get_value())}</button>
                 <button type="button" class="quiet" on:click=remove>{words.text(Key::PatientRemove)}</button>
             </p>
         </main>

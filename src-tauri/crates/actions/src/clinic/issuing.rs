@@ -2,7 +2,7 @@
 
 use super::rows::{self, Patient};
 use super::sealed;
-use super::{drafting, lock, own_catalogue};
+use super::{cases, drafting, lock, own_catalogue};
 use crate::{ActionResult, DataFolder, Moment, platform, refuse};
 use exercises::catalogue::Catalogue;
 use exercises::plan::{Header, Plan};
@@ -47,7 +47,7 @@ pub(crate) struct LastCard {
 /// saved again.
 ///
 /// # Errors
-/// [`Failure::PlanRefused`] with every problem that prevents the plan from being issued, the failure to make the folder `out`, or keys that
+/// [`Failure::CaseClosed`]; [`Failure::PlanRefused`] with every problem that prevents the plan from being issued, the failure to make the folder `out`, or keys that
 /// cannot continue the plan ([`Failure::PlanOfManyKeys`], [`Failure::PlanOfMissingKeys`]), or
 /// [`Failure::PlanTooLarge`]; then nothing is issued. [`Failure::CardNotSaved`] if the card is issued
 /// and its files could not be written: [`save_again`] writes them elsewhere.
@@ -58,6 +58,7 @@ pub fn issue(
     out: Option<&Path>,
 ) -> ActionResult<IssuedCard> {
     let patient = rows::patient(folder, &request.code)?;
+    cases::must_be_open(folder, &patient)?;
     let catalogue = own_catalogue::catalogue(folder, &patient)?;
     let plan = drafting::finish(folder, moment, &patient, &catalogue, &request.prescription)?;
     // A folder that cannot be made is no reason to issue a card that then has no files.
@@ -89,9 +90,9 @@ pub fn save_again(
     save(folder, moment, &patient, &stored, out)
 }
 
-/// A patient's newest card, and the codes that it is handed over as; none if it is too large for codes.
-pub(super) fn newest_card(folder: &DataFolder, patient: &Patient) -> ActionResult<(Card, Vec<Code>)> {
-    let StoredCard { card, bytes } = stored(folder, patient, None)?;
+/// A patient's card of this revision, or the newest one, and the codes that it is handed over as; none if it is too large for codes.
+pub(super) fn card_of(folder: &DataFolder, patient: &Patient, revision: Option<u16>) -> ActionResult<(Card, Vec<Code>)> {
+    let StoredCard { card, bytes } = stored(folder, patient, revision)?;
     let codes = codes(&format::card::to_text(&bytes), &bytes);
     Ok((card, codes))
 }

@@ -1,6 +1,8 @@
 //! What the clinician can do.
 
+pub mod cases;
 pub mod devices;
+mod digests;
 pub mod drafting;
 pub mod handing_over;
 pub mod idle;

@@ -35,7 +35,7 @@ pub fn page(folder: &DataFolder, moment: &Moment, code: &str) -> ActionResult<Di
     let shown = &all[all.len().saturating_sub(SHOWN_DAYS)..];
     let line = |day: &chrono::NaiveDate| DiaryLine { day: *day, due: due_on(*day, with), entered: known.remove(day) };
     let days = shown.iter().map(line).collect();
-    Ok(DiaryPage { days, plan, exercises: catalogue.exercises, code: patient.code, name: patient.name })
+    Ok(DiaryPage { days, plan, exercises: catalogue.into_owned().exercises, code: patient.code, name: patient.name })
 }
 
 /// Enters days in place of what was entered for them before, and returns all of them.

@@ -1,8 +1,9 @@
 //! The list of patients.
 
 use super::rows::{self, Patient};
-use super::{issuing, lock, own_exercises, renewing, reviewing, sealed};
+use super::{cases, digests, issuing, lock, own_exercises, renewing, reviewing, sealed};
 use crate::{ActionResult, DataFolder, Moment, backup, refuse};
+use exercises::closing::in_force;
 use exercises::draft::PatientFacts;
 use exercises::plain_text::is_hidden;
 use exercises::plan::MAX_NAME;
@@ -16,6 +17,7 @@ pub fn list(folder: &DataFolder, moment: &Moment) -> ActionResult<PatientList> {
     lock::unlocked_keys(folder)?;
     let state = folder.home.store().state_by_others().map_err(refuse::store(folder.home.dir()))?;
     folder.known_lines.borrow_mut().hold_for(state);
+    digests::take_over(folder)?;
     let (mut lines, mut damaged) = (Vec::new(), 0);
     for row in rows::read(folder, table::patient::all)? {
         match line_of(folder, &row, moment)? {
@@ -29,6 +31,16 @@ pub fn list(folder: &DataFolder, moment: &Moment) -> ActionResult<PatientList> {
     let mut notices = notices(folder)?;
     notices.extend((damaged > 0).then(|| StoreNotice::DamagedRecords { n: u16::try_from(damaged).unwrap_or(u16::MAX) }));
     Ok(PatientList { lines, notices })
+}
+
+/// All patients, as [`list()`]; the lines that had to be made are stored for the next time. That they cannot be is no reason to show none.
+///
+/// # Errors
+/// As for [`list()`].
+pub fn show(folder: &mut DataFolder, moment: &Moment) -> ActionResult<PatientList> {
+    let list = list(folder, moment)?;
+    let _ = digests::store(folder);
+    Ok(list)
 }
 
 /// What was found to be wrong when the store was unlocked: what was changed from outside, and keys that were saved before a renewal.
@@ -50,6 +62,7 @@ fn damaged_line(code: &str, name: Option<&str>) -> PatientLine {
         issued: None,
         covered_until: None,
         alarms: 0,
+        closed: None,
         damaged: true,
     }
 }
@@ -75,6 +88,7 @@ fn line_of(folder: &DataFolder, row: &table::patient::Patient, moment: &Moment) 
 /// A patient's line, and whether it stays as it is on later days.
 fn line(folder: &DataFolder, patient: &Patient, moment: &Moment) -> ActionResult<(PatientLine, bool)> {
     let (standing, lasts) = reviewing::standing(folder, patient, moment.now.date())?;
+    let closings = cases::closings(folder, patient.row, &patient.code)?;
     let line = PatientLine {
         code: patient.code.clone(),
         name: patient.name.clone(),
@@ -82,6 +96,7 @@ fn line(folder: &DataFolder, patient: &Patient, moment: &Moment) -> ActionResult
         issued: patient.newest().map(|card| card.plan.header.issued),
         covered_until: standing.as_ref().and_then(|standing| standing.covered).map(|(_, until)| until),
         alarms: standing.map_or(0, |standing| standing.open_alarms),
+        closed: in_force(&closings).map(|closing| (closing.on, closing.reason)),
         damaged: false,
     };
     Ok((line, lasts))
@@ -89,23 +104,32 @@ fn line(folder: &DataFolder, patient: &Patient, moment: &Moment) -> ActionResult
 
 /// Adds a patient with a code. The name is stored only here; it is never on a card or in a summary.
 pub fn add(folder: &mut DataFolder, moment: &Moment, request: &AddPatientRequest) -> ActionResult<PatientList> {
-    let code = request.code.trim().to_owned();
-    let fits = (1..=MAX_CODE).contains(&code.chars().count()) && code.chars().all(|c| c.is_ascii_alphanumeric() || c == '-');
-    if !fits {
-        return Err(Failure::CodeBad);
-    }
-    let name = request.name.as_deref().map(str::trim).filter(|name| !name.is_empty());
-    if name.is_some_and(|name| name.chars().count() > MAX_NAME || name.chars().any(|c| c.is_control() || is_hidden(c))) {
-        return Err(Failure::TextUnfit { most: MAX_NAME as u16 });
-    }
+    let (code, name) = fitting(&request.code, request.name.as_deref())?;
     if rows::is_taken(folder, &code)? {
         return Err(Failure::CodeTaken { code });
     }
-    let plain = rows::write_patient(&code, name, &PatientFacts::default());
+    let plain = rows::write_patient(&code, name.as_deref(), &PatientFacts::default());
     sealed::change(folder, |tx, sealer| {
         table::patient::insert(tx, |id| Ok::<_, StoreError>(sealer.seal(id, &sealed::patient_place(id), &plain)))
     })?;
     list(folder, moment)
+}
+
+/// A code and a name without spaces around them; an empty name is none.
+///
+/// # Errors
+/// [`Failure::CodeBad`], [`Failure::TextUnfit`].
+pub(super) fn fitting(code: &str, name: Option<&str>) -> ActionResult<(String, Option<String>)> {
+    let code = code.trim().to_owned();
+    let fits = (1..=MAX_CODE).contains(&code.chars().count()) && code.chars().all(|c| c.is_ascii_alphanumeric() || c == '-');
+    if !fits {
+        return Err(Failure::CodeBad);
+    }
+    let name = name.map(str::trim).filter(|name| !name.is_empty());
+    if name.is_some_and(|name| name.chars().count() > MAX_NAME || name.chars().any(|c| c.is_control() || is_hidden(c))) {
+        return Err(Failure::TextUnfit { most: MAX_NAME as u16 });
+    }
+    Ok((code, name.map(str::to_owned)))
 }
 
 /// Removes a patient for good: name, cards, draft and summaries, also from the write-ahead log. `typed` confirms it: the code once

@@ -1,7 +1,8 @@
-//! What a clinic prints: for a patient the hand-out of the newest plan, and a diary for whoever has no device; about a patient a report.
+//! What a clinic prints: for a patient the hand-out of the newest plan or of an earlier one, and a diary for whoever has no device; about a
+//! patient a report.
 
-use super::{issuing, own_catalogue, reporting, rows};
-use crate::{ActionResult, DataFolder, Moment, platform, refuse};
+use super::{issuing, reporting, rows};
+use crate::{ActionResult, DataFolder, Moment, card_catalogue, platform, refuse};
 use paper::{Diary, HandOut};
 use std::path::Path;
 use wire::patient::Saved;
@@ -11,7 +12,7 @@ use wire::visiting::{PrintRequest, Printed};
 /// code and no name.
 ///
 /// # Errors
-/// [`wire::Failure::NoCardIssued`], as for the patient's record, and a failure to write.
+/// [`wire::Failure::NoCardIssued`], [`wire::Failure::NoSuchRevision`], as for the patient's record, and a failure to write.
 pub fn save(folder: &mut DataFolder, moment: &Moment, request: &PrintRequest, out: Option<&Path>) -> ActionResult<Saved> {
     let sheet = reporting::sheet(request.letter);
     if request.what == Printed::Report {
@@ -19,9 +20,10 @@ pub fn save(folder: &mut DataFolder, moment: &Moment, request: &PrintRequest, ou
         return reporting::save(folder, moment, "report", &bytes, out);
     }
     let patient = rows::patient(folder, &request.code)?;
-    let catalogue = own_catalogue::catalogue(folder, &patient)?;
     let words = platform::words(folder.locale());
-    let (card, codes) = issuing::newest_card(folder, &patient)?;
+    let (card, codes) = issuing::card_of(folder, &patient, request.revision)?;
+    // The clinic's own exercises are printed as this card has them, not as they were changed since.
+    let catalogue = card_catalogue::with_own(&folder.catalogue, &card.own)?;
     let (plan, code) = (&card.plan, Some(patient.code.as_str()));
     let (made, stem) = if request.what == Printed::Diary {
         let given = Diary { plan, catalogue: &catalogue, patient: code, first: Some(moment.now.date()) };

@@ -60,6 +60,16 @@ pub(super) fn visit_place(id: i64, patient: i64) -> RowPlace {
     RowPlace::new("visit", &[&id.to_be_bytes(), &patient.to_be_bytes()])
 }
 
+/// The place of what the list says of a patient.
+pub(super) fn digest_place(patient: i64) -> RowPlace {
+    RowPlace::new("digest", &[&patient.to_be_bytes()])
+}
+
+/// The place of when a patient's case was closed and reopened.
+pub(super) fn case_place(patient: i64) -> RowPlace {
+    RowPlace::new("patient_case", &[&patient.to_be_bytes()])
+}
+
 fn manifest_place() -> RowPlace {
     RowPlace::new("manifest", &[&table::manifest::ID.to_be_bytes()])
 }
@@ -74,36 +84,33 @@ pub(super) struct SealedRow {
     pub(super) sealed: Vec<u8>,
 }
 
-/// All sealed rows that the manifest covers.
-pub(super) fn all_rows(view: &View<'_>) -> Result<Vec<SealedRow>, StoreError> {
-    let row = |patient, place, sealed| SealedRow { patient, place, sealed };
-    let mut rows = Vec::new();
-    rows.extend(table::patient::all(view)?.into_iter().map(|one| row(one.id, patient_place(one.id), one.sealed)));
-    rows.extend(table::issued::all(view)?.into_iter().map(|one| {
-        let Issued { id, patient, revision, sealed } = one;
-        row(patient, issued_place(id, patient, revision), sealed)
-    }));
-    rows.extend(table::received::all(view)?.into_iter().map(|one| {
-        let Received { id, patient, log, counter, sealed } = one;
-        row(patient, received_place(id, patient, &log, counter), sealed)
-    }));
-    rows.extend(table::draft::all(view)?.into_iter().map(|(patient, sealed)| row(patient, draft_place(patient), sealed)));
-    rows.extend(table::device::all(view)?.into_iter().map(|(patient, sealed)| row(patient, device_place(patient), sealed)));
-    rows.extend(table::norms::get(view)?.map(|sealed| row(NOBODY, norms_place(), sealed)));
-    rows.extend(table::own_exercise::all(view)?.into_iter().map(|one| row(NOBODY, own_place(one.id), one.sealed)));
-    rows.extend(table::plan_set::all(view)?.into_iter().map(|one| row(NOBODY, set_place(one.id), one.sealed)));
-    rows.extend(table::visit::all(view)?.into_iter().map(|one| {
-        let table::visit::Row { id, patient, sealed } = one;
-        row(patient, visit_place(id, patient), sealed)
-    }));
-    Ok(rows)
+/// Shows `look` all sealed rows that the manifest covers, one after the other.
+pub(super) fn each_row(view: &View<'_>, mut look: impl FnMut(SealedRow)) -> Result<(), StoreError> {
+    let mut row = |patient, place, sealed| look(SealedRow { patient, place, sealed });
+    table::patient::all(view)?.into_iter().for_each(|one| row(one.id, patient_place(one.id), one.sealed));
+    for Issued { id, patient, revision, sealed } in table::issued::all(view)? {
+        row(patient, issued_place(id, patient, revision), sealed);
+    }
+    table::received::each(view, |Received { id, patient, log, counter, sealed }| {
+        row(patient, received_place(id, patient, &log, counter), sealed);
+    })?;
+    table::draft::all(view)?.into_iter().for_each(|(patient, sealed)| row(patient, draft_place(patient), sealed));
+    table::device::all(view)?.into_iter().for_each(|(patient, sealed)| row(patient, device_place(patient), sealed));
+    table::norms::get(view)?.into_iter().for_each(|sealed| row(NOBODY, norms_place(), sealed));
+    table::own_exercise::all(view)?.into_iter().for_each(|one| row(NOBODY, own_place(one.id), one.sealed));
+    table::plan_set::all(view)?.into_iter().for_each(|one| row(NOBODY, set_place(one.id), one.sealed));
+    for table::visit::Row { id, patient, sealed } in table::visit::all(view)? {
+        row(patient, visit_place(id, patient), sealed);
+    }
+    table::patient_case::all(view)?.into_iter().for_each(|(patient, sealed)| row(patient, case_place(patient), sealed));
+    Ok(())
 }
 
-/// The manifest of these rows.
-pub(super) fn manifest_of(keys: &Keys, rows: &[SealedRow]) -> Manifest {
+/// The manifest of the rows that are there.
+pub(super) fn manifest_of_all(keys: &Keys, view: &View<'_>) -> Result<Manifest, StoreError> {
     let (sums, mut manifest) = (RowSums::of(keys), Manifest::default());
-    rows.iter().for_each(|row| manifest.add(row.patient, sums.row(&row.place, &row.sealed)));
-    manifest
+    each_row(view, |row| manifest.add(row.patient, sums.row(&row.place, &row.sealed)))?;
+    Ok(manifest)
 }
 
 /// The stored manifest: `Ok(None)` if there is none, `Err` if there is one that does not open.
@@ -173,15 +180,15 @@ pub(super) fn change<T>(
     let done = home.store_mut().transaction(|tx| {
         let manifest = match stored_manifest(keys, tx)? {
             Ok(Some(manifest)) => manifest,
-            Ok(None) | Err(Unreadable) => manifest_of(keys, &all_rows(tx)?).made_anew(),
+            Ok(None) | Err(Unreadable) => manifest_of_all(keys, tx)?.made_anew(),
         };
-        let mut sealer = Sealer { keys, sums: RowSums::of(keys), manifest, touched: BTreeSet::new() };
+        let mut sealer = Sealer { keys, sums: RowSums::of(keys), manifest: manifest.clone(), touched: BTreeSet::new() };
         let done = work(tx, &mut sealer)?;
         put_manifest(tx, keys, &sealer.manifest)?;
-        Ok::<_, StoreError>((done, sealer.touched))
+        Ok::<_, StoreError>((done, sealer.touched, manifest, sealer.manifest))
     });
-    let (done, touched) = done.map_err(refuse::store(&dir))?;
-    folder.known_lines.borrow_mut().forget(&touched);
+    let (done, touched, was, is) = done.map_err(refuse::store(&dir))?;
+    folder.known_lines.borrow_mut().forget(&touched, &was, &is);
     Ok(done)
 }
 

@@ -2,7 +2,7 @@
 //! rows were changed from outside.
 
 use super::lock;
-use super::sealed::{self, SealedRow, Unreadable};
+use super::sealed::{self, Unreadable};
 use crate::{ActionResult, DataFolder, refuse};
 use std::collections::BTreeMap;
 use store::{StoreError, Tx, View, table};
@@ -34,14 +34,21 @@ pub(super) fn after_unlocking(folder: &mut DataFolder) -> ActionResult<()> {
         store.transaction(|tx| seal_anew(tx, keys)).map_err(refuse::store(&dir))?;
         store.settle().map_err(refuse::store(&dir))?;
     }
-    folder.changed_outside = store.read(|view| check(view, keys)).map_err(refuse::store(&dir))?;
+    let state = store.state_by_others().map_err(refuse::store(&dir))?;
+    let (changed, found) = store.read(|view| check(view, keys)).map_err(refuse::store(&dir))?;
+    folder.changed_outside = changed;
+    folder.known_lines.borrow_mut().begin(state, found);
     Ok(())
 }
 
 /// Whether the rows are still of version 1: there is no manifest, and no row of a later version, which only comes with a manifest.
 fn is_of_version_1(view: &View<'_>) -> Result<bool, StoreError> {
-    let later = |row: &SealedRow| rows::version(&row.sealed) == Some(rows::VERSION);
-    Ok(table::manifest::get(view)?.is_none() && !sealed::all_rows(view)?.iter().any(later))
+    if table::manifest::get(view)?.is_some() {
+        return Ok(false);
+    }
+    let mut later = false;
+    sealed::each_row(view, |row| later |= rows::version(&row.sealed) == Some(rows::VERSION))?;
+    Ok(!later)
 }
 
 /// Seals every row anew that opens as one of version 1, and makes the first manifest. A row that does not open stays as it is.
@@ -71,24 +78,25 @@ fn seal_anew(tx: &Tx<'_>, keys: &Keys) -> Result<(), StoreError> {
         let new = anew("norms", table::norms::ID, &sealed::norms_place(), &old);
         new.map_or(Ok(()), |new| table::norms::put(tx, &new))?;
     }
-    sealed::put_manifest(tx, keys, &sealed::manifest_of(keys, &sealed::all_rows(tx)?))
+    sealed::put_manifest(tx, keys, &sealed::manifest_of_all(keys, tx)?)
 }
 
-/// Compares the rows with the manifest.
-fn check(view: &View<'_>, keys: &Keys) -> Result<ChangedOutside, StoreError> {
-    let there = sealed::all_rows(view)?;
-    let (manifest, lost) = match sealed::stored_manifest(keys, view)? {
-        Ok(Some(manifest)) => (manifest, false),
-        Ok(None) | Err(Unreadable) => (Manifest::default(), true),
+/// Compares the rows with the manifest; the second result is what rows were found.
+fn check(view: &View<'_>, keys: &Keys) -> Result<(ChangedOutside, Manifest), StoreError> {
+    let found = sealed::manifest_of_all(keys, view)?;
+    let manifest = match sealed::stored_manifest(keys, view)? {
+        Ok(Some(manifest)) => manifest,
+        Ok(None) | Err(Unreadable) => return Ok((ChangedOutside { rows: BTreeMap::new(), manifest: true }, found)),
     };
-    if lost {
-        return Ok(ChangedOutside { rows: BTreeMap::new(), manifest: true });
+    let mut changed = manifest.differences(&found);
+    if !changed.is_empty() {
+        let mut closed: BTreeMap<i64, u32> = BTreeMap::new();
+        sealed::each_row(view, |row| {
+            if changed.contains_key(&row.patient) && rows::open(keys, &row.place, &row.sealed).is_err() {
+                *closed.entry(row.patient).or_default() += 1;
+            }
+        })?;
+        changed.iter_mut().for_each(|(patient, number)| *number = closed.get(patient).copied().unwrap_or(0).max(*number));
     }
-    let mut changed = manifest.differences(&sealed::manifest_of(keys, &there));
-    for (patient, number) in &mut changed {
-        let closed = |row: &&SealedRow| row.patient == *patient && rows::open(keys, &row.place, &row.sealed).is_err();
-        let closed = there.iter().filter(closed).count();
-        *number = u32::try_from(closed).unwrap_or(u32::MAX).max(*number);
-    }
-    Ok(ChangedOutside { rows: changed, manifest: manifest.is_made_anew() })
+    Ok((ChangedOutside { rows: changed, manifest: manifest.is_made_anew() }, found))
 }

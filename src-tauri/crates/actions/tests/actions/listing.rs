@@ -2,6 +2,7 @@
 
 use crate::people::at;
 use crate::receiving::{K18, receive, summary, two_patients, unlocked};
+use crate::sealed_rows::{copy, database, full};
 use actions::clinic::{devices, patients};
 use actions::patient::{plans, sealing, taking, today};
 use actions::{DataFolder, Moment};
@@ -78,4 +79,75 @@ fn a_line_that_reads_differently_on_another_day_is_made_anew() {
     assert_eq!(covered("11-25T20:00"), day("11-25T08:00"), "what is of days to come counts for none");
     assert_eq!(covered("11-30T08:00"), day("11-29T08:00"));
     assert_eq!(covered("11-25T20:00"), day("11-25T08:00"));
+}
+
+/// The lines of a store whose list was stored, and of the same without what was stored: they must be alike.
+#[track_caller]
+fn with_and_without_what_was_stored(dir: &Path, case: &str) -> Vec<(String, Option<NaiveDate>, bool)> {
+    let all = |dir: &Path| lines(&unlocked(dir), &at("12-02T08:00"));
+    let with = all(dir);
+    database(dir).execute_batch("DELETE FROM digest").expect("allowed");
+    assert_eq!(with, all(dir), "{case}");
+    with
+}
+
+#[test]
+fn what_is_stored_of_the_list_hides_nothing_that_was_changed_from_outside() {
+    let dir = tempfile::tempdir().expect("a temporary folder");
+    full(dir.path());
+    let older: Vec<u8> =
+        database(dir.path()).query_row("SELECT sealed FROM received WHERE id = 1", [], |row| row.get(0)).expect("there");
+    patients::show(&mut unlocked(dir.path()), &at("12-02T08:00")).expect("unlocked");
+    let stored: i64 = database(dir.path()).query_row("SELECT count(*) FROM digest", [], |row| row.get(0)).expect("there");
+    assert_eq!(stored, 2);
+    let place = copy(dir.path(), "as it is");
+    let sound = with_and_without_what_was_stored(&place, "as it is");
+    assert!(sound.iter().all(|(_, covered, damaged)| covered.is_some() && !damaged), "{sound:?}");
+    let cases = [
+        "UPDATE received SET sealed = x'02' WHERE patient = 2",
+        "DELETE FROM received WHERE patient = 2",
+        "UPDATE issued SET sealed = x'02' WHERE patient = 2",
+        "DELETE FROM issued WHERE patient = 2",
+        "UPDATE device SET sealed = x'02' WHERE patient = 2",
+        "UPDATE patient SET sealed = x'02' WHERE id = 2",
+        "UPDATE received SET patient = 1 WHERE patient = 2",
+        "DELETE FROM manifest; DELETE FROM received WHERE patient = 2",
+    ];
+    for (place, sql) in cases.into_iter().enumerate() {
+        let place = copy(dir.path(), &place.to_string());
+        database(&place).execute_batch(sql).expect("allowed");
+        assert_ne!(with_and_without_what_was_stored(&place, sql), sound, "{sql}");
+    }
+    let place = copy(dir.path(), "exchanged");
+    database(&place)
+        .execute_batch("UPDATE digest SET patient = 99 WHERE patient = 1; UPDATE digest SET patient = 1 WHERE patient = 2")
+        .expect("allowed");
+    assert_eq!(with_and_without_what_was_stored(&place, "another's"), sound);
+    // Rows as they were, in a store that has said something else of them since.
+    let place = copy(dir.path(), "put back");
+    database(&place).execute("UPDATE received SET sealed = ?1 WHERE id = 1", [&older]).expect("allowed");
+    assert_eq!(with_and_without_what_was_stored(&place, "the same bytes"), sound);
+}
+
+#[test]
+fn what_is_stored_of_the_list_is_of_no_day_before_it_was_made_and_no_later_write() {
+    let dir = tempfile::tempdir().expect("a temporary folder");
+    let cards = two_patients(dir.path());
+    let mut folder = unlocked(dir.path());
+    receive(&mut folder, &summary_ahead(&dir.path().join("a"), &cards[0]));
+    let show = |folder: &mut DataFolder, when: &str| {
+        let list = patients::show(folder, &at(when)).expect("unlocked");
+        list.lines.into_iter().next().expect("two").covered_until
+    };
+    assert_eq!(show(&mut folder, "11-30T08:00"), day("11-29T08:00"));
+    drop(folder);
+    let mut folder = unlocked(dir.path());
+    assert_eq!(show(&mut folder, "11-25T20:00"), day("11-25T08:00"), "what is of days to come counts for none");
+    drop(folder);
+    let mut folder = unlocked(dir.path());
+    assert_eq!(show(&mut folder, "11-30T08:00"), day("11-29T08:00"), "a line that a later day changes is not stored");
+    let device = devices::list(&folder, "K17").expect("one")[0].device;
+    devices::leave_out(&mut folder, "K17", device, true).expect("known");
+    drop(folder);
+    assert_eq!(show(&mut unlocked(dir.path()), "11-30T08:00"), None, "left out after the list was stored");
 }

@@ -2,6 +2,7 @@
 //! the time is an argument.
 
 mod answering;
+mod cases;
 mod clinic;
 mod correcting;
 mod door;

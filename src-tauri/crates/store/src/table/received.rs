@@ -71,6 +71,16 @@ pub fn all(view: &View<'_>) -> Result<Vec<Received>, StoreError> {
     Ok(view.sql().prepare_cached(&sql)?.query_map([], read)?.collect::<Result<_, _>>()?)
 }
 
+/// Shows `look` all summaries, ordered by id, one after the other: together they may be larger than the memory that is there.
+pub fn each(view: &View<'_>, mut look: impl FnMut(Received)) -> Result<(), StoreError> {
+    let sql = format!("SELECT {COLUMNS} FROM received ORDER BY id");
+    let mut query = view.sql().prepare_cached(&sql)?;
+    for row in query.query_map([], read)? {
+        look(row?);
+    }
+    Ok(())
+}
+
 /// Replaces the encrypted bytes of a summary.
 pub fn update(tx: &Tx<'_>, id: i64, sealed: &[u8]) -> Result<(), StoreError> {
     match tx.sql().prepare_cached("UPDATE received SET sealed = ?2 WHERE id = ?1")?.execute((id, sealed))? {

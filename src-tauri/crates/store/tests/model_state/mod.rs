@@ -6,7 +6,10 @@ use store::table::card::{self, Card};
 use store::table::entry::{self, NewEntry};
 use store::table::issued::{self, Issued};
 use store::table::received::{self, Received};
-use store::table::{device, draft, former_log, keys, log, manifest, norms, own_exercise, patient, plan_set, setting, visit};
+use store::table::{
+    device, digest, draft, former_log, keys, log, manifest, norms, own_exercise, patient, patient_case, plan_set, setting,
+    visit,
+};
 use store::{StoreError, Tx, View};
 
 /// The modelled contents. The comparison leaves out what [`observed`] cannot see: how often the log was exported, and which ids were
@@ -23,6 +26,8 @@ pub struct Model {
     received: Vec<Received>,
     drafts: BTreeMap<i64, Vec<u8>>,
     devices: BTreeMap<i64, Vec<u8>>,
+    digests: BTreeMap<i64, Vec<u8>>,
+    cases: BTreeMap<i64, Vec<u8>>,
     norms: Option<Vec<u8>>,
     /// Own exercises, and sets.
     own: [BTreeMap<i64, Vec<u8>>; 2],
@@ -40,9 +45,9 @@ impl PartialEq for Model {
         let seen = |model: &Model| {
             let model = model.clone();
             let Model { settings, log, cards, entries, keys, patients, issued, received, .. } = model;
-            let Model { drafts, devices, norms, own, visits, manifest, former, .. } = model;
+            let Model { drafts, devices, digests, cases, norms, own, visits, manifest, former, .. } = model;
             let clinic = (keys, patients, issued, received, drafts, devices, norms, own, visits, manifest);
-            (settings, log, cards, entries, with_entries(&former), clinic)
+            (settings, log, cards, entries, with_entries(&former), clinic, digests, cases)
         };
         seen(self) == seen(other)
     }
@@ -59,6 +64,8 @@ pub fn observed(view: &View<'_>) -> Result<Model, StoreError> {
         patients: patient::all(view)?.into_iter().map(|row| (row.id, row.sealed)).collect(),
         drafts: draft::all(view)?.into_iter().collect(),
         devices: device::all(view)?.into_iter().collect(),
+        digests: digest::all(view)?.into_iter().collect(),
+        cases: patient_case::all(view)?.into_iter().collect(),
         norms: norms::get(view)?,
         own: [
             own_exercise::all(view)?.into_iter().map(|row| (row.id, row.sealed)).collect(),
@@ -109,6 +116,8 @@ pub enum Operation {
     Draft(i64, Vec<u8>),
     NoDraft(i64),
     Devices(i64, Vec<u8>),
+    Digest(i64, Vec<u8>),
+    Case(i64, Vec<u8>),
     Norms(Vec<u8>),
     NoNorms,
     /// Of an own exercise, or of a set.
@@ -142,6 +151,8 @@ impl Operation {
             (1..5i64, bytes()).prop_map(|(patient, sealed)| Operation::Draft(patient, sealed)),
             (1..5i64).prop_map(Operation::NoDraft),
             (1..5i64, bytes()).prop_map(|(patient, sealed)| Operation::Devices(patient, sealed)),
+            (1..5i64, bytes()).prop_map(|(patient, sealed)| Operation::Digest(patient, sealed)),
+            (1..5i64, bytes()).prop_map(|(patient, sealed)| Operation::Case(patient, sealed)),
             bytes().prop_map(Operation::Norms),
             Just(Operation::NoNorms),
             (0..2usize, bytes()).prop_map(|(table, sealed)| Operation::Own(table, sealed)),
@@ -180,6 +191,8 @@ impl Operation {
             Operation::Draft(patient, sealed) => draft::put(tx, *patient, sealed),
             Operation::NoDraft(patient) => draft::remove(tx, *patient),
             Operation::Devices(patient, sealed) => device::put(tx, *patient, sealed),
+            Operation::Digest(patient, sealed) => digest::put(tx, *patient, sealed),
+            Operation::Case(patient, sealed) => patient_case::put(tx, *patient, sealed),
             Operation::Norms(sealed) => norms::put(tx, sealed),
             Operation::NoNorms => norms::remove(tx),
             Operation::Own(0, sealed) => own_exercise::insert(tx, |id| Ok(bound(id, sealed))).map(drop),
@@ -224,6 +237,8 @@ impl Operation {
                 model.received.retain(|row| row.patient != id);
                 model.drafts.remove(&id);
                 model.devices.remove(&id);
+                model.digests.remove(&id);
+                model.cases.remove(&id);
                 model.visits.retain(|_, (patient, _)| *patient != id);
                 model.patients.remove(&id).is_some()
             }
@@ -235,6 +250,12 @@ impl Operation {
             Operation::NoDraft(patient) => always(model.drafts.remove(&patient)),
             Operation::Devices(patient, sealed) => {
                 model.patients.contains_key(&patient) && always(model.devices.insert(patient, sealed))
+            }
+            Operation::Digest(patient, sealed) => {
+                model.patients.contains_key(&patient) && always(model.digests.insert(patient, sealed))
+            }
+            Operation::Case(patient, sealed) => {
+                model.patients.contains_key(&patient) && always(model.cases.insert(patient, sealed))
             }
             Operation::Norms(sealed) => always(model.norms.insert(sealed)),
             Operation::NoNorms => always(model.norms.take()),

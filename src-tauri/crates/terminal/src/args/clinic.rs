@@ -1,10 +1,11 @@
 //! What may be typed by those who prescribe exercises.
 
-use super::catalogue::set;
+use super::catalogue::{named, set};
 use super::prescribing::{OwnExercise, PlanSet};
 use super::visiting::VisitCommand;
 use clap::{Subcommand, ValueEnum};
 use exercises::catalogue::{Equipment, PrescriberFlag};
+use exercises::closing::CloseReason;
 use exercises::id::LogId;
 use std::collections::BTreeSet;
 use std::path::PathBuf;
@@ -96,10 +97,13 @@ pub enum Clinic {
         #[arg(long, value_name = "DIR")]
         out: PathBuf,
     },
-    /// Save the newest plan for a patient as a PDF file: the hand-out, or a diary for whoever has no device
+    /// Save a plan for a patient as a PDF file: the hand-out, or a diary for whoever has no device
     Print {
         /// The patient's code
         code: String,
+        /// The number of the plan; the newest one if it is left out
+        #[arg(long, value_name = "NUMBER")]
+        revision: Option<u16>,
         /// Four weeks to tick from today on, in place of the hand-out
         #[arg(long)]
         diary: bool,
@@ -175,8 +179,48 @@ pub enum Clinic {
         #[arg(long, value_name = "FILE")]
         out: PathBuf,
     },
-    /// List the patients
-    Patients,
+    /// List the patients whose case is open
+    Patients {
+        /// Those whose case is closed
+        #[arg(long)]
+        closed: bool,
+    },
+    /// Close a patient's case: it leaves the list and takes no new plan. Nothing is erased
+    Close {
+        /// The patient's code
+        code: String,
+        /// Why
+        #[arg(long, value_parser = named::<CloseReason>)]
+        reason: CloseReason,
+        /// More about it; required if the reason is other
+        #[arg(long, default_value = "")]
+        words: String,
+    },
+    /// Open a closed case again
+    Reopen {
+        /// The patient's code
+        code: String,
+    },
+    /// Give a patient another code or name. Plans that were issued go on; what was printed or exported keeps the old code
+    Rename {
+        /// The patient's code
+        code: String,
+        /// The code from now on
+        #[arg(long, value_name = "CODE")]
+        to: Option<String>,
+        /// The name from now on; "" for none. While the command runs, other users and programs of this computer can read it here, and your
+        /// shell may remember it: --name-file avoids both
+        #[arg(long)]
+        name: Option<String>,
+        /// File that only you can read, or pipe, with the name in its first line; - for the standard input, after the passphrase
+        #[arg(long, value_name = "F", conflicts_with = "name")]
+        name_file: Option<PathBuf>,
+    },
+    /// Show the plans that were issued to a patient, the newest first, and what is different from the one before
+    Plans {
+        /// The patient's code
+        code: String,
+    },
     /// Say what to think of with a patient, or show it: conditions, and what is not there at home. It is named when a card is issued,
     /// prevents nothing, and is on no card
     Facts {

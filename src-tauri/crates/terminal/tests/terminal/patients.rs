@@ -88,3 +88,30 @@ fn what_to_think_of_with_a_patient_is_kept_and_named_when_a_card_is_issued() {
     assert!(issued.err.contains("Stand on one leg: Not there at home: a worktop"), "{}", issued.err);
     assert_eq!(place.clinic(&["facts", "K17", "--flags", "", "--lacks", ""]), "none\n");
 }
+
+#[test]
+fn a_case_is_closed_and_opened_again_and_the_patient_gets_another_code() {
+    let place = Place::prepared();
+    place.refused(&clinic(&["reopen", "K17"]), &["The case of K17 is open."]);
+    place.refused(&clinic(&["close", "K17", "--reason", "other"]), &["said in words"]);
+    let said = place.clinic(&["close", "K17", "--reason", "stopped-coming", "--words", "no answer to two calls"]);
+    assert!(said.starts_with("K17: Closed on ") && said.contains(": stopped coming: no answer to two calls."), "{said}");
+    assert_eq!(place.clinic(&["patients"]), "");
+    assert!(place.clinic(&["patients", "--closed"]).ends_with("\tstopped coming\n"));
+    place.refused(
+        &clinic(&["issue", "K17", "plan.toml", "--out", "next"]),
+        &["The case of K17 is closed.", "Open the case again"],
+    );
+    let said = place.clinic(&["receive", "summary.age"]);
+    assert!(said.contains("The case is closed since "), "{said}");
+    let said = place.clinic(&["reopen", "K17"]);
+    assert_eq!(said, "K17: The case is open.\n");
+    assert_eq!(place.clinic(&["rename", "K17", "--to", "K19", "--name", "Ottoline Marsh"]), "K19\n");
+    place.refused(&clinic(&["plans", "K17"]), &["There is no patient with the code K17."]);
+    place.clinic(&["issue", "K19", "plan.toml", "--out", "next"]);
+    let plans = place.clinic(&["plans", "K19"]);
+    assert!(plans.starts_with("Plan 2: issued on ") && plans.contains("\nPlan 1: issued on "), "{plans}");
+    assert!(plans.contains("What is different from the plan before"), "{plans}");
+    place.clinic(&["print", "K19", "--revision", "1", "--out", "first.pdf"]);
+    place.refused(&clinic(&["print", "K19", "--revision", "7", "--out", "none.pdf"]), &["K19 has no plan 7."]);
+}

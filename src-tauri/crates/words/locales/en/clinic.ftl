@@ -465,3 +465,66 @@ draft-discard = Discard draft
 draft-discard-ask = Discard everything that you changed in this draft?
 draft-discard-yes = Yes, discard it
 draft-discard-no = No, keep it
+
+## Clinic: a patient's case
+
+# The page about a patient's case, and the button that leads there.
+case-title = Case
+case-of = Case of { $code }
+# Beside the code of a patient whose case is closed.
+case-closed = closed
+case-closed-on = Closed on { $on }: { $reason }.
+case-closed-and-reopened = Closed on { $on }: { $reason }. Opened again on { $reopened }.
+case-is-open = The case is open.
+case-close = Close the case
+case-close-what = A closed case leaves the list of patients and is found under “Closed”. Nothing is erased. It takes no new plan until it is opened again; a summary that arrives is received all the same.
+case-close-why = Why
+case-close-words = More about it (optional)
+case-close-words-needed = In other words
+case-reopen = Open the case again
+close-finished = treatment is finished
+close-sent-on = sent on to somebody else
+close-stopped-coming = stopped coming
+close-other = other
+case-name-title = Code and name
+case-name-what = Plans that were issued go on under another code, and their summaries arrive as before: no code is on a card. What was printed, or saved for a record, keeps the old code.
+case-name-save = Save code and name
+case-plans = Plans that were issued
+case-plans-none = No plan was issued yet.
+# $n (Number): the number of the plan. $issued and $visit are dates.
+case-plan-line = Plan { $n }: issued on { $issued }, next visit on { $visit }
+case-plan-newest = in force
+case-plan-show = Show, print or save
+# The button's name for a screen reader. $n (Number): the number of the plan.
+case-plan-show-n = Show, print or save plan { $n }
+case-plan-changes = What is different from the plan before
+case-plan-unchanged = No exercise is different from the plan before.
+plan-item = { $name }: { $dose }; { $times }
+exercise-at-level = { $exercise } ({ $level })
+change-new = New: { $item }
+change-gone = No longer in the plan: { $name }
+change-level = { $now } in place of { $before }
+change-from = { $name }: { $now }. Before: { $before }
+change-else = { $name }: a detail such as the note, the limit of pain or the permission to step up is different.
+change-visit = The next visit is on { $date }.
+removes-name = the code, the name and what was ticked
+removes-plans = { $n ->
+        [0] no plan
+        [one] { $n } issued plan
+       *[other] { $n } issued plans
+    }
+removes-summaries = { $n ->
+        [0] no summary
+        [one] { $n } received summary
+       *[other] { $n } received summaries
+    }
+removes-findings = { $n ->
+        [0] no entry of a visit
+        [one] { $n } entry of visits
+       *[other] { $n } entries of visits
+    }
+removes-draft = the plan that is being written
+# Before the lines of what is erased.
+patient-remove-list = These are erased:
+filter-closed = Closed
+receipt-case-closed = The case is closed since { $date }.

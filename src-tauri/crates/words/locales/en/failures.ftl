@@ -167,6 +167,15 @@ failure-screen-code-short = A code needs { $least } characters or more.
 failure-screen-code-short-advice = Choose a longer one.
 failure-no-such-patient = There is no patient with the code { $code }.
 failure-no-such-patient-advice = Check the code, or add the patient.
+failure-case-closed = The case of { $code } is closed.
+failure-case-closed-advice = Open the case again first.
+failure-case-open = The case of { $code } is open.
+failure-case-open-advice = Nothing was changed.
+failure-case-words-missing = For “other” it has to be said in words why the case is closed.
+failure-case-words-missing-advice = Add a few words.
+# $most (Number)
+failure-case-closed-too-often = The case was closed { $most } times already.
+failure-case-closed-too-often-advice = Add the patient anew under another code.
 failure-code-taken = The code { $code } is already in use.
 failure-code-taken-advice = Choose another code.
 failure-code-bad = A code has 1 to 12 letters, digits or hyphens.

@@ -55,6 +55,9 @@ salvage-manifest = List of the rows
 salvage-own-exercises = Exercises of your own
 salvage-visits = Visits
 salvage-sets = Sets
+salvage-digests = Stored lines of the list
+salvage-cases = Closed and reopened cases
+salvage-clinicians = Further clinicians
 salvage-other = Other data
 # $saved (Number)
 salvage-whole = { $name }: { $saved } saved, none lost.

@@ -436,3 +436,66 @@ draft-discard = Descartar el borrador
 draft-discard-ask = ¿Descartar todos los cambios de este borrador?
 draft-discard-yes = Sí, descartarlo
 draft-discard-no = No, conservarlo
+
+## Clínica: el caso de un paciente
+
+# La página sobre el caso de un paciente, y el botón que lleva a ella.
+case-title = Caso
+case-of = Caso de { $code }
+# Junto al código de un paciente cuyo caso está cerrado.
+case-closed = cerrado
+case-closed-on = Cerrado el { $on }: { $reason }.
+case-closed-and-reopened = Cerrado el { $on }: { $reason }. Abierto de nuevo el { $reopened }.
+case-is-open = El caso está abierto.
+case-close = Cerrar el caso
+case-close-what = Un caso cerrado sale de la lista de pacientes y se encuentra en «Cerrados». No se borra nada. No admite un plan nuevo hasta que se abra de nuevo; si llega un resumen, se recibe igualmente.
+case-close-why = Motivo
+case-close-words = Más detalles (puede dejarlo vacío)
+case-close-words-needed = Con otras palabras
+case-reopen = Abrir el caso de nuevo
+close-finished = tratamiento terminado
+close-sent-on = derivado a otra persona
+close-stopped-coming = dejó de venir
+close-other = otro
+case-name-title = Código y nombre
+case-name-what = Los planes entregados siguen con otro código y sus resúmenes llegan como antes: ninguna tarjeta lleva el código. Lo que se imprimió, o se guardó para una historia clínica, conserva el código anterior.
+case-name-save = Guardar código y nombre
+case-plans = Planes entregados
+case-plans-none = Aún no se ha entregado ningún plan.
+# $n es el número del plan. $issued y $visit son fechas.
+case-plan-line = Plan { $n }: entregado el { $issued }, próxima cita el { $visit }
+case-plan-newest = vigente
+case-plan-show = Ver, imprimir o guardar
+# El nombre del botón para un lector de pantalla. $n es el número del plan.
+case-plan-show-n = Ver, imprimir o guardar el plan { $n }
+case-plan-changes = Qué cambia respecto al plan anterior
+case-plan-unchanged = Ningún ejercicio cambia respecto al plan anterior.
+plan-item = { $name }: { $dose }; { $times }
+exercise-at-level = { $exercise } ({ $level })
+change-new = Nuevo: { $item }
+change-gone = Ya no está en el plan: { $name }
+change-level = { $now } en lugar de { $before }
+change-from = { $name }: { $now }. Antes: { $before }
+change-else = { $name }: cambia un detalle, como la nota, el límite de dolor o el permiso para avanzar.
+change-visit = La próxima cita es el { $date }.
+removes-name = el código, el nombre y lo que se marcó
+removes-plans = { $n ->
+        [0] ningún plan
+        [one] { $n } plan entregado
+       *[other] { $n } planes entregados
+    }
+removes-summaries = { $n ->
+        [0] ningún resumen
+        [one] { $n } resumen recibido
+       *[other] { $n } resúmenes recibidos
+    }
+removes-findings = { $n ->
+        [0] ninguna anotación de visitas
+        [one] { $n } anotación de visitas
+       *[other] { $n } anotaciones de visitas
+    }
+removes-draft = el plan que se está escribiendo
+# Antes de las líneas de lo que se borra.
+patient-remove-list = Se borran:
+filter-closed = Cerrados
+receipt-case-closed = El caso está cerrado desde el { $date }.

@@ -116,6 +116,12 @@ impl Words {
                 (self.failure_screen_code_short(*least), Key::FailureScreenCodeShortAdvice)
             }
             Failure::NoSuchPatient { code } => (self.failure_no_such_patient(code), Key::FailureNoSuchPatientAdvice),
+            Failure::CaseClosed { code } => (self.failure_case_closed(code), Key::FailureCaseClosedAdvice),
+            Failure::CaseOpen { code } => (self.failure_case_open(code), Key::FailureCaseOpenAdvice),
+            Failure::CaseWordsMissing => (text(Key::FailureCaseWordsMissing), Key::FailureCaseWordsMissingAdvice),
+            Failure::CaseClosedTooOften { most } => {
+                (self.failure_case_closed_too_often(*most), Key::FailureCaseClosedTooOftenAdvice)
+            }
             Failure::CodeTaken { code } => (self.failure_code_taken(code), Key::FailureCodeTakenAdvice),
             Failure::CodeBad => (text(Key::FailureCodeBad), Key::FailureCodeBadAdvice),
             Failure::PlanRefused(problems) => {

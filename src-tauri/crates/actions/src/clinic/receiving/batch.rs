@@ -3,9 +3,10 @@
 use super::opening;
 use super::sorting::IncomingSummary;
 use crate::clinic::rows::{self, Patient};
-use crate::clinic::{devices, lock, numbering, reviewing, sealed};
+use crate::clinic::{cases, devices, lock, numbering, reviewing, sealed};
 use crate::{ActionResult, DataFolder, Moment};
 use chrono::NaiveDate;
+use exercises::closing::in_force;
 use exercises::id::{LogId, PlanId};
 use exercises::summary::Summary;
 use exercises::summary::union::{self, ArrivalEffect};
@@ -33,6 +34,8 @@ struct ToKeep {
 struct History {
     received: Vec<Summary>,
     devices: Vec<Device>,
+    /// Since when the case is closed; `None` if it is open.
+    closed_on: Option<NaiveDate>,
 }
 
 /// What was found out so far.
@@ -113,6 +116,7 @@ impl Batch {
         if let Some(revision) = revision {
             notices.push(ReceiptNotice::StoreBehind { revision, next: numbering::next_after(patient, &history.received)? });
         }
+        notices.extend(history.closed_on.map(|on| ReceiptNotice::CaseClosed { on }));
         if ahead_days > 0 {
             notices.push(ReceiptNotice::ClockAhead { days: ahead_days });
         }
@@ -140,7 +144,9 @@ impl History {
     fn of(folder: &DataFolder, patient: &Patient) -> ActionResult<History> {
         let received = rows::summaries(folder, patient)?;
         let devices = devices::known(folder, patient, &received)?;
-        Ok(History { received, devices })
+        let closings = cases::closings(folder, patient.row, &patient.code)?;
+        let closed_on = in_force(&closings).map(|closing| closing.on);
+        Ok(History { received, devices, closed_on })
     }
 
     /// Adds a summary that tells something new. Returns its device, if that is to be announced, and what is to be kept. After a failure

@@ -2,7 +2,7 @@
 
 use crate::clinic::numbering;
 use crate::clinic::rows::Patient;
-use exercises::id::PlanId;
+use exercises::id::{LogId, PlanId};
 use exercises::summary::Summary;
 use std::thread;
 use vault::summary::{OpenFault, Opener, Unsealed};

@@ -167,7 +167,12 @@ fn of_clinic() -> Vec<Case> {
         clinic("clinic review", "received", &["K17"]),
         clinic("clinic review", "received", &["K17", "--as", "fhir", "--out", "review.json"])
             .of("for a record, into a file"),
-        clinic("clinic patients", "received", &[]),
+        // What the list stores for the next time is made again from the other rows.
+        clinic("clinic patients", "received", &[]).done_from(0),
+        clinic("clinic close", "received", &["K17", "--reason", "finished"]),
+        clinic("clinic reopen", "closed", &["K17"]),
+        clinic("clinic rename", "received", &["K17", "--to", "K19", "--name", "Ottoline Marsh"]),
+        clinic("clinic plans", "received", &["K17"]),
         clinic("clinic print", "clinic", &["K17", "--out", "hand-out.pdf"]),
         clinic("clinic diary", "clinic", &["K17", "diary.toml"]),
         clinic("clinic review", "received", &["K17", "--as", "pdf", "--out", "report.pdf"]).of("on paper"),
@@ -268,6 +273,8 @@ static EXTENDED: LazyLock<PathBuf> = LazyLock::new(|| {
     visit("received", &["set", "save", "desk", "--from", "plan.toml"]);
     visit("received", &["visit", "note", "K17", "as said"]);
     visit("received", &["issue", "K17", "plan.toml", "--out", "card2"]);
+    copy(&place.path("received"), &place.path("closed"));
+    visit("closed", &["close", "K17", "--reason", "sent-on"]);
     place.done(&["--home", "done", "--at", DONE, "backup", "--to", "whole.db"]);
     place.done(&["--home", "erasable", "patient", "now"]);
     fs::create_dir_all(place.path("erasable/web-view/storage")).expect("a folder");

@@ -1,0 +1,138 @@
+//! A patient's case: closing it and opening it again, another code or name, and the plans that were issued.
+
+use super::rows::{self, Patient};
+use super::{lock, patients, reviewing, sealed};
+use crate::patient::plans;
+use crate::{ActionResult, DataFolder, Moment};
+use exercises::catalogue::Exercise;
+use exercises::closing::{CloseReason, Closing, MAX_CLOSINGS, MAX_WORDS, in_force};
+use exercises::plain_text::is_hidden;
+use exercises::plan::Plan;
+use store::table;
+use wire::Failure;
+use wire::cases::{CasePage, CloseRequest, Held, RenameRequest};
+
+/// A patient's case, with the plans that were issued, the newest one first.
+///
+/// # Errors
+/// As for the patient's record.
+pub fn page(folder: &DataFolder, moment: &Moment, code: &str) -> ActionResult<CasePage> {
+    let patient = rows::patient(folder, code)?;
+    let closings = closings(folder, patient.row, &patient.code)?;
+    let issued: Vec<Plan> = patient.cards.values().rev().map(|card| card.plan.clone()).collect();
+    let known = reviewing::catalogue(folder, &patient);
+    let mut exercises: Vec<Exercise> = Vec::new();
+    for exercise in issued.iter().flat_map(|plan| plans::exercises_of(plan, &known)) {
+        if exercises.iter().all(|other| other.id != exercise.id) {
+            exercises.push(exercise);
+        }
+    }
+    let held = held(folder, &patient)?;
+    let Patient { code, name, .. } = patient;
+    Ok(CasePage { code, name, today: moment.now.date(), closings, plans: issued, exercises, held })
+}
+
+/// How much there is of a patient.
+fn held(folder: &DataFolder, patient: &Patient) -> ActionResult<Held> {
+    let many = |number: usize| u32::try_from(number).unwrap_or(u32::MAX);
+    rows::read(folder, |view| {
+        Ok(Held {
+            plans: many(patient.cards.len()),
+            summaries: many(table::received::of_patient(view, patient.row)?.len()),
+            findings: many(table::visit::of_patient(view, patient.row)?.len()),
+            draft: table::draft::get(view, patient.row)?.is_some(),
+        })
+    })
+}
+
+/// Closes a patient's case today. Nothing is erased.
+///
+/// # Errors
+/// [`Failure::CaseClosed`] if it is closed; [`Failure::CaseWordsMissing`], [`Failure::TextUnfit`], [`Failure::CaseClosedTooOften`].
+pub fn close(folder: &mut DataFolder, moment: &Moment, request: &CloseRequest) -> ActionResult<CasePage> {
+    let patient = rows::patient(folder, &request.code)?;
+    let mut closings = closings(folder, patient.row, &patient.code)?;
+    if in_force(&closings).is_some() {
+        return Err(Failure::CaseClosed { code: patient.code });
+    }
+    let words = request.words.trim();
+    if words.chars().count() > MAX_WORDS || words.chars().any(|c| c.is_control() || is_hidden(c)) {
+        return Err(Failure::TextUnfit { most: MAX_WORDS as u16 });
+    }
+    if request.reason == CloseReason::Other && words.is_empty() {
+        return Err(Failure::CaseWordsMissing);
+    }
+    if closings.len() >= MAX_CLOSINGS {
+        return Err(Failure::CaseClosedTooOften { most: MAX_CLOSINGS as u8 });
+    }
+    let (on, reason) = (moment.now.date(), request.reason);
+    closings.push(Closing { on, reason, words: words.to_owned(), reopened: None });
+    put(folder, patient.row, &closings)?;
+    page(folder, moment, &patient.code)
+}
+
+/// Opens a closed case again.
+///
+/// # Errors
+/// [`Failure::CaseOpen`] if it is open.
+pub fn reopen(folder: &mut DataFolder, moment: &Moment, code: &str) -> ActionResult<CasePage> {
+    let patient = rows::patient(folder, code)?;
+    let mut closings = closings(folder, patient.row, &patient.code)?;
+    match closings.last_mut().filter(|closing| closing.reopened.is_none()) {
+        Some(closing) => closing.reopened = Some(moment.now.date()),
+        None => return Err(Failure::CaseOpen { code: patient.code }),
+    }
+    put(folder, patient.row, &closings)?;
+    page(folder, moment, &patient.code)
+}
+
+/// Gives a patient another code, another name, or both. Neither is on a card or in a summary, so plans go on.
+///
+/// # Errors
+/// As for adding a patient with this code and name.
+pub fn rename(folder: &mut DataFolder, moment: &Moment, request: &RenameRequest) -> ActionResult<CasePage> {
+    let row = rows::patient_row(folder, &request.code)?;
+    let patient = rows::patient(folder, &request.code)?;
+    let (code, name) = patients::fitting(&request.new_code, request.name.as_deref())?;
+    if !code.eq_ignore_ascii_case(&patient.code) && rows::is_taken(folder, &code)? {
+        return Err(Failure::CodeTaken { code });
+    }
+    let plain = rows::write_patient(&code, name.as_deref(), &patient.facts);
+    sealed::change(folder, |tx, sealer| {
+        let sealed = sealer.replace(row.id, &sealed::patient_place(row.id), Some(&row.sealed), &plain);
+        table::patient::update(tx, row.id, &sealed)
+    })?;
+    page(folder, moment, &code)
+}
+
+/// The closings of a patient's case, the first one first.
+///
+/// # Errors
+/// [`Failure::RecordDamaged`] if they cannot be read.
+pub(super) fn closings(folder: &DataFolder, patient: i64, code: &str) -> ActionResult<Vec<Closing>> {
+    let keys = lock::unlocked_keys(folder)?;
+    let Some(sealed) = rows::read(folder, |view| table::patient_case::get(view, patient))? else { return Ok(Vec::new()) };
+    let plain = vault::rows::open(keys, &sealed::case_place(patient), &sealed).ok();
+    let read = plain.and_then(|plain| format::case::read(&plain));
+    read.ok_or_else(|| Failure::RecordDamaged { code: code.to_owned() })
+}
+
+/// Refuses what only an open case takes.
+///
+/// # Errors
+/// [`Failure::CaseClosed`].
+pub(super) fn must_be_open(folder: &DataFolder, patient: &Patient) -> ActionResult<()> {
+    match in_force(&closings(folder, patient.row, &patient.code)?) {
+        Some(_) => Err(Failure::CaseClosed { code: patient.code.clone() }),
+        None => Ok(()),
+    }
+}
+
+fn put(folder: &mut DataFolder, patient: i64, closings: &[Closing]) -> ActionResult<()> {
+    sealed::change(folder, |tx, sealer| {
+        let before = table::patient_case::get(tx, patient)?;
+        let sealed =
+            sealer.replace(patient, &sealed::case_place(patient), before.as_deref(), &format::case::write(closings));
+        table::patient_case::put(tx, patient, &sealed)
+    })
+}

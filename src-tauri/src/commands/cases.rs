@@ -1,0 +1,37 @@
+//! Commands for a patient's case.
+
+use super::{Args, CommandResult};
+use crate::session::Session;
+use actions::clinic::{cases, issuing};
+use tauri::State;
+use wire::cases::{CloseCase, RenamePatient, ReopenCase, ShowCase, ShowIssued};
+
+/// [`ShowCase`].
+#[tauri::command]
+pub async fn patient_case(session: State<'_, Session>, args: Args<ShowCase>) -> CommandResult<ShowCase> {
+    session.with(|folder, moment| cases::page(folder, moment, &args.code))
+}
+
+/// [`CloseCase`].
+#[tauri::command]
+pub async fn close_case(session: State<'_, Session>, args: Args<CloseCase>) -> CommandResult<CloseCase> {
+    session.with(|folder, moment| cases::close(folder, moment, &args))
+}
+
+/// [`ReopenCase`].
+#[tauri::command]
+pub async fn reopen_case(session: State<'_, Session>, args: Args<ReopenCase>) -> CommandResult<ReopenCase> {
+    session.with(|folder, moment| cases::reopen(folder, moment, &args.code))
+}
+
+/// [`RenamePatient`].
+#[tauri::command]
+pub async fn rename_patient(session: State<'_, Session>, args: Args<RenamePatient>) -> CommandResult<RenamePatient> {
+    session.with(|folder, moment| cases::rename(folder, moment, &args))
+}
+
+/// [`ShowIssued`].
+#[tauri::command]
+pub async fn show_issued(session: State<'_, Session>, args: Args<ShowIssued>) -> CommandResult<ShowIssued> {
+    session.with(|folder, moment| issuing::save_again(folder, moment, &args.code, Some(args.revision), None))
+}
