@@ -9,7 +9,8 @@ use exercises::closing::{CloseReason, MAX_CLOSINGS, MAX_WORDS};
 use std::path::Path;
 use wire::Failure;
 use wire::cases::{CasePage, CloseRequest, RenameRequest};
-use wire::clinic::{IssueRequest, Outcome, ReceiptNotice, StoreNotice};
+use wire::clinic::{IssueRequest, StoreNotice};
+use wire::receiving::{Outcome, ReceiptNotice};
 use wire::visiting::{PrintRequest, Printed};
 
 fn close(folder: &mut DataFolder, reason: CloseReason, words: &str) -> Result<CasePage, Failure> {

@@ -10,7 +10,7 @@ use exercises::score::Score;
 use exercises::summary::PaperDay;
 use tempfile::TempDir;
 use wire::Failure;
-use wire::clinic::Outcome;
+use wire::receiving::Outcome;
 use wire::visiting::{DiaryPage, DiaryRequest};
 
 const VISIT: &str = "12-09T09:00";
@@ -68,8 +68,10 @@ fn days_are_entered_entered_again_and_taken_out_and_the_review_follows() {
 
 #[test]
 fn a_diary_and_a_device_count_together_and_each_can_be_left_out() {
-    let (dir, mut folder, card) = prescribed();
-    assert!(matches!(receive(&mut folder, &summary(dir.path(), &card)), Outcome::New { .. }));
+    let (_dir, mut folder, card) = prescribed();
+    let patient = tempfile::tempdir().expect("a temporary folder");
+    let brought = summary(&patient.path().join("patient"), &card);
+    assert!(matches!(receive(&mut folder, &brought), Outcome::New { .. }));
     let before = reviewing::page(&folder, &at(VISIT), "K17").expect("the patient").review.expect("a review").logs;
     enter(&mut folder, vec![paper(1, 3, 4)]).expect("a day");
     let both = reviewing::page(&folder, &at(VISIT), "K17").expect("the patient");
@@ -109,7 +111,7 @@ fn a_file_of_days_is_read_and_its_faults_are_named_with_their_line() {
     assert_eq!(days.iter().map(|one| one.day).collect::<Vec<_>>(), [day(1), day(2)]);
     assert_eq!(days[0].done, [(ItemId(1), 3), (ItemId(2), 1)]);
     let wrong = [
-        ("", 0),
+        ("", 1),
         ("[[day]]", 1),
         ("[[day]]\ndate = 2026-11-26\nsessions = [{ item = 1, n = 100 }]", 3),
         ("[[day]]\ndate = 2026-11-26\nsessions = [{ item = 1, n = 1 }, { item = 1, n = 2 }]", 3),
