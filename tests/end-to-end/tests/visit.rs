@@ -2,6 +2,8 @@
 
 use end_to_end::{Desktop, Window};
 use std::fs;
+use std::io::{BufRead, BufReader, Read, Write};
+use std::net::TcpListener;
 
 const PLAN: &str = r#"
 review = 2027-04-12
@@ -117,6 +119,11 @@ fn a_plan_is_printed_and_a_review_saved_for_the_record() {
     let bundle: serde_json::Value = serde_json::from_str(&bundle).expect("JSON");
     assert_eq!((&bundle["resourceType"], &bundle["type"]), (&"Bundle".into(), &"collection".into()));
     looked_at(&clinic, "record");
+    clinic.choose("Save as", "A report of one or two pages (PDF, A4)");
+    clinic.press("Save the review");
+    clinic.see(".pdf");
+    assert!(fs::read(saved(&clinic)).expect("it is there").starts_with(b"%PDF-"));
+    hands_over(&clinic);
     clinic.press("Show the card again");
     clinic.press("Save the hand-out (PDF)");
     clinic.see("Saved as ");
@@ -124,6 +131,56 @@ fn a_plan_is_printed_and_a_review_saved_for_the_record() {
     let file = saved(&clinic);
     assert!(fs::read(&file).expect("it is there").starts_with(b"%PDF-"), "{file}");
     clinic.close();
+}
+
+/// To a server on this computer, and to no other.
+fn hands_over(clinic: &Window) {
+    let (address, server) = server();
+    clinic.see("Hand over to a server");
+    clinic.type_into("Address of the server", "http://192.168.0.7:8080/fhir");
+    clinic.press("Set the server");
+    clinic.see("The address of the server has to be on this computer");
+    clinic.type_into("Address of the server", &address);
+    clinic.type_into("Token", "a-secret.token");
+    clinic.press("Set the server");
+    clinic.see(&format!("Reviews are handed over to {address} on this computer, with a token."));
+    clinic.press("Hand this review over");
+    let head = server.join().expect("it was asked");
+    assert!(head.starts_with("POST /fhir HTTP/1.1") && head.contains("Bearer a-secret.token"), "{head}");
+    clinic.see("K17: handed over, ");
+    looked_at(clinic, "handed-over");
+    clinic.press("Hand this review over");
+    clinic.see("No server answers at the address on this computer.");
+    looked_at(clinic, "server-down");
+    clinic.press("Hand nothing over any more");
+    clinic.see("Address of the server");
+}
+
+/// A server of records that takes in one transaction, and is gone. Afterwards what it was asked.
+fn server() -> (String, std::thread::JoinHandle<String>) {
+    let listener = TcpListener::bind(("127.0.0.1", 0)).expect("a port");
+    let address = format!("http://{}/fhir", listener.local_addr().expect("an address"));
+    let answer = move || {
+        let (mut stream, _) = listener.accept().expect("a connection");
+        drop(listener);
+        let mut reader = BufReader::new(stream.try_clone().expect("the same connection"));
+        let mut head = String::new();
+        while !head.ends_with("\r\n\r\n") {
+            assert!(reader.read_line(&mut head).expect("a line") > 0, "{head}");
+        }
+        let length = head.to_lowercase().split_once("content-length: ").expect("its length").1.to_owned();
+        let length: usize = length.lines().next().expect("a line").parse().expect("a number");
+        let mut body = vec![0; length];
+        reader.read_exact(&mut body).expect("the whole body");
+        let sent: serde_json::Value = serde_json::from_slice(&body).expect("JSON");
+        let taken = |_: &serde_json::Value| serde_json::json!({ "response": { "status": "201" } });
+        let entries: Vec<serde_json::Value> = sent["entry"].as_array().expect("a list").iter().map(taken).collect();
+        let said =
+            serde_json::json!({ "resourceType": "Bundle", "type": "transaction-response", "entry": entries }).to_string();
+        write!(stream, "HTTP/1.1 200 OK\r\nContent-Length: {}\r\n\r\n{said}", said.len()).expect("it is read");
+        head
+    };
+    (address, std::thread::spawn(answer))
 }
 
 /// The path of the file that was saved last.

@@ -18,6 +18,9 @@ const FIRST: (f32, f32) = (0.44, mm(5.0));
 /// Room within a row, above and below.
 const WITHIN: f32 = 2.6;
 
+/// A sign of the charts: whether a day has it, how it is drawn, and what it means.
+type Sign = (fn(&Day) -> bool, Day, Key);
+
 /// A row, measured.
 struct Row {
     /// The item and its doses.
@@ -189,7 +192,7 @@ impl Making<'_> {
 
     /// What the signs of the charts mean, as far as they occur.
     fn legend(&mut self, rows: &[Row]) {
-        let signs: [(fn(&Day) -> bool, Day, Key); 6] = [
+        let signs: [Sign; 6] = [
             (|day| *day == Day::Full, Day::Full, Key::ReviewLegendDone),
             (|day| matches!(day, Day::Part(_)), Day::Part(0.5), Key::ReviewLegendPartly),
             (|day| *day == Day::Nothing, Day::Nothing, Key::ReviewLegendNotDone),

@@ -37,7 +37,7 @@ pub(super) fn pairs(visits: &[Visit]) -> Vec<Pair<'_>> {
             like.min_by_key(|one| one.moment == Moment::After).map(|one| (visit.day, one))
         });
         let first = taken.next()?;
-        Some(Pair { first, last: taken.last()? })
+        Some(Pair { first, last: taken.next_back()? })
     };
     kinds.into_iter().filter_map(pair).collect()
 }
