@@ -26,11 +26,11 @@ pub struct Going {
     intake: Intake,
     files: Option<Box<dyn Iterator<Item = Read> + Send>>,
     /// Files that were read.
-    pub done: u32,
+    done: u32,
     /// All files.
-    pub of: u32,
+    of: u32,
     /// Other files in the folders.
-    pub passed_over: u32,
+    passed_over: u32,
 }
 
 impl Arriving {
@@ -66,27 +66,45 @@ impl Going {
         Ok(Going { files: Some(Box::new(listing.read())), of, passed_over, ..Going::default() })
     }
 
-    /// Reads files until there is a part of them to be taken in. Returns `None` in place of itself with the last part.
-    pub fn next(mut self) -> (Option<Going>, Incoming) {
-        let Some(files) = self.files.as_mut() else { return (None, self.intake.finish()) };
+    /// Reads files until there is a part of them to be taken in.
+    pub fn next(mut self) -> Part {
         while !self.intake.is_full() {
-            let Some((file, bytes)) = files.next() else { return (None, self.intake.finish()) };
+            let Some((file, bytes)) = self.files.as_mut().and_then(Iterator::next) else { return self.finish() };
             self.done += 1;
             self.intake.add(file, bytes);
         }
-        let incoming = self.intake.ready();
-        (Some(self), incoming)
+        self.part()
     }
 
-    /// Adds a part of the files that the window sends. Returns `None` in place of itself with the last part.
-    pub fn add(mut self, files: impl IntoIterator<Item = Read>, last: bool) -> (Option<Going>, Incoming) {
+    /// Adds a part of the files that the window sends.
+    pub fn add(mut self, files: impl IntoIterator<Item = Read>, last: bool) -> Part {
         files.into_iter().for_each(|(file, bytes)| self.intake.add(file, bytes));
-        if last {
-            return (None, self.intake.finish());
-        }
-        let incoming = self.intake.ready();
-        (Some(self), incoming)
+        if last { self.finish() } else { self.part() }
     }
+
+    fn part(mut self) -> Part {
+        let (incoming, Going { done, of, passed_over, .. }) = (self.intake.ready(), &self);
+        Part { incoming, done: *done, of: *of, passed_over: *passed_over, rest: Some(self) }
+    }
+
+    fn finish(self) -> Part {
+        let Going { intake, done, of, passed_over, .. } = self;
+        Part { incoming: intake.finish(), done, of, passed_over, rest: None }
+    }
+}
+
+/// A part of the files that was read, to be taken in.
+pub struct Part {
+    /// The summaries in it.
+    pub incoming: Incoming,
+    /// How many files were read by now.
+    pub done: u32,
+    /// How many files there are.
+    pub of: u32,
+    /// Other files in the folders.
+    pub passed_over: u32,
+    /// What comes after it; `None` if it is the last part.
+    pub rest: Option<Going>,
 }
 
 /// The failure of a page that asks for the next part of nothing.

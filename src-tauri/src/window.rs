@@ -180,6 +180,8 @@ fn on_close(window: &WebviewWindow) {
 fn files_over(app: &AppHandle, dragged: &DragDropEvent) {
     let event = match dragged {
         DragDropEvent::Enter { .. } => FilesEvent::Over,
+        // Something else than files was dropped, such as a text.
+        DragDropEvent::Drop { paths, .. } if paths.is_empty() => FilesEvent::Away,
         DragDropEvent::Drop { paths, .. } => {
             app.state::<Arriving>().name(paths);
             FilesEvent::Dropped

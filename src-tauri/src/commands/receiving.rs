@@ -1,7 +1,7 @@
 //! Commands with which the clinic receives summaries.
 
 use super::{Args, CommandResult};
-use crate::arriving::{Arriving, Going, nothing_begun};
+use crate::arriving::{Arriving, Going, Part, nothing_begun};
 use crate::door::Door;
 use crate::folder_dialog;
 use crate::session::Session;
@@ -21,9 +21,9 @@ pub async fn receive(
     let begun = arriving.going();
     let going = if args.first { Going::default() } else { begun.ok_or_else(nothing_begun)? };
     let add = move || Ok(going.add(action::from_window(args.files), args.last));
-    let (going, incoming) = super::without_folder(add).await?;
+    let Part { incoming, rest, .. } = super::without_folder(add).await?;
     let receipts = session.with(|folder, moment| action::take_in(folder, moment, incoming))?;
-    arriving.go_on(going.filter(|_| !is_over(&receipts)));
+    arriving.go_on(rest.filter(|_| !is_over(&receipts)));
     Ok(receipts)
 }
 
@@ -55,17 +55,11 @@ pub async fn receive_named(
 ) -> CommandResult<receiving::ReceiveNamed> {
     door.used();
     let (begun, named) = (arriving.going(), arriving.named());
-    let read = move || {
-        let going = if args.first { Going::of(&named)? } else { begun.ok_or_else(nothing_begun)? };
-        let (of, passed_over) = (going.of, going.passed_over);
-        let (going, incoming) = going.next();
-        Ok((going, incoming, of, passed_over))
-    };
-    let (going, incoming, of, passed_over) = super::without_folder(read).await?;
+    let read = move || Ok(if args.first { Going::of(&named)? } else { begun.ok_or_else(nothing_begun)? }.next());
+    let Part { incoming, rest, done, of, passed_over } = super::without_folder(read).await?;
     let receipts = session.with(|folder, moment| action::take_in(folder, moment, incoming))?;
-    let last = going.is_none() || is_over(&receipts);
-    let done = going.as_ref().map_or(of, |going| going.done);
-    arriving.go_on(going.filter(|_| !last));
+    let last = rest.is_none() || is_over(&receipts);
+    arriving.go_on(rest.filter(|_| !last));
     Ok(Received { receipts, done, of, passed_over, last })
 }
 

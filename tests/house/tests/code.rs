@@ -39,8 +39,8 @@ fn only_one_folder_touches_files() {
     // The shell creates the folder that it is started with, to identify the running program by the folder's canonical path.
     // The build of `words` reads the texts and writes the code that is compiled.
     let at_build = ["src-tauri/crates/words/build.rs", "src-tauri/crates/words/generator/src/read.rs"];
-    let files = ["mod", "lock", "identity"].map(|name| format!("src-tauri/crates/store/src/files/{name}.rs"));
-    let at_run = [files[0].as_str(), &files[1], &files[2], "src-tauri/src/home.rs"];
+    let files = ["mod", "lock", "identity", "inside"].map(|name| format!("src-tauri/crates/store/src/files/{name}.rs"));
+    let at_run = [files[0].as_str(), &files[1], &files[2], &files[3], "src-tauri/src/home.rs"];
     nowhere(&native(), &touches, &[&at_run[..], &at_build].concat());
 }
 

@@ -112,12 +112,14 @@ fn Told() -> impl IntoView {
     let shown = RwSignal::new(LINES);
     let counts = NodeRef::<html::Div>::new();
     let finished = Memo::new(move |_| receiving.report.with(|report| report.finished));
-    Effect::new(move || {
-        // The button that had the focus is gone.
-        let lost = finished.get() && document().active_element().is_none_or(|element| element.tag_name() == "BODY");
-        if let Some(counts) = counts.get_untracked().filter(|_| lost) {
+    Effect::new(move |before: Option<bool>| {
+        let now = finished.get();
+        // The button that stops is gone, and with it the focus if it had it.
+        let lost = document().active_element().is_none_or(|element| element.tag_name() == "BODY");
+        if let Some(counts) = counts.get_untracked().filter(|_| before == Some(false) && now && lost) {
             let _ = counts.focus();
         }
+        now
     });
     let sum = move || {
         receiving.report.with(|report| {

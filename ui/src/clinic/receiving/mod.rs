@@ -142,7 +142,9 @@ impl Receiving {
             if let Err(failure) = done {
                 self.app.fault.set(Some(failure));
             }
-            self.news.update(|news| *news += 1);
+            if self.report.with_untracked(Report::has_received) {
+                self.news.update(|news| *news += 1);
+            }
             next = self.waiting.try_update_value(|waiting| (!waiting.is_empty()).then(|| waiting.remove(0))).flatten();
         }
         self.report.update(|report| report.finished = true);

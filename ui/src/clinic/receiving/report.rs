@@ -42,6 +42,11 @@ impl Report {
         self.counts.all()
     }
 
+    /// Whether anything was received, new or known.
+    pub fn has_received(&self) -> bool {
+        self.counts.new + self.counts.known > 0
+    }
+
     /// The first receipts in the order in which they are shown: first what was refused, then what is new, then what was known.
     pub fn first(&self, most: usize) -> Vec<Receipt> {
         self.refused.iter().chain(&self.new).chain(&self.known).take(most).cloned().collect()

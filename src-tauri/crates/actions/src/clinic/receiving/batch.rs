@@ -14,6 +14,7 @@ use exercises::time::DayNumber;
 use format::devices::Device;
 use std::borrow::Cow;
 use std::collections::BTreeMap;
+use std::collections::btree_map::Entry;
 use store::table;
 use vault::summary::{Opener, Unsealed};
 use wire::Failure;
@@ -132,11 +133,13 @@ impl Batch {
 
     /// The patient to whom the plan belongs, looked up once.
     fn patient(&mut self, folder: &DataFolder, plan: PlanId) -> ActionResult<&mut (Patient, Option<History>)> {
-        if !self.patients.contains_key(&plan) {
-            let patient = rows::patient_of_plan(folder, plan)?.ok_or(Failure::SummaryUnknownPlan)?;
-            self.patients.insert(plan, (patient, None));
+        match self.patients.entry(plan) {
+            Entry::Occupied(known) => Ok(known.into_mut()),
+            Entry::Vacant(free) => {
+                let patient = rows::patient_of_plan(folder, plan)?.ok_or(Failure::SummaryUnknownPlan)?;
+                Ok(free.insert((patient, None)))
+            }
         }
-        self.patients.get_mut(&plan).ok_or(Failure::SummaryUnknownPlan)
     }
 }
 
