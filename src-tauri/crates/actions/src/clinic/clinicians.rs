@@ -141,8 +141,8 @@ pub(super) fn keep_only(
     let me = all.iter().find(|one| one.id == own).ok_or(Failure::ClinicNotStarted)?;
     change(folder, |tx| {
         become_first(tx, me, sealed)?;
-        let others = all.iter().filter(|one| one.id != FIRST && one.id != own);
-        others.map(|one| table::clinician::remove(tx, one.id)).collect::<Result<(), _>>()?;
+        let mut others = all.iter().filter(|one| one.id != FIRST && one.id != own);
+        others.try_for_each(|one| table::clinician::remove(tx, one.id))?;
         more(tx)
     })?;
     folder.clinician = FIRST;
