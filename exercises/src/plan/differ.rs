@@ -20,8 +20,8 @@ pub enum ItemChange {
     Else(ItemId),
 }
 
-/// What became of each item, in the order of the later plan; then the items that are there no longer. An item of which several things differ is
-/// there several times.
+/// What became of each item, in the order of the later plan; then the items that are there no longer. An item of which several things
+/// differ is there several times.
 pub fn item_changes(before: &Plan, after: &Plan) -> Vec<ItemChange> {
     let mut changes = Vec::new();
     for item in &after.prescription.items {

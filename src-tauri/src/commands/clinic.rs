@@ -4,7 +4,9 @@ use super::{Args, CommandResult};
 use crate::door::Door;
 use crate::session::Session;
 use crate::window;
-use actions::clinic::{devices, drafting, idle, issuing, lock, passphrase, patients, renewing, reviewing, saved_keys};
+use actions::clinic::{
+    clinicians, devices, drafting, idle, issuing, lock, passphrase, patients, renewing, reviewing, saved_keys,
+};
 use tauri::{AppHandle, State};
 use wire::clinic;
 
@@ -43,9 +45,36 @@ pub async fn clinic_unlock(
 ) -> CommandResult<clinic::Unlock> {
     door.used();
     session.with(|folder, moment| {
-        lock::unlock(folder, args.passphrase)?;
+        lock::unlock_as(folder, args.name.as_deref(), args.passphrase)?;
         folder.app_state(moment)
     })
+}
+
+/// [`wire::clinic::ShowClinicians`].
+#[tauri::command]
+pub async fn clinicians(
+    session: State<'_, Session>,
+    _args: Args<clinic::ShowClinicians>,
+) -> CommandResult<clinic::ShowClinicians> {
+    session.with(|folder, _| clinicians::list(folder))
+}
+
+/// [`wire::clinic::AddClinician`].
+#[tauri::command]
+pub async fn add_clinician(
+    session: State<'_, Session>,
+    args: Args<clinic::AddClinician>,
+) -> CommandResult<clinic::AddClinician> {
+    session.with(|folder, _| clinicians::add(folder, &args))
+}
+
+/// [`wire::clinic::RemoveClinician`].
+#[tauri::command]
+pub async fn remove_clinician(
+    session: State<'_, Session>,
+    args: Args<clinic::RemoveClinician>,
+) -> CommandResult<clinic::RemoveClinician> {
+    session.with(|folder, _| clinicians::remove(folder, &args))
 }
 
 /// [`wire::clinic::Lock`].

@@ -68,7 +68,7 @@ pub fn Clinic() -> impl IntoView {
 fn watch(context: ClinicContext) {
     events::listen("locked", move |_: serde_json::Value| {
         context.app.query::<ShowAppState>((), move |state| {
-            if state.lock == LockState::Locked {
+            if matches!(state.lock, LockState::Locked { .. }) {
                 context.locked(state);
             }
         });

@@ -1,5 +1,6 @@
 //! An open data folder: the side it is on, its catalogue, and on the clinic's side the keys once the store is unlocked.
 
+use crate::clinic::clinicians::FIRST;
 use crate::clinic::issuing::LastCard;
 use crate::clinic::known_lines::KnownLines;
 use crate::clinic::lock;
@@ -33,6 +34,8 @@ pub struct DataFolder {
     pub(crate) role: Option<Role>,
     pub(crate) catalogue: Catalogue,
     pub(crate) keys: Option<vault::keys::Keys>,
+    /// The clinician who is in, or was asked for the passphrase last: see [`crate::clinic::clinicians`].
+    pub(crate) clinician: i64,
     /// What was already read of the patient's side.
     pub(crate) plan_cache: RefCell<patient::plans::PlanCache>,
     /// The card that was previewed last, until it is accepted.
@@ -91,6 +94,7 @@ impl DataFolder {
             role: None,
             catalogue: DataFolder::shipped_catalogue()?,
             keys: None,
+            clinician: FIRST,
             plan_cache: RefCell::default(),
             looked_at: RefCell::default(),
             card_parts: RefCell::default(),

@@ -3,6 +3,7 @@
 use crate::Done;
 use crate::args::{Args, Clinic, Form};
 use crate::case;
+use crate::clinicians;
 use crate::facts;
 use crate::handing_over;
 use crate::home;
@@ -28,7 +29,8 @@ use wire::visiting::{DiaryRequest, PrintRequest, Printed};
 use wire::{Failure, Secret};
 use words::{Key, Words};
 
-pub fn run(args: &Args, passphrase_file: Option<&Path>, what: &Clinic, clock: &Clock, out: &mut Out) -> Done {
+pub fn run(args: &Args, door: Door<'_>, what: &Clinic, clock: &Clock, out: &mut Out) -> Done {
+    let Door { passphrase_file, who } = door;
     let moment = clock.moment();
     if let Clinic::Start { name, phone, from_keys } = what {
         let saved = from_keys.as_deref().map(|file| platform::read(file, saved_keys::MAX_BYTES)).transpose()?;
@@ -42,11 +44,11 @@ pub fn run(args: &Args, passphrase_file: Option<&Path>, what: &Clinic, clock: &C
     let typed = secrets::passphrase(passphrase_file, out.words)?;
     if let Clinic::Passphrase { from_keys: Some(file), .. } = what {
         let saved = platform::read(file, saved_keys::MAX_BYTES)?;
-        saved_keys::recover(&mut folder, &saved, &typed)?;
+        saved_keys::recover(&mut folder, who, &saved, &typed)?;
         warn_of_all(&folder, out)?;
         return changed(out);
     }
-    lock::unlock(&mut folder, typed.clone())?;
+    lock::unlock_as(&mut folder, who, typed.clone())?;
     warn_of_all(&folder, out)?;
     match what {
         Clinic::Start { .. } => Ok(true),
@@ -58,6 +60,11 @@ pub fn run(args: &Args, passphrase_file: Option<&Path>, what: &Clinic, clock: &C
         Clinic::Keys { out: file, sheet, new_passphrase_file } => {
             let new = secrets::new_passphrase(new_passphrase_file.as_deref(), out.words)?;
             save_keys(&folder, &moment, &new, file, sheet.as_deref(), out)
+        }
+        Clinic::Clinicians { add, own_name, remove, new_passphrase_file } => {
+            let change =
+                clinicians::Change { add: add.as_deref(), own_name: own_name.as_deref(), remove: remove.as_deref() };
+            clinicians::run(&mut folder, &change, new_passphrase_file.as_deref(), &typed, out)
         }
         Clinic::RenewKeys { yes } => renew_keys(&mut folder, &moment, &typed, *yes, out),
         Clinic::Add { code, name, name_file } => {
@@ -153,6 +160,14 @@ pub fn run(args: &Args, passphrase_file: Option<&Path>, what: &Clinic, clock: &C
         Clinic::Set { what } => prescribing::set(&mut folder, &moment, what, out),
         Clinic::Identity { show, sheet } => identity(&folder, &moment, *show, sheet.as_deref(), out),
     }
+}
+
+/// With what the clinic is unlocked.
+pub struct Door<'a> {
+    /// Where the passphrase comes from.
+    pub passphrase_file: Option<&'a Path>,
+    /// The clinician's name.
+    pub who: Option<&'a str>,
 }
 
 /// Prints everything that was found wrong when the store was unlocked.

@@ -9,6 +9,7 @@ mod backup;
 mod case;
 mod catalogue;
 mod clinic;
+mod clinicians;
 mod device;
 mod example;
 mod facts;
@@ -47,7 +48,10 @@ fn main() -> ExitCode {
         Area::Backup { to } => backup::save(&args, to.as_deref(), &clock, &mut out),
         Area::Restore { file } => backup::restore(&args, file, &clock, &mut out),
         Area::Salvage => backup::salvage(&args, &clock, &mut out),
-        Area::Clinic { what, passphrase_file } => clinic::run(&args, passphrase_file.as_deref(), what, &clock, &mut out),
+        Area::Clinic { what, passphrase_file, clinician } => {
+            let door = clinic::Door { passphrase_file: passphrase_file.as_deref(), who: clinician.as_deref() };
+            clinic::run(&args, door, what, &clock, &mut out)
+        }
         Area::Patient { plan, what } => patient::run(&args, *plan, what, &clock, &mut out),
     };
     match done {

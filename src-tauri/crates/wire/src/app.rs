@@ -146,7 +146,10 @@ pub enum LockState {
     /// There are no keys yet.
     NotStarted,
     /// There are keys; the passphrase is needed.
-    Locked,
+    Locked {
+        /// Whether there are several clinicians, so that a name is needed too.
+        several: bool,
+    },
     /// Unlocked, for the clinic with this name and fingerprint.
     Open {
         /// The clinic's name.

@@ -1,5 +1,6 @@
 //! Commands of the clinician's window.
 
+pub use crate::clinicians::*;
 pub use crate::markers::clinic::*;
 
 use chrono::NaiveDate;

@@ -273,6 +273,27 @@ pub enum Failure {
         /// The code.
         code: String,
     },
+    /// There are several clinicians, and no name was given.
+    ClinicianNameMissing,
+    /// No clinician has this name.
+    NoSuchClinician {
+        /// The name.
+        name: String,
+    },
+    /// A clinician has this name already.
+    ClinicianNameTaken {
+        /// The name.
+        name: String,
+    },
+    /// There are as many clinicians as there can be.
+    TooManyClinicians {
+        /// How many that are.
+        most: u8,
+    },
+    /// The only clinician cannot be removed.
+    LastClinician,
+    /// Nobody removes themselves.
+    ClinicianIsYou,
     /// The patient's case is closed.
     CaseClosed {
         /// The code.

@@ -10,6 +10,7 @@ mod table;
 pub mod app;
 pub mod cases;
 pub mod clinic;
+mod clinicians;
 pub mod device;
 pub mod failure;
 pub mod handing_over;

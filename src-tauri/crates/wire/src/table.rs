@@ -116,7 +116,7 @@ macro_rules! commands {
                 /// Create the clinic's keys and its encrypted store.
                 Start = clinic_start(StartClinicRequest) -> AppState;
                 /// Unlock the encrypted store.
-                Unlock = clinic_unlock(Passphrase) -> AppState;
+                Unlock = clinic_unlock(UnlockRequest) -> AppState;
                 /// Lock the encrypted store again.
                 Lock = clinic_lock(()) -> AppState;
                 /// Say that somebody is using the window, which puts off the lock.
@@ -133,6 +133,12 @@ macro_rules! commands {
                 ExportKeys = export_keys(ExportKeysRequest) -> Vec<Saved>;
                 /// Renew the clinic's keys, after the passphrase was entered again.
                 RenewKeys = renew_keys(Passphrase) -> AppState;
+                /// All clinicians.
+                ShowClinicians = clinicians(()) -> Vec<ClinicianLine>;
+                /// Add a clinician, after the passphrase was entered again.
+                AddClinician = add_clinician(AddClinicianRequest) -> Vec<ClinicianLine>;
+                /// Remove a clinician, after the passphrase was entered again.
+                RemoveClinician = remove_clinician(RemoveClinicianRequest) -> Vec<ClinicianLine>;
                 /// Replace the clinic's telephone number.
                 SetPhone = clinic_phone(PhoneRequest) -> AppState;
                 /// All patients.

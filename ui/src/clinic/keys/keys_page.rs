@@ -4,6 +4,7 @@ use leptos::prelude::*;
 use words::Key;
 
 use super::change::ChangePassphrase;
+use super::clinicians::Clinicians;
 use super::identity::ShowIdentity;
 use super::idle::IdleChoice;
 use super::renew::RenewKeys;
@@ -11,7 +12,7 @@ use super::save::SaveKeys;
 use crate::clinic::context::ClinicContext;
 use crate::clinic::head::Head;
 
-/// The lock's time, another passphrase, new keys, saved keys, and the secret key for other programs.
+/// The lock's time, another passphrase, the clinicians, new keys, saved keys, and the secret key for other programs.
 #[component]
 pub fn Keys() -> impl IntoView {
     let words = ClinicContext::current().app.words();
@@ -19,8 +20,8 @@ pub fn Keys() -> impl IntoView {
         <main class="screen keys">
             <Head title=words.text(Key::KeysTitle).to_owned()>""</Head>
             <div class="two">
-                <div class="stack-8"><IdleChoice/><ChangePassphrase/><RenewKeys/></div>
-                <div class="stack-8"><SaveKeys/><ShowIdentity/></div>
+                <div class="stack-8"><IdleChoice/><ChangePassphrase/><Clinicians/></div>
+                <div class="stack-8"><SaveKeys/><RenewKeys/><ShowIdentity/></div>
             </div>
         </main>
     }

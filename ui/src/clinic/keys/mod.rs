@@ -1,6 +1,7 @@
 //! The clinic's passphrase, its lock and its keys.
 
 mod change;
+mod clinicians;
 mod identity;
 mod idle;
 mod keys_page;

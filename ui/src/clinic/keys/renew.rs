@@ -47,6 +47,7 @@ pub fn RenewKeys() -> impl IntoView {
             <h2>{app.text(Key::RenewKeysTitle)}</h2>
             <p class="small soft">{app.text(Key::RenewKeysWhat)}</p>
             <p class="note">{app.text(Key::RenewKeysNot)}</p>
+            <p class="small soft">{app.text(Key::RenewKeysClinicians)}</p>
             <Passphrase label=app.text(Key::RenewKeysPassphrase) value=passphrase shown=false/>
             <Tick label=app.text(Key::RenewKeysUnderstood) value=understood put=move |on| understood.set(on)/>
             <button type="submit" disabled=move || !ready() || app.busy.get()>{app.text(Key::RenewKeysRenew)}</button>

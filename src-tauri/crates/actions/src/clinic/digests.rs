@@ -1,8 +1,8 @@
 //! The lines of the clinic's list, stored, so that the first list after unlocking opens nobody's summaries.
 //!
-//! A stored line holds only for the very rows that it was made of: it names their number and keyed sum, which are compared with those that
-//! were found when the store was unlocked. So nothing that was changed from outside is hidden by it. It also names the rules that it was made
-//! by, and holds from the day on which it was made; one that a later day would change is not stored.
+//! A stored line holds only for the very rows that it was made of: it names their number and keyed sum, which are compared with those
+//! that were found when the store was unlocked. So nothing that was changed from outside is hidden by it. It also names the rules that it
+//! was made by, and holds from the day on which it was made; one that a later day would change is not stored.
 //!
 //! ```text
 //! plain    rules | line break | number and sum of the rows | line break | day | line break | the line as JSON
@@ -17,8 +17,8 @@ use store::{StoreError, table};
 use vault::manifest::Rows;
 use wire::clinic::PatientLine;
 
-/// The rules by which a line is made of a patient's rows: a later program asks nothing of an earlier one. The number rises when the line of the
-/// same rows becomes another within a version of the program.
+/// The rules by which a line is made of a patient's rows: a later program asks nothing of an earlier one. The number rises when the line
+/// of the same rows becomes another within a version of the program.
 const RULES: &str = concat!(env!("CARGO_PKG_VERSION"), "/2");
 
 /// A line as it is stored, and the day from which on it holds.

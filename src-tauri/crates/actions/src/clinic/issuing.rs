@@ -47,8 +47,8 @@ pub(crate) struct LastCard {
 /// saved again.
 ///
 /// # Errors
-/// [`Failure::CaseClosed`]; [`Failure::PlanRefused`] with every problem that prevents the plan from being issued, the failure to make the folder `out`, or keys that
-/// cannot continue the plan ([`Failure::PlanOfManyKeys`], [`Failure::PlanOfMissingKeys`]), or
+/// [`Failure::CaseClosed`], [`Failure::PlanRefused`] with every problem that prevents the plan from being issued, the failure to make the
+/// folder `out`, keys that cannot continue the plan ([`Failure::PlanOfManyKeys`], [`Failure::PlanOfMissingKeys`]), or
 /// [`Failure::PlanTooLarge`]; then nothing is issued. [`Failure::CardNotSaved`] if the card is issued
 /// and its files could not be written: [`save_again`] writes them elsewhere.
 pub fn issue(

@@ -1,7 +1,7 @@
 //! The lines of the clinic's list that were made already, so that the list opens everybody's summaries once and not each time.
 //!
-//! They are in memory only while the clinic is unlocked; what outlives that is in [`super::digests`]. A line is made anew when a sealed row of
-//! its patient was written, when the day has come on which it may read differently, and when anything but this program has changed the store.
+//! They are in memory only while the clinic is unlocked; what outlives that is in [`super::digests`]. A line is made anew when a sealed
+//! row of its patient was written, when the day has come on which it may read differently, and when anything but this program has changed the store.
 
 use super::digests::Digest;
 use chrono::NaiveDate;

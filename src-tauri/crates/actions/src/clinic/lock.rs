@@ -1,5 +1,6 @@
 //! The clinic's keys: created under a passphrase at the first start, opened with it later, and dropped when the store is locked.
 
+use super::clinicians::{self, FIRST};
 use super::issuing::LastCard;
 use super::upkeep::ChangedOutside;
 use super::{idle, passphrase, renewing, saved_keys, sealed as sealed_rows, upkeep};
@@ -158,9 +159,23 @@ pub fn set_phone(folder: &mut DataFolder, phone: &str) -> ActionResult<()> {
 
 /// Unlocks the store with the passphrase, and checks whether its rows were changed from outside: [`super::patients::notices`] says so.
 /// Keys that an older program sealed, with less work for each try or under another form of the same letters, are sealed anew.
+///
+/// # Errors
+/// As for [`unlock_as`], of a clinic with one clinician.
 pub fn unlock(folder: &mut DataFolder, passphrase: Secret) -> ActionResult<()> {
+    unlock_as(folder, None, passphrase)
+}
+
+/// The same for the clinician with this name, which is needed only if there are several.
+///
+/// # Errors
+/// [`Failure::WrongPassphrase`], [`Failure::ClinicianNameMissing`], [`Failure::NoSuchClinician`], and damaged keys.
+pub fn unlock_as(folder: &mut DataFolder, name: Option<&str>, passphrase: Secret) -> ActionResult<()> {
     folder.require_role(Role::Clinic)?;
-    let (opened, renewed) = open_with(folder, &passphrase)?;
+    let named = clinicians::named(folder, name)?;
+    let before = std::mem::replace(&mut folder.clinician, named);
+    // A refusal changes nothing: what is open stays open for whom it was opened.
+    let (opened, renewed) = open_with(folder, &passphrase).inspect_err(|_| folder.clinician = before)?;
     if let Some(renewed) = renewed {
         // Without room on the disk the old form stays and still opens; the next time it is tried again.
         let _ = replace(folder, &renewed, |tx| renewing::note(tx, &opened));
@@ -180,10 +195,10 @@ pub fn lock(folder: &mut DataFolder) {
     folder.changed_outside = ChangedOutside::default();
 }
 
-/// Opens the keys with a passphrase, whether the store is locked or not. The second result is a renewed file, if the stored one is
-/// outdated.
+/// Opens the keys with the passphrase of the clinician who is in or was named last, whether the store is locked or not. The second
+/// result is a renewed file, if the stored one is outdated.
 pub(super) fn open_with(folder: &DataFolder, passphrase: &Secret) -> ActionResult<(Keys, Option<Vec<u8>>)> {
-    let sealed = sealed(folder)?.ok_or(Failure::ClinicNotStarted)?;
+    let sealed = clinicians::key_file(folder, folder.clinician)?;
     let newer = || Failure::HomeNewer { home: folder.dir().display().to_string() };
     vault::keys::open_and_renew(&sealed, &typed(passphrase), platform::passphrase_cost()).map_err(|fault| match fault {
         KeysFault::WrongPassphrase => Failure::WrongPassphrase,
@@ -192,21 +207,20 @@ pub(super) fn open_with(folder: &DataFolder, passphrase: &Secret) -> ActionResul
     })
 }
 
-/// Replaces the stored keys, does `more` with them or neither, and removes their old form from the database's files.
+/// Replaces the stored keys of the clinician who is in, does `more` with them or neither, and removes their old form from the database's files.
 pub(super) fn replace(
     folder: &mut DataFolder,
     sealed: &[u8],
     more: impl FnOnce(&Tx<'_>) -> Result<(), StoreError>,
 ) -> ActionResult<()> {
-    let dir = folder.dir();
-    let replaced = folder.home.store_mut().transaction(|tx| {
-        table::keys::replace(tx, sealed)?;
+    let clinician = folder.clinician;
+    clinicians::change(folder, |tx| {
+        match clinician {
+            FIRST => table::keys::replace(tx, sealed)?,
+            id => table::clinician::replace(tx, id, sealed)?,
+        }
         more(tx)
-    });
-    replaced.map_err(refuse::store(&dir))?;
-    // If somebody else is reading, the write-ahead log is emptied when the program ends.
-    let _ = folder.home.store().settle();
-    Ok(())
+    })
 }
 
 /// A passphrase as the keys take it.
@@ -220,7 +234,11 @@ pub fn state(folder: &DataFolder) -> ActionResult<LockState> {
         let (clinic, phone, fingerprint) = (name(folder)?, phone(folder)?, keys.fingerprint());
         return Ok(LockState::Open { clinic, phone, fingerprint, idle_minutes: idle::minutes(folder)? });
     }
-    Ok(if sealed(folder)?.is_some() { LockState::Locked } else { LockState::NotStarted })
+    Ok(if sealed(folder)?.is_some() {
+        LockState::Locked { several: clinicians::are_several(folder)? }
+    } else {
+        LockState::NotStarted
+    })
 }
 
 /// Whether the clinic's keys exist.

@@ -1,6 +1,7 @@
 //! What the clinician can do.
 
 pub mod cases;
+pub mod clinicians;
 pub mod devices;
 mod digests;
 pub mod drafting;

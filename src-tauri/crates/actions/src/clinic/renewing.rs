@@ -1,7 +1,7 @@
 //! Renewing the clinic's keys: new ones sign its cards and open its summaries from then on, and the former ones are kept for what is
 //! still under way. The key that seals the clinic's rows stays: no card or summary depends on it.
 
-use super::lock;
+use super::{clinicians, lock};
 use crate::{ActionResult, DataFolder, Moment, platform};
 use chrono::NaiveDate;
 use store::{StoreError, Tx, table};
@@ -13,7 +13,8 @@ use wire::{Failure, Secret};
 const RENEWED: &str = "clinic-keys-renewed";
 
 /// Renews the keys, once the passphrase has confirmed it. The new key file replaces the old one as a whole, before any card is signed
-/// with it; the passphrase stays. Keys that were saved before do not contain the new ones.
+/// with it; the passphrase stays. Other clinicians
+/// are removed, because their passphrases are not known here: they are added again. Keys that were saved before do not contain the new ones.
 ///
 /// # Errors
 /// [`Failure::ClinicLocked`], [`Failure::WrongPassphrase`]; [`Failure::KeysRenewedTooOften`] after the last time that is possible.
@@ -23,7 +24,7 @@ pub fn renew(folder: &mut DataFolder, moment: &Moment, confirmed: &Secret) -> Ac
     let most = vault::keys::MAX_FORMER as u8;
     let renewed = vault::keys::renew(&keys, moment.now.date()).map_err(|_| Failure::KeysRenewedTooOften { most })?;
     let sealed = vault::keys::seal(&renewed, &lock::typed(confirmed), platform::passphrase_cost());
-    lock::replace(folder, &sealed, |tx| put(tx, &renewed))?;
+    clinicians::keep_only(folder, &sealed, |tx| put(tx, &renewed))?;
     folder.keys = Some(renewed);
     Ok(())
 }

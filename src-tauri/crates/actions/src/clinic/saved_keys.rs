@@ -1,6 +1,6 @@
 //! The clinic's keys outside its data folder: as a file and as a sheet of paper, under a passphrase of their own.
 
-use super::{lock, passphrase, renewing, rows};
+use super::{clinicians, lock, passphrase, renewing, rows};
 use crate::{ActionResult, DataFolder, Moment, platform, refuse};
 use pictures::qr::{self, Code};
 use std::path::PathBuf;
@@ -108,12 +108,13 @@ pub fn could_open(saved: &[u8], passphrase: &Secret) -> ActionResult<()> {
     open(saved, passphrase).map(drop)
 }
 
-/// Replaces a forgotten passphrase: the saved keys of this very clinic are stored with their own passphrase, and the store is unlocked.
+/// Replaces a forgotten passphrase, that of the clinician with this name if there are several: the
+/// saved keys of this very clinic are stored with their own passphrase, and the store is unlocked.
 ///
 /// # Errors
 /// As for saved keys that cannot be opened; [`Failure::OtherClinicsKeys`] if they do not open this clinic's patients. That they were saved
 /// before the clinic renewed its keys is no error: [`super::patients::notices`] says so.
-pub fn recover(folder: &mut DataFolder, saved: &[u8], passphrase: &Secret) -> ActionResult<()> {
+pub fn recover(folder: &mut DataFolder, name: Option<&str>, saved: &[u8], passphrase: &Secret) -> ActionResult<()> {
     if !lock::is_started(folder)? {
         return Err(Failure::ClinicNotStarted);
     }
@@ -124,6 +125,7 @@ pub fn recover(folder: &mut DataFolder, saved: &[u8], passphrase: &Secret) -> Ac
     if !patients.is_empty() && !patients.iter().any(|row| rows::is_sealed_with(&keys, row)) {
         return Err(Failure::OtherClinicsKeys);
     }
+    folder.clinician = clinicians::named(folder, name)?;
     lock::replace(folder, &file, |tx| renewing::note(tx, &keys))?;
     lock::lock(folder);
     lock::open(folder, keys)

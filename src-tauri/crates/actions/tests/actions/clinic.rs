@@ -18,7 +18,7 @@ fn while_locked_nothing_is_shown_or_done() {
     let dir = tempfile::tempdir().expect("a temporary folder");
     drop(clinic(dir.path()));
     let mut folder = DataFolder::open(&dir.path().join("clinic"), false).expect("the folder opens");
-    assert_eq!(lock::state(&folder), Ok(LockState::Locked));
+    assert_eq!(lock::state(&folder), Ok(LockState::Locked { several: false }));
     let now = at("11-25T08:00");
     assert_eq!(patients::list(&folder, &at("12-02T08:00")).err(), Some(Failure::ClinicLocked));
     assert_eq!(reviewing::page(&folder, &now, "K17").err(), Some(Failure::ClinicLocked));
@@ -31,7 +31,7 @@ fn while_locked_nothing_is_shown_or_done() {
     let request = IssueRequest { code: "K17".into(), prescription: example() };
     assert_eq!(issuing::issue(&mut folder, &now, &request, Some(dir.path())).err(), Some(Failure::ClinicLocked));
     assert_eq!(lock::unlock(&mut folder, "seven grey herons".into()), Err(Failure::WrongPassphrase));
-    assert_eq!(lock::state(&folder), Ok(LockState::Locked));
+    assert_eq!(lock::state(&folder), Ok(LockState::Locked { several: false }));
     lock::unlock(&mut folder, PASSPHRASE.into()).expect("the passphrase");
     assert_eq!(patients::list(&folder, &at("12-02T08:00")).map(|all| all.lines.len()), Ok(1));
 }

@@ -100,7 +100,7 @@ fn locking_closes_everything_until_the_passphrase_is_typed_again() {
     issue(&mut folder, &at("11-25T08:00"), example(), &dir.path().join("card"));
     assert_eq!(patients::list(&folder, &at("12-02T08:00")).map(|all| all.lines.len()), Ok(1));
     lock::lock(&mut folder);
-    assert_eq!(lock::state(&folder), Ok(LockState::Locked));
+    assert_eq!(lock::state(&folder), Ok(LockState::Locked { several: false }));
     assert_eq!(patients::list(&folder, &at("12-02T08:00")).err(), Some(Failure::ClinicLocked));
     assert_eq!(saved_keys::identity(&folder).err(), Some(Failure::ClinicLocked));
     lock::unlock(&mut folder, PASSPHRASE.into()).expect("the passphrase");
@@ -125,7 +125,7 @@ fn an_idle_clinic_locks_after_the_chosen_minutes() {
     idle::choose(&mut folder, 30).expect("a choice");
     assert_eq!(check(&mut folder, 30 * minute - 1), Ok(false));
     assert_eq!(check(&mut folder, 30 * minute), Ok(true));
-    assert_eq!(lock::state(&folder), Ok(LockState::Locked));
+    assert_eq!(lock::state(&folder), Ok(LockState::Locked { several: false }));
     assert_eq!(check(&mut folder, 40 * minute), Ok(false), "it is locked already");
     lock::unlock(&mut folder, PASSPHRASE.into()).expect("the passphrase");
     assert!(matches!(lock::state(&folder), Ok(LockState::Open { idle_minutes: 30, .. })), "it is remembered");
@@ -158,7 +158,7 @@ fn a_backup_on_a_new_computer_opens_with_saved_keys_and_receives_summaries() {
     std::fs::create_dir(&new).expect("the test owns it");
     std::fs::copy(dir.path().join("clinic/carryover.db"), new.join("carryover.db")).expect("copied");
     let mut folder = DataFolder::open(&new, false).expect("the backup opens");
-    saved_keys::recover(&mut folder, &saved, &NEW.into()).expect("its own keys");
+    saved_keys::recover(&mut folder, None, &saved, &NEW.into()).expect("its own keys");
     let receipts =
         receiving::receive(&mut folder, &at("11-26T08:00"), vec![("summary".into(), Ok(sealed))]).expect("unlocked");
     assert_eq!(receipts[0].outcome, Outcome::New { code: "K17".into(), days: 1 });
@@ -204,10 +204,10 @@ fn saved_keys_replace_a_forgotten_passphrase_of_their_own_clinic_alone() {
     let elsewhere = tempfile::tempdir().expect("a temporary folder");
     let foreign = saved_keys::make(&clinic(elsewhere.path()), &at("11-25T08:00"), &NEW.into()).expect("keys").file;
     let mut folder = reopened(dir.path());
-    assert_eq!(saved_keys::recover(&mut folder, &foreign, &NEW.into()), Err(Failure::OtherClinicsKeys));
-    assert_eq!(saved_keys::recover(&mut folder, &saved, &PASSPHRASE.into()), Err(Failure::WrongPassphrase));
-    assert_eq!(lock::state(&folder), Ok(LockState::Locked), "a refusal changes nothing");
-    saved_keys::recover(&mut folder, &saved, &NEW.into()).expect("its own keys");
+    assert_eq!(saved_keys::recover(&mut folder, None, &foreign, &NEW.into()), Err(Failure::OtherClinicsKeys));
+    assert_eq!(saved_keys::recover(&mut folder, None, &saved, &PASSPHRASE.into()), Err(Failure::WrongPassphrase));
+    assert_eq!(lock::state(&folder), Ok(LockState::Locked { several: false }), "a refusal changes nothing");
+    saved_keys::recover(&mut folder, None, &saved, &NEW.into()).expect("its own keys");
     assert_eq!(patients::list(&folder, &at("12-02T08:00")).map(|all| all.lines.len()), Ok(1));
     drop(folder);
     let mut folder = reopened(dir.path());

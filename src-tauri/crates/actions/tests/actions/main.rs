@@ -4,6 +4,7 @@
 mod answering;
 mod cases;
 mod clinic;
+mod clinicians;
 mod correcting;
 mod door;
 mod drafts;

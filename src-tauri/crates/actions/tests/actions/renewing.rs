@@ -234,7 +234,7 @@ fn a_backup_from_before_the_renewal_goes_on_with_the_keys_that_were_saved_since(
     let mut folder = unlocked(dir.path());
     let sealed = summary(&mut patient, "11-26T20:00");
     assert_eq!(receive(&mut folder, "11-27T08:00", sealed.clone()).0, Outcome::Refused(Failure::SummaryOtherClinic));
-    saved_keys::recover(&mut folder, &saved, &KEPT.into()).expect("of the same clinic");
+    saved_keys::recover(&mut folder, None, &saved, &KEPT.into()).expect("of the same clinic");
     assert_eq!(patients::notices(&folder), Ok(Vec::new()));
     let (outcome, notices) = receive(&mut folder, "11-27T08:00", sealed);
     assert!(matches!(outcome, Outcome::New { .. }), "{outcome:?}");
@@ -259,7 +259,7 @@ fn keys_that_were_saved_before_the_renewal_open_the_store_and_say_that_they_are_
     let newer = saved_keys::make(&folder, &at("11-26T07:10"), &KEPT.into()).expect("a good passphrase").file;
     let mut patient = with_card(&next(&mut folder, "11-26T08:00", dir.path()).text, "11-26T08:40");
     let sealed = summary(&mut patient, "11-26T20:00");
-    saved_keys::recover(&mut folder, &older, &KEPT.into()).expect("of the same clinic");
+    saved_keys::recover(&mut folder, None, &older, &KEPT.into()).expect("of the same clinic");
     let renewed = at("11-26T07:00").now.date();
     let said = vec![StoreNotice::KeysOlder { renewed }];
     assert_eq!(patients::notices(&folder), Ok(said.clone()));
@@ -272,7 +272,7 @@ fn keys_that_were_saved_before_the_renewal_open_the_store_and_say_that_they_are_
     let missing = Failure::PlanOfMissingKeys { code: "K17".into() };
     assert_eq!(try_next(&mut folder, "K17", "11-27T08:00", dir.path()), Err(missing));
     assert!(try_next(&mut folder, "K18", "11-27T08:30", dir.path()).is_ok(), "whoever has no card of the later keys");
-    saved_keys::recover(&mut folder, &newer, &KEPT.into()).expect("of the same clinic");
+    saved_keys::recover(&mut folder, None, &newer, &KEPT.into()).expect("of the same clinic");
     assert_eq!(patients::notices(&folder), Ok(Vec::new()));
     assert!(matches!(receive(&mut folder, "11-27T09:00", sealed).0, Outcome::New { .. }));
     next(&mut folder, "11-27T10:00", dir.path());

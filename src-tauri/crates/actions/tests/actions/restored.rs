@@ -198,8 +198,8 @@ fn saved_keys_recover_a_store_of_the_first_sealing() {
     let others = saved_keys::make(&clinic(foreign.path()), &at("11-28T08:00"), &NEW.into()).expect("keys").file;
     of_first_sealing(dir.path());
     let mut folder = DataFolder::open(&dir.path().join("clinic"), false).expect("the folder opens");
-    assert_eq!(saved_keys::recover(&mut folder, &others, &NEW.into()), Err(Failure::OtherClinicsKeys));
-    saved_keys::recover(&mut folder, &saved, &NEW.into()).expect("its own keys");
+    assert_eq!(saved_keys::recover(&mut folder, None, &others, &NEW.into()), Err(Failure::OtherClinicsKeys));
+    saved_keys::recover(&mut folder, None, &saved, &NEW.into()).expect("its own keys");
     assert_eq!((patients::notices(&folder), codes(&folder).len()), (Ok(Vec::new()), 2));
     assert!(reviewing::page(&folder, &at("11-28T08:00"), "K17").is_ok_and(|page| page.review.is_some()));
 }

@@ -47,6 +47,21 @@ pub enum Clinic {
         #[arg(long, value_name = "F")]
         new_passphrase_file: Option<PathBuf>,
     },
+    /// List the clinicians, each of whom unlocks with a name and a passphrase of their own, or add or remove one
+    Clinicians {
+        /// Add a clinician of this name
+        #[arg(long, value_name = "NAME", conflicts_with = "remove")]
+        add: Option<String>,
+        /// Your own name, to be said with the second clinician
+        #[arg(long, value_name = "NAME", requires = "add")]
+        own_name: Option<String>,
+        /// Remove the clinician of this name. Whoever had the keys could have copied them: renewing the keys is the remedy
+        #[arg(long, value_name = "NAME")]
+        remove: Option<String>,
+        /// File that only you can read, or pipe, with the first passphrase of the new one; - for the standard input [default: ask]
+        #[arg(long, value_name = "F", requires = "add")]
+        new_passphrase_file: Option<PathBuf>,
+    },
     /// Renew the clinic's keys, for example because somebody may have copied them. Its security code changes; the former keys are kept, so
     /// that plans go on and summaries of older cards open. Save the keys again afterwards
     RenewKeys {

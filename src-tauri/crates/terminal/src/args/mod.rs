@@ -83,6 +83,9 @@ pub enum Area {
         /// File that only you can read, or pipe, with the passphrase in its first line; - for the standard input [default: ask for it]
         #[arg(long, global = true, value_name = "F")]
         passphrase_file: Option<PathBuf>,
+        /// Who of several clinicians you are; each has a passphrase of their own
+        #[arg(long, value_name = "NAME")]
+        clinician: Option<String>,
         /// What to do
         #[command(subcommand)]
         what: Clinic,

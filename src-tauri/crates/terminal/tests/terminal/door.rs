@@ -147,3 +147,24 @@ fn the_secret_key_is_shown_only_when_that_is_asked_for() {
     assert_eq!((said.code, said.out.as_str()), (Some(0), "secret.html\n"), "{said:?}");
     assert!(place.text("secret.html").contains("AGE-SECRET-KEY-1"));
 }
+
+#[test]
+fn each_of_several_clinicians_has_a_name_and_a_passphrase() {
+    let place = Place::prepared();
+    place.write("theirs", "eight brown wrens in a kettle\n");
+    let both = ["clinicians", "--add", "Ash Lindqvist", "--own-name", "Rowan Hale", "--new-passphrase-file", "theirs"];
+    assert_eq!(place.clinic(&both), "Rowan Hale\tyou\nAsh Lindqvist\n");
+    place.refused(&clinic(&["patients"]), &["A clinician's name is needed", "--clinician NAME"]);
+    let theirs = |rest: &[&'static str]| {
+        let who = ["--home", "clinic", "clinic", "--passphrase-file", "theirs", "--clinician", "Ash Lindqvist"];
+        [&who[..], rest].concat()
+    };
+    assert_eq!(place.done(&theirs(&["patients"])), "K17\t0\n");
+    place.refused(&theirs(&["clinicians", "--remove", "Ash Lindqvist"]), &["Nobody can remove themselves."]);
+    let said = place.run(&theirs(&["clinicians", "--remove", "Rowan Hale"]));
+    assert_eq!((said.code, said.out.as_str()), (Some(0), "Ash Lindqvist\tyou\n"));
+    assert!(said.err.contains("could have copied them"), "{said:?}");
+    place.refused(&clinic(&["patients"]), &["The passphrase is wrong."]);
+    let alone = ["--home", "clinic", "clinic", "--passphrase-file", "theirs", "clinicians"];
+    assert_eq!(place.done(&alone), "Ash Lindqvist\tyou\n", "nobody asks for a name any more");
+}

@@ -118,3 +118,23 @@ failure-plan-of-missing-keys = { $code } has a card of later keys than those wit
 failure-plan-of-missing-keys-advice = Use the keys that were saved last (carryover clinic passphrase --from-keys FILE); if they are lost, add the patient again under another code and begin a new plan.
 failure-passphrases-differ = The two new passphrases are not the same.
 failure-passphrases-differ-advice = Enter the same new passphrase twice.
+
+## Clinicians, each under a passphrase of their own
+
+clinicians = Clinicians
+clinicians-what = Each clinician unlocks with a name and a passphrase of their own, and has the same rights. Names can be read by whoever has this computer's files.
+clinician-name = Clinician's name
+clinician-own-name = Your own name
+# Beside the name of whoever is in.
+clinician-you = you
+clinician-add = Add a clinician
+clinician-first-passphrase = Their first passphrase
+clinician-first-passphrase-hint = Tell it to them; they change it on this page.
+clinician-confirm = Your passphrase, to confirm it
+clinician-remove = Remove a clinician
+# The button of one of them. $name is a name.
+clinician-remove-of = Remove { $name }
+clinician-remove-what = Their passphrase opens nothing here any more. Whoever had the keys could have copied them, and a backup made before still opens with their passphrase. If that matters, renew the keys as well.
+clinician-added = { $name } was added.
+clinician-removed = { $name } was removed.
+renew-keys-clinicians = If there are several clinicians, the others are removed by this: add them again, each with a first passphrase.

@@ -109,3 +109,23 @@ failure-plan-of-missing-keys = { $code } tiene una tarjeta de claves posteriores
 failure-plan-of-missing-keys-advice = Use las claves que se guardaron por última vez (carryover clinic passphrase --from-keys ARCHIVO); si se han perdido, añada otra vez al paciente con otro código y empiece un plan nuevo.
 failure-passphrases-differ = Las dos contraseñas nuevas no coinciden.
 failure-passphrases-differ-advice = Escriba dos veces la misma contraseña nueva.
+
+## Profesionales, cada uno con su propia contraseña
+
+clinicians = Profesionales
+clinicians-what = Cada profesional abre los datos con su nombre y su propia contraseña, y todos tienen los mismos derechos. Quien tenga los archivos de este equipo puede leer los nombres.
+clinician-name = Nombre del profesional
+clinician-own-name = Su propio nombre
+# Junto al nombre de quien ha abierto los datos.
+clinician-you = usted
+clinician-add = Añadir un profesional
+clinician-first-passphrase = Su primera contraseña
+clinician-first-passphrase-hint = Comuníquesela; la cambiará en esta página.
+clinician-confirm = La contraseña de usted, para confirmarlo
+clinician-remove = Quitar a un profesional
+# El botón de uno de ellos. $name es un nombre.
+clinician-remove-of = Quitar a { $name }
+clinician-remove-what = Su contraseña ya no abre nada aquí. Quien tuvo las claves pudo copiarlas, y una copia de seguridad anterior aún se abre con su contraseña. Si eso importa, renueve también las claves.
+clinician-added = Se ha añadido a { $name }.
+clinician-removed = Se ha quitado a { $name }.
+renew-keys-clinicians = Si hay varios profesionales, esto quita a los demás: añádalos de nuevo, cada uno con una primera contraseña.

@@ -116,6 +116,18 @@ impl Words {
                 (self.failure_screen_code_short(*least), Key::FailureScreenCodeShortAdvice)
             }
             Failure::NoSuchPatient { code } => (self.failure_no_such_patient(code), Key::FailureNoSuchPatientAdvice),
+            Failure::ClinicianNameMissing => {
+                (text(Key::FailureClinicianNameMissing), Key::FailureClinicianNameMissingAdvice)
+            }
+            Failure::NoSuchClinician { name } => (self.failure_no_such_clinician(name), Key::FailureNoSuchClinicianAdvice),
+            Failure::ClinicianNameTaken { name } => {
+                (self.failure_clinician_name_taken(name), Key::FailureClinicianNameTakenAdvice)
+            }
+            Failure::TooManyClinicians { most } => {
+                (self.failure_too_many_clinicians(*most), Key::FailureTooManyCliniciansAdvice)
+            }
+            Failure::LastClinician => (text(Key::FailureLastClinician), Key::FailureLastClinicianAdvice),
+            Failure::ClinicianIsYou => (text(Key::FailureClinicianIsYou), Key::FailureClinicianIsYouAdvice),
             Failure::CaseClosed { code } => (self.failure_case_closed(code), Key::FailureCaseClosedAdvice),
             Failure::CaseOpen { code } => (self.failure_case_open(code), Key::FailureCaseOpenAdvice),
             Failure::CaseWordsMissing => (text(Key::FailureCaseWordsMissing), Key::FailureCaseWordsMissingAdvice),

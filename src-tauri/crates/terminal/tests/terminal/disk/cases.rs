@@ -160,6 +160,11 @@ fn of_clinic() -> Vec<Case> {
         )
         .of("with saved keys"),
         clinic("clinic keys", "clinic", &["--out", "more.keys", "--sheet", "more.html", "--new-passphrase-file", "new-pw"]),
+        clinic(
+            "clinic clinicians",
+            "clinic",
+            &["--add", "Ash Lindqvist", "--own-name", "Rowan Hale", "--new-passphrase-file", "new-pw"],
+        ),
         clinic("clinic phone", "clinic", &["+43 1 555 0100"]),
         clinic("clinic add", "clinic", &["K18", "--name", "Wilhelmina Underhill"]),
         clinic("clinic card", "clinic", &["K17", "--out", "again"]),
