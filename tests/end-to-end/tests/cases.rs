@@ -61,9 +61,9 @@ fn a_case_is_closed_found_again_and_its_plans_are_shown() {
     clinic.see("Closed on 15 March 2027: moved away.");
     looked_at(&clinic, "closed");
     clinic.press("Patients");
-    clinic.see("Closed 1");
+    clinic.see("Closed: 1");
     clinic.see_no_more("Ottoline Marsh");
-    clinic.press_part("Closed");
+    clinic.press("Closed: 1");
     clinic.see("Ottoline Marsh");
     looked_at(&clinic, "list");
     clinic.press("Case of K17");
@@ -86,7 +86,7 @@ fn another_clinician_unlocks_with_a_name_and_is_removed_again() {
     clinic.type_into("Your own name", "Rowan Hale");
     clinic.type_into("Their first passphrase", OTHERS);
     clinic.type_into("Your passphrase, to confirm it", passphrase);
-    clinic.press("Add a clinician");
+    clinic.press("Add this clinician");
     clinic.see("Ash Lindqvist was added.");
     looked_at(&clinic, "clinicians");
     clinic.press("Lock");

@@ -48,7 +48,7 @@ fn Issued(code: String, plan: Plan, newest: bool, items: Vec<String>, changes: O
     view! {
         <article class="sheet stack issued-plan">
             <h3>{words.case_plan_line(revision, &days[0], &days[1])}
-                {newest.then(|| view! { " "<strong class="news">{words.text(Key::CasePlanNewest)}</strong> })}</h3>
+                {newest.then(|| view! { " · "<strong class="news">{words.text(Key::CasePlanNewest)}</strong> })}</h3>
             {list(items)}
             {changes}
             <button type="button" aria-label=words.case_plan_show_n(revision) disabled=context.app.busy on:click=show>

@@ -68,7 +68,7 @@ fn AddOne(list: RwSignal<Vec<ClinicianLine>>, said: RwSignal<String>) -> impl In
             <Passphrase label=app.text(Key::ClinicianFirstPassphrase) value=first shown hint=app.text(Key::ClinicianFirstPassphraseHint)/>
             <Strength passphrase=first/>
             <Passphrase label=app.text(Key::ClinicianConfirm) value=confirmed shown/>
-            <button type="submit" disabled=move || !ready() || app.busy.get()>{app.text(Key::ClinicianAdd)}</button>
+            <button type="submit" disabled=move || !ready() || app.busy.get()>{app.text(Key::ClinicianAddNow)}</button>
         </form>
     }
 }

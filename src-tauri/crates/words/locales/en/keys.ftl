@@ -128,6 +128,7 @@ clinician-own-name = Your own name
 # Beside the name of whoever is in.
 clinician-you = you
 clinician-add = Add a clinician
+clinician-add-now = Add this clinician
 clinician-first-passphrase = Their first passphrase
 clinician-first-passphrase-hint = Tell it to them; they change it on this page.
 clinician-confirm = Your passphrase, to confirm it

@@ -119,6 +119,7 @@ clinician-own-name = Su propio nombre
 # Junto al nombre de quien ha abierto los datos.
 clinician-you = usted
 clinician-add = Añadir un profesional
+clinician-add-now = Añadir a este profesional
 clinician-first-passphrase = Su primera contraseña
 clinician-first-passphrase-hint = Comuníquesela; la cambiará en esta página.
 clinician-confirm = La contraseña de usted, para confirmarlo
