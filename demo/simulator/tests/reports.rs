@@ -35,7 +35,7 @@ fn no_patient_of_the_demo_needs_more_than_two_pages() {
         let words = Words::new(locale);
         for code in CODES {
             let file = out.join(format!("{code}-{}.pdf", locale.tag()));
-            let request = PrintRequest { code: code.to_owned(), what: Printed::Report, letter };
+            let request = PrintRequest { code: code.to_owned(), what: Printed::Report, revision: None, letter };
             printing::save(&mut folder, &moment, &request, Some(&file)).expect("a report");
             assert!(pages(&file) <= 2, "{}", file.display());
             let page = reviewing::page(&folder, &moment, code).expect("a review");

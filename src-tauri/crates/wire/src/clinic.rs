@@ -384,6 +384,7 @@ mod tests {
             issued: Some(day(issued)),
             covered_until: until.map(day),
             alarms: 0,
+            closed: None,
             damaged: false,
         }
     }
