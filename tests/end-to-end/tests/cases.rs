@@ -100,7 +100,7 @@ fn another_clinician_unlocks_with_a_name_and_is_removed_again() {
     clinic.press("Unlock");
     clinic.see("Secret key for other programs");
     clinic.press_part("Remove a clinician");
-    clinic.type_into("Your passphrase, to confirm it", OTHERS);
+    clinic.type_into("Your passphrase, to confirm the removal", OTHERS);
     clinic.press("Remove Rowan Hale");
     clinic.see("Rowan Hale was removed.");
     clinic.press("Lock");

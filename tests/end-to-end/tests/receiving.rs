@@ -51,7 +51,7 @@ fn files_of_several_parts_are_counted_the_refused_come_first_and_a_line_leads_to
     assert!(!clinic.can_press("Show more"));
     clinic.press_part("brought.age: K17");
     clinic.see("What got in the way");
-    clinic.press_part("Back");
+    clinic.press("Patients");
     clinic.see("New: 1 · known already: 0 · refused: 70");
 
     clinic.choose_files("Choose files", &files[69..]);

@@ -191,3 +191,32 @@ fn saved(window: &Window) -> String {
     );
     path.as_str().expect("a path").trim_start_matches("Saved as ").to_owned()
 }
+
+#[test]
+fn a_diary_on_paper_is_entered_and_the_review_counts_it() {
+    let desktop = Desktop::new();
+    let made = desktop.prescribe(PLAN, "2027-03-01T08:30:00+01:00");
+    let brought = desktop.path("brought.age").to_string_lossy().into_owned();
+    made.patient("2027-03-02T08:00:00+01:00", &["summary", "--until", "2027-03-01", "--out", &brought]);
+    made.clinic_at("2027-03-22T08:30:00+01:00", &["receive", &brought]);
+    let clinic = open(&desktop, "2027-03-22T09:00:00+01:00", desktop.passphrase());
+    clinic.press_part("K17");
+    clinic.press("Enter a diary from paper");
+    clinic.see("1 March to 14 March");
+    clinic.type_into("Walk, sessions, 2 March", "1");
+    clinic.type_into("Pain in the morning: lower back, 2 March", "5");
+    clinic.type_into("Walk, sessions, 3 March", "0");
+    clinic.type_into("Walk, sessions, 4 March", "many");
+    clinic.press("Save these days");
+    clinic.see("Walk, sessions, 4 March: a whole number from 0 to 99. Correct it, then save.");
+    looked_at(&clinic, "diary");
+    clinic.type_into("Walk, sessions, 4 March", "1");
+    clinic.press("Save these days");
+    clinic.see("Saved. The review counts these days.");
+    clinic.press("Later days");
+    clinic.see("15 March to 22 March");
+    clinic.press("Earlier days");
+    clinic.press("Review");
+    clinic.see("Entered at the clinic from a diary on paper, up to 4 March.");
+    clinic.close();
+}

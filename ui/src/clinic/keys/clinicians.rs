@@ -97,7 +97,7 @@ fn RemoveOne(list: RwSignal<Vec<ClinicianLine>>, said: RwSignal<String>) -> impl
     view! {
         <div class="stack">
             <p class="note">{app.text(Key::ClinicianRemoveWhat)}</p>
-            <Passphrase label=app.text(Key::ClinicianConfirm) value=confirmed shown/>
+            <Passphrase label=app.text(Key::ClinicianConfirmRemoval) value=confirmed shown/>
             <div class="options">{buttons}</div>
         </div>
     }

@@ -1,6 +1,7 @@
 //! One patient of the list.
 
 use chrono::NaiveDate;
+use exercises::closing::CloseReason;
 use leptos::prelude::*;
 use std::cmp::Ordering;
 use wire::clinic::PatientLine;
@@ -60,7 +61,11 @@ fn stands(words: Words, line: &PatientLine, today: Option<NaiveDate>) -> String 
         return words.text(Key::RecordDamaged).to_owned();
     }
     if let Some((on, reason)) = line.closed {
-        return words.case_closed_on(&words.date(on), words.close_reason(reason));
+        let on = words.date(on);
+        return match reason {
+            CloseReason::Other => words.case_closed_since(&on),
+            reason => words.case_closed_on(&on, words.close_reason(reason)),
+        };
     }
     let Some((_, review)) = line.plan else { return words.text(Key::PlanNone).to_owned() };
     let visit = match today.map(|today| review.cmp(&today)) {

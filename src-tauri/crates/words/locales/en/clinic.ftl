@@ -473,6 +473,7 @@ case-title = Case
 case-of = Case of { $code }
 # Beside the code of a patient whose case is closed.
 case-closed = closed
+case-closed-since = Closed on { $on }.
 case-closed-on = Closed on { $on }: { $reason }.
 case-closed-and-reopened = Closed on { $on }: { $reason }. Opened again on { $reopened }.
 case-is-open = The case is open.

@@ -132,6 +132,7 @@ clinician-add-now = Add this clinician
 clinician-first-passphrase = Their first passphrase
 clinician-first-passphrase-hint = Tell it to them; they change it on this page.
 clinician-confirm = Your passphrase, to confirm it
+clinician-confirm-removal = Your passphrase, to confirm the removal
 clinician-remove = Remove a clinician
 # The button of one of them. $name is a name.
 clinician-remove-of = Remove { $name }

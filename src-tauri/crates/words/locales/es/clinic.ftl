@@ -444,6 +444,7 @@ case-title = Caso
 case-of = Caso de { $code }
 # Junto al código de un paciente cuyo caso está cerrado.
 case-closed = cerrado
+case-closed-since = Cerrado el { $on }.
 case-closed-on = Cerrado el { $on }: { $reason }.
 case-closed-and-reopened = Cerrado el { $on }: { $reason }. Abierto de nuevo el { $reopened }.
 case-is-open = El caso está abierto.

@@ -123,6 +123,7 @@ clinician-add-now = Añadir a este profesional
 clinician-first-passphrase = Su primera contraseña
 clinician-first-passphrase-hint = Comuníquesela; la cambiará en esta página.
 clinician-confirm = La contraseña de usted, para confirmarlo
+clinician-confirm-removal = La contraseña de usted, para confirmar que se quita
 clinician-remove = Quitar a un profesional
 # El botón de uno de ellos. $name es un nombre.
 clinician-remove-of = Quitar a { $name }
