@@ -150,7 +150,7 @@ pub async fn patients(
     session: State<'_, Session>,
     _args: Args<clinic::ShowPatients>,
 ) -> CommandResult<clinic::ShowPatients> {
-    session.with(|folder, moment| patients::show(folder, moment))
+    session.with(patients::show)
 }
 
 /// [`wire::clinic::Add`].

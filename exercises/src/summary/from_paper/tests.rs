@@ -94,9 +94,13 @@ fn what_is_entered_later_is_added_and_what_is_entered_again_takes_the_place_of_w
     let plans = revisions([plan()]);
     let first =
         summary_of(&plans, &[paper(1, &[(HOLD, 3)], Some(5)), paper(2, &[(HOLD, 3)], Some(5))], &[], noon(3)).expect("days");
-    let second =
-        summary_of(&plans, &[paper(2, &[(HOLD, 1)], None), paper(3, &[(HOLD, 2)], Some(4))], &[first.clone()], noon(4))
-            .expect("days");
+    let second = summary_of(
+        &plans,
+        &[paper(2, &[(HOLD, 1)], None), paper(3, &[(HOLD, 2)], Some(4))],
+        std::slice::from_ref(&first),
+        noon(4),
+    )
+    .expect("days");
     assert_eq!(second.counter, 2);
     for order in [[first.clone(), second.clone()], [second.clone(), first.clone()]] {
         let review = review_of(&plans, &order);

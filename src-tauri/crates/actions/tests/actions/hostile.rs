@@ -15,12 +15,13 @@ use exercises::norms::Norms;
 use exercises::plan::{Header, Plan};
 use exercises::review::{self, Review};
 use exercises::run::{RunEnd, Share};
-use exercises::summary::{AlarmOn, Corrections, ItemDay, RunOn, RunTiming, Summary, TakenOn};
+use exercises::summary::{AlarmOn, Corrections, FormerPart, ItemDay, RunOn, RunTiming, Summary, TakenOn};
 use exercises::time::DayNumber;
 use format::card::Card;
 use proptest::prelude::*;
 use std::collections::{BTreeMap, BTreeSet};
 use std::path::Path;
+use wire::Failure;
 use wire::clinic::ReviewPage;
 use wire::receiving::Outcome;
 use words::{Locale, Words};
@@ -231,4 +232,17 @@ fn a_hostile_summary_of_one_patient_shuts_out_nobody() {
     assert_eq!(outcome, Outcome::New { code: "K18".into(), days: 1 });
     drop(folder);
     assert_eq!(all_pages(dir.path()), [("K17".to_owned(), u16::MAX), ("K18".to_owned(), 0)]);
+}
+
+#[test]
+fn nobody_sends_what_only_the_clinic_enters_from_paper() {
+    let dir = tempfile::tempdir().expect("a temporary folder");
+    let cards = two_patients(dir.path());
+    let hers = card(&cards[0]);
+    let mut folder = unlocked(dir.path());
+    let own = Summary { log: LogId::PAPER, ..empty(1, 0, 0) };
+    assert_eq!(receive(&mut folder, &sealed(&hers, &own)), Outcome::Refused(Failure::SummaryDamaged));
+    let part = FormerPart { log: LogId::PAPER, entries: 1, runs: 0, until: DayNumber(0) };
+    let former = Summary { former: vec![part], ..empty(1, 0, 0) };
+    assert_eq!(receive(&mut folder, &sealed(&hers, &former)), Outcome::Refused(Failure::SummaryDamaged));
 }
