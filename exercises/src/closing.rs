@@ -4,7 +4,7 @@ use crate::choice;
 use chrono::NaiveDate;
 use strum::VariantArray;
 
-/// Largest length of what is said in words about a closing, in characters.
+/// Longest reason in the clinician's own words, in characters.
 pub const MAX_WORDS: usize = 200;
 /// Largest number of closings of one case.
 pub const MAX_CLOSINGS: usize = 50;

@@ -94,6 +94,16 @@ impl Window {
         self.resize(390, 844);
     }
 
+    /// The same at the size of a desk too, which the window keeps.
+    #[track_caller]
+    pub fn look_at_desk_and_phones(&self, name: &str) {
+        self.resize(1280, 800);
+        self.fits();
+        self.screenshot(&format!("{name}-1280x800"));
+        self.look_at_phone_sizes(name);
+        self.resize(1280, 800);
+    }
+
     /// Saves a picture of the page as this file.
     #[track_caller]
     pub fn picture(&self, file: &std::path::Path) {

@@ -2,6 +2,8 @@
 
 use crate::desktop::Desktop;
 use crate::program::carryover;
+use crate::scenes::ZONE;
+use crate::window::Window;
 use std::path::Path;
 
 const PASSPHRASE: &str = "plumb line and lantern";
@@ -71,6 +73,16 @@ impl Desktop {
         clinic(&["start", "--name", "Ropewalk Practice"]);
         clinic(&["add", "K17"]);
         PASSPHRASE
+    }
+
+    /// The window of the clinic at this moment, as large as a desk's, unlocked and with its list of patients.
+    #[track_caller]
+    pub fn unlocked_clinic(&self, at: &str) -> Window {
+        let clinic = self.open("clinic").at(at).zone(ZONE).size(1280, 800).start();
+        clinic.type_into("Passphrase", PASSPHRASE);
+        clinic.press("Unlock");
+        clinic.see("Receive summaries");
+        clinic
     }
 }
 

@@ -1,6 +1,6 @@
 //! A patient's case, the plans that were issued, and several clinicians on one store, in the window.
 
-use end_to_end::{Desktop, Window};
+use end_to_end::Desktop;
 
 const FIRST: &str = "2027-03-01T08:30:00+01:00";
 const SECOND: &str = "2027-03-15T08:30:00+01:00";
@@ -17,23 +17,6 @@ at = ["12:30"]
 days = "every-day"
 "#;
 
-fn open(desktop: &Desktop, passphrase: &str) -> Window {
-    let clinic = desktop.open("clinic").at(SECOND).zone("Europe/Vienna").size(1280, 800).start();
-    clinic.type_into("Passphrase", passphrase);
-    clinic.press("Unlock");
-    clinic.see("Receive summaries");
-    clinic
-}
-
-fn looked_at(window: &Window, name: &str) {
-    for (width, height) in [(1280, 800), (390, 844), (360, 640)] {
-        window.resize(width, height);
-        window.fits();
-        window.screenshot(&format!("cases-{name}-{width}x{height}"));
-    }
-    window.resize(1280, 800);
-}
-
 #[test]
 fn a_case_is_closed_found_again_and_its_plans_are_shown() {
     let desktop = Desktop::new();
@@ -42,11 +25,11 @@ fn a_case_is_closed_found_again_and_its_plans_are_shown() {
     std::fs::write(desktop.path("longer.toml"), longer).expect("written");
     let [plan, out] = ["longer.toml", "second"].map(|name| desktop.path(name).to_string_lossy().into_owned());
     made.clinic_at("2027-03-08T08:30:00+01:00", &["issue", "K17", &plan, "--out", &out]);
-    let clinic = open(&desktop, desktop.passphrase());
+    let clinic = desktop.unlocked_clinic(SECOND);
     clinic.press("Case of K17");
     clinic.see("Plan 2: issued on 8 March 2027");
     clinic.see("Before: 15 minutes");
-    looked_at(&clinic, "plans");
+    clinic.look_at_desk_and_phones("cases-plans");
     clinic.press("Show, print or save plan 1");
     clinic.see("Security code");
     clinic.press("Close");
@@ -59,19 +42,19 @@ fn a_case_is_closed_found_again_and_its_plans_are_shown() {
     clinic.type_into("In other words", "moved away");
     clinic.press("Close the case");
     clinic.see("Closed on 15 March 2027: moved away.");
-    looked_at(&clinic, "closed");
+    clinic.look_at_desk_and_phones("cases-closed");
     clinic.press("Patients");
     clinic.see("Closed: 1");
     clinic.see_no_more("Ottoline Marsh");
     clinic.press("Closed: 1");
     clinic.see("Ottoline Marsh");
-    looked_at(&clinic, "list");
+    clinic.look_at_desk_and_phones("cases-list");
     clinic.press("Case of K17");
     clinic.press("Open the case again");
     clinic.see("The case is open.");
     clinic.press("Remove patient");
     clinic.see("2 issued plans");
-    looked_at(&clinic, "remove");
+    clinic.look_at_desk_and_phones("cases-remove");
     clinic.close();
 }
 
@@ -79,7 +62,7 @@ fn a_case_is_closed_found_again_and_its_plans_are_shown() {
 fn another_clinician_unlocks_with_a_name_and_is_removed_again() {
     let desktop = Desktop::new();
     let passphrase = desktop.with_a_clinic();
-    let clinic = open(&desktop, passphrase);
+    let clinic = desktop.unlocked_clinic(SECOND);
     clinic.press("Passphrase and keys");
     clinic.press_part("Add a clinician");
     clinic.type_into("Clinician's name", "Ash Lindqvist");
@@ -88,10 +71,10 @@ fn another_clinician_unlocks_with_a_name_and_is_removed_again() {
     clinic.type_into("Your passphrase, to confirm it", passphrase);
     clinic.press("Add this clinician");
     clinic.see("Ash Lindqvist was added.");
-    looked_at(&clinic, "clinicians");
+    clinic.look_at_desk_and_phones("cases-clinicians");
     clinic.press("Lock");
     clinic.see("Clinician's name");
-    looked_at(&clinic, "unlock");
+    clinic.look_at_desk_and_phones("cases-unlock");
     clinic.type_into("Clinician's name", "Rowan Hale");
     clinic.type_into("Passphrase", OTHERS);
     clinic.press("Unlock");

@@ -9,18 +9,10 @@ const AT: &str = "2027-03-01T08:30:00+01:00";
 const ENTER: &str = "\u{E007}";
 const HEEL: &str = "Heel raise";
 
-/// The clinic's window with its list of patients.
-fn open(desktop: &Desktop, at: &str, passphrase: &str) -> Window {
-    let clinic = desktop.open("clinic").at(at).zone("Europe/Vienna").size(1280, 800).start();
-    clinic.type_into("Passphrase", passphrase);
-    clinic.press("Unlock");
-    clinic.see("Receive summaries");
-    clinic
-}
-
 /// The draft of K17's first plan with a heel raise in it, its times visible.
 fn compose(desktop: &Desktop) -> Window {
-    let clinic = open(desktop, AT, desktop.with_a_clinic());
+    desktop.with_a_clinic();
+    let clinic = desktop.unlocked_clinic(AT);
     clinic.press("First plan: K17");
     clinic.press(&format!("Add {HEEL}"));
     clinic.press_part("Times, limits, note");
@@ -128,7 +120,8 @@ fn implausible_seconds_dates_and_windows_are_reported() {
 #[test]
 fn a_code_that_is_too_long_is_refused_and_not_truncated() {
     let desktop = Desktop::new();
-    let clinic = open(&desktop, AT, desktop.with_a_clinic());
+    desktop.with_a_clinic();
+    let clinic = desktop.unlocked_clinic(AT);
     clinic.type_into("Code", "ABCDEFGHIJKLM");
     clinic.press("Add patient");
     clinic.see("A code has 1 to 12 letters, digits or hyphens.");
@@ -148,7 +141,7 @@ fn a_draft_is_resumed_until_its_card_is_issued() {
     clinic.screenshot("composing-draft");
     clinic.close();
 
-    let clinic = open(&desktop, "2027-03-01T10:00:00+01:00", "plumb line and lantern");
+    let clinic = desktop.unlocked_clinic("2027-03-01T10:00:00+01:00");
     clinic.press("First plan: K17");
     clinic.see("Draft of 1 March resumed.");
     clinic.press("Discard draft");
@@ -180,7 +173,8 @@ fn a_draft_is_resumed_until_its_card_is_issued() {
 #[test]
 fn a_double_press_adds_once_and_a_thirteenth_item_is_reported() {
     let desktop = Desktop::new();
-    let clinic = open(&desktop, AT, desktop.with_a_clinic());
+    desktop.with_a_clinic();
+    let clinic = desktop.unlocked_clinic(AT);
     clinic.press("First plan: K17");
     let count = |clinic: &Window| clinic.ask("return document.querySelectorAll('.item').length", &[]);
     clinic.press_twice(&format!("Add {HEEL}"));

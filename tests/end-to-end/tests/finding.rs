@@ -6,22 +6,10 @@ const MONDAY: &str = "2027-03-01T08:30:00+01:00";
 const NEXT_WEEK: &str = "2027-03-08T08:30:00+01:00";
 const FIND: &str = "Find an exercise";
 
-/// The clinic's window with its list of patients.
-fn open(desktop: &Desktop, at: &str, passphrase: &str) -> Window {
-    let clinic = desktop.open("clinic").at(at).zone("Europe/Vienna").size(1280, 800).start();
-    clinic.type_into("Passphrase", passphrase);
-    clinic.press("Unlock");
-    clinic.see("Receive summaries");
-    clinic
-}
-
 /// K17's first plan, still empty.
 fn begin(desktop: &Desktop) -> Window {
-    begin_with(desktop, desktop.with_a_clinic())
-}
-
-fn begin_with(desktop: &Desktop, passphrase: &str) -> Window {
-    let clinic = open(desktop, MONDAY, passphrase);
+    desktop.with_a_clinic();
+    let clinic = desktop.unlocked_clinic(MONDAY);
     clinic.press("First plan: K17");
     clinic.see("The plan is empty");
     clinic
@@ -43,16 +31,6 @@ fn plan_has(clinic: &Window, names: &[&str]) {
     clinic.wait_for(&format!(
         "return JSON.stringify([...document.querySelectorAll('.items h2')].map((it) => it.textContent)) === '{names}'"
     ));
-}
-
-/// Looks at the page in the sizes of a desk and of two phones, and leaves it as large as a desk's.
-fn look(clinic: &Window, name: &str) {
-    for (width, height) in [(1280, 800), (390, 844), (360, 640)] {
-        clinic.resize(width, height);
-        clinic.fits();
-        clinic.screenshot(&format!("finding-{name}-{width}x{height}"));
-    }
-    clinic.resize(1280, 800);
 }
 
 #[test]
@@ -92,10 +70,10 @@ fn filters_say_what_is_left_and_are_cleared_in_one_press() {
     clinic.choose("Needs no more than", "A mat");
     offers(&clinic, &["Bridge", "Buttock stretch"]);
     clinic.see("2 exercises found");
-    look(&clinic, "filters");
+    clinic.look_at_desk_and_phones("finding-filters");
     clinic.type_into(FIND, "wrist");
     clinic.see("No exercise fits the words and the filters.");
-    look(&clinic, "nothing");
+    clinic.look_at_desk_and_phones("finding-nothing");
     clinic.press("Clear words and filters");
     clinic.wait_for(&format!("return document.activeElement.ariaLabel === '{FIND}'"));
     clinic.see("Neck and upper back");
@@ -108,7 +86,7 @@ fn all_figures_are_looked_at_by_region_and_a_press_adds_one() {
     let clinic = begin(&desktop);
     clinic.press("All figures");
     clinic.see_no_more("The plan is empty");
-    look(&clinic, "figures");
+    clinic.look_at_desk_and_phones("finding-figures");
     clinic.press("Add Wall sit");
     clinic.see("in the plan");
     clinic.press("Back to the plan");
@@ -118,11 +96,10 @@ fn all_figures_are_looked_at_by_region_and_a_press_adds_one() {
 #[test]
 fn what_is_ticked_for_a_patient_is_named_at_the_exercise_and_carried_to_the_next_plan() {
     let desktop = Desktop::new();
-    let passphrase = desktop.with_a_clinic();
-    let clinic = begin_with(&desktop, passphrase);
+    let clinic = begin(&desktop);
     clinic.press("Add Wall sit");
     clinic.press_part("To think of with this patient");
-    look(&clinic, "facts");
+    clinic.look_at_desk_and_phones("finding-facts");
     clinic.press("High blood pressure or heart condition");
     clinic.press("Osteoporosis");
     clinic.press("A free stretch of wall");
@@ -130,7 +107,7 @@ fn what_is_ticked_for_a_patient_is_named_at_the_exercise_and_carried_to_the_next
     named.iter().for_each(|line| clinic.see(line));
     clinic.see("Usual dose by convention");
     clinic.press_part("To think of with this patient");
-    look(&clinic, "concerns");
+    clinic.look_at_desk_and_phones("finding-concerns");
     // It is said, and prevents nothing.
     clinic.see("Ready to issue.");
     // Left out only because it is asked for.
@@ -141,7 +118,7 @@ fn what_is_ticked_for_a_patient_is_named_at_the_exercise_and_carried_to_the_next
     clinic.press("Issue plan card");
     clinic.see("Anyone who photographs this card");
     clinic.close();
-    let clinic = open(&desktop, NEXT_WEEK, passphrase);
+    let clinic = desktop.unlocked_clinic(NEXT_WEEK);
     clinic.press_part("K17");
     clinic.press("Next plan");
     named.iter().for_each(|line| clinic.see(line));

@@ -1,6 +1,6 @@
 //! What patient and clinician look at together at a visit.
 
-use end_to_end::{Desktop, Window};
+use end_to_end::Desktop;
 use serde_json::json;
 
 const PLAN: &str = r#"
@@ -51,23 +51,6 @@ fn a_day(day: u32) -> String {
     format!("{pain}\n{}{skip}\n", (9..=11).map(hold).collect::<String>())
 }
 
-fn open(desktop: &Desktop, at: &str, passphrase: &str) -> Window {
-    let clinic = desktop.open("clinic").at(at).zone("Europe/Vienna").size(1280, 800).start();
-    clinic.type_into("Passphrase", passphrase);
-    clinic.press("Unlock");
-    clinic.see("K17");
-    clinic
-}
-
-fn looked_at(window: &Window, name: &str) {
-    for (width, height) in [(1280, 800), (390, 844), (360, 640)] {
-        window.resize(width, height);
-        window.fits();
-        window.screenshot(&format!("together-{name}-{width}x{height}"));
-    }
-    window.resize(1280, 800);
-}
-
 #[test]
 fn in_two_minutes_a_visit_ends_in_a_plan_that_both_have_seen() {
     let desktop = Desktop::new();
@@ -78,7 +61,7 @@ fn in_two_minutes_a_visit_ends_in_a_plan_that_both_have_seen() {
     let brought = desktop.path("brought.age").to_string_lossy().into_owned();
     made.patient("2027-03-15T08:00:00+01:00", &["summary", "--until", "2027-03-14", "--out", &brought]);
     made.clinic_at(VISIT, &["receive", &brought]);
-    let clinic = open(&desktop, VISIT, desktop.passphrase());
+    let clinic = desktop.unlocked_clinic(VISIT);
     clinic.press_part("K17");
     clinic.press("Look at it together");
     clinic.see("In the last 14 days you did 42 of 140 sessions in full. Most of it did not get done.");
@@ -86,12 +69,12 @@ fn in_two_minutes_a_visit_ends_in_a_plan_that_both_have_seen() {
     clinic.see("Nothing else can be compared yet.");
     clinic.see("“no time, or could not get away”, 14 times");
     clinic.see("As until now. A full day: 10 sessions");
-    looked_at(&clinic, "before");
+    clinic.look_at_desk_and_phones("together-before");
     // Half as often.
     clinic.press_part("5 sessions a day");
     clinic.see("Until now. A full day: 10 sessions");
     clinic.see("From today on. A full day: 6 sessions");
-    looked_at(&clinic, "fewer");
+    clinic.look_at_desk_and_phones("together-fewer");
     clinic.press_part("Leave it out");
     clinic.see("From today on. A full day: 1 session");
     clinic.press("Keep");

@@ -22,31 +22,14 @@ days = "every-day"
 serves = 1
 "#;
 
-fn open(desktop: &Desktop, at: &str, passphrase: &str) -> Window {
-    let clinic = desktop.open("clinic").at(at).zone("Europe/Vienna").size(1280, 800).start();
-    clinic.type_into("Passphrase", passphrase);
-    clinic.press("Unlock");
-    clinic.see("K17");
-    clinic
-}
-
-fn looked_at(window: &Window, name: &str) {
-    for (width, height) in [(1280, 800), (390, 844), (360, 640)] {
-        window.resize(width, height);
-        window.fits();
-        window.screenshot(&format!("visit-{name}-{width}x{height}"));
-    }
-    window.resize(1280, 800);
-}
-
 #[test]
 fn a_visit_is_noted_corrected_and_compared_at_the_next() {
     let desktop = Desktop::new();
-    let passphrase = desktop.with_a_clinic();
-    let clinic = open(&desktop, "2027-03-01T08:30:00+01:00", passphrase);
+    desktop.with_a_clinic();
+    let clinic = desktop.unlocked_clinic("2027-03-01T08:30:00+01:00");
     clinic.press("Visit: K17");
     clinic.see("Nothing is noted yet.");
-    looked_at(&clinic, "empty");
+    clinic.look_at_desk_and_phones("visit-empty");
     clinic.choose("Region", "Lower back");
     clinic.choose("Side", "left");
     clinic.choose("Pain, 0 to 10", "6");
@@ -69,7 +52,7 @@ fn a_visit_is_noted_corrected_and_compared_at_the_next() {
     clinic.choose("Which side", "left");
     clinic.choose("Treatment", "none");
     clinic.press_part("Start the stop-watch");
-    looked_at(&clinic, "stop-watch");
+    clinic.look_at_desk_and_phones("visit-stop-watch");
     clinic.wait_for("return parseFloat(document.querySelector('.stop-watch .number').textContent) >= 0.3");
     clinic.press_part("Stop");
     clinic.wait_for("return document.querySelector('.stop-watch .number').textContent !== '0'");
@@ -87,17 +70,17 @@ fn a_visit_is_noted_corrected_and_compared_at_the_next() {
     clinic.press("Note: Note");
     clinic.see("Moves house in June. (corrected)");
     clinic.see_no_more("Will move house in May.");
-    looked_at(&clinic, "noted");
+    clinic.look_at_desk_and_phones("visit-noted");
     clinic.close();
 
-    let next = open(&desktop, "2027-03-15T08:30:00+01:00", passphrase);
+    let next = desktop.unlocked_clinic("2027-03-15T08:30:00+01:00");
     next.press("Visit: K17");
     next.press("Still the same as on 1 March");
     next.choose("Overall change", "+3, better");
     next.press("Since last time: Note");
     next.see("Change since last time: +3, better");
     next.see("Moves house in June.");
-    looked_at(&next, "next");
+    next.look_at_desk_and_phones("visit-next");
     next.close();
 }
 
@@ -108,7 +91,7 @@ fn a_plan_is_printed_and_a_review_saved_for_the_record() {
     let brought = desktop.path("brought.age").to_string_lossy().into_owned();
     made.patient("2027-03-08T08:00:00+01:00", &["summary", "--until", "2027-03-07", "--out", &brought]);
     made.clinic_at("2027-03-08T08:30:00+01:00", &["receive", &brought]);
-    let clinic = open(&desktop, "2027-03-08T09:00:00+01:00", desktop.passphrase());
+    let clinic = desktop.unlocked_clinic("2027-03-08T09:00:00+01:00");
     clinic.press_part("K17");
     clinic.see("What got in the way");
     clinic.press_part("For the medical record");
@@ -118,7 +101,7 @@ fn a_plan_is_printed_and_a_review_saved_for_the_record() {
     let bundle = fs::read_to_string(saved(&clinic)).expect("it is there");
     let bundle: serde_json::Value = serde_json::from_str(&bundle).expect("JSON");
     assert_eq!((&bundle["resourceType"], &bundle["type"]), (&"Bundle".into(), &"collection".into()));
-    looked_at(&clinic, "record");
+    clinic.look_at_desk_and_phones("visit-record");
     clinic.choose("Save as", "A report of one or two pages (PDF, A4)");
     clinic.press("Save the review");
     clinic.see(".pdf");
@@ -127,7 +110,7 @@ fn a_plan_is_printed_and_a_review_saved_for_the_record() {
     clinic.press("Show the card again");
     clinic.press("Save the hand-out (PDF)");
     clinic.see("Saved as ");
-    looked_at(&clinic, "printing");
+    clinic.look_at_desk_and_phones("visit-printing");
     let file = saved(&clinic);
     assert!(fs::read(&file).expect("it is there").starts_with(b"%PDF-"), "{file}");
     clinic.close();
@@ -148,10 +131,10 @@ fn hands_over(clinic: &Window) {
     let head = server.join().expect("it was asked");
     assert!(head.starts_with("POST /fhir HTTP/1.1") && head.contains("Bearer a-secret.token"), "{head}");
     clinic.see("K17: handed over, ");
-    looked_at(clinic, "handed-over");
+    clinic.look_at_desk_and_phones("visit-handed-over");
     clinic.press("Hand this review over");
     clinic.see("No server answers at the address on this computer.");
-    looked_at(clinic, "server-down");
+    clinic.look_at_desk_and_phones("visit-server-down");
     clinic.press("Hand nothing over any more");
     clinic.see("Address of the server");
 }
@@ -199,7 +182,7 @@ fn a_diary_on_paper_is_entered_and_the_review_counts_it() {
     let brought = desktop.path("brought.age").to_string_lossy().into_owned();
     made.patient("2027-03-02T08:00:00+01:00", &["summary", "--until", "2027-03-01", "--out", &brought]);
     made.clinic_at("2027-03-22T08:30:00+01:00", &["receive", &brought]);
-    let clinic = open(&desktop, "2027-03-22T09:00:00+01:00", desktop.passphrase());
+    let clinic = desktop.unlocked_clinic("2027-03-22T09:00:00+01:00");
     clinic.press_part("K17");
     clinic.press("Enter a diary from paper");
     clinic.see("1 March to 14 March");
@@ -209,7 +192,7 @@ fn a_diary_on_paper_is_entered_and_the_review_counts_it() {
     clinic.type_into("Walk, sessions, 4 March", "many");
     clinic.press("Save these days");
     clinic.see("Walk, sessions, 4 March: a whole number from 0 to 99. Correct it, then save.");
-    looked_at(&clinic, "diary");
+    clinic.look_at_desk_and_phones("visit-diary");
     clinic.type_into("Walk, sessions, 4 March", "1");
     clinic.press("Save these days");
     clinic.see("Saved. The review counts these days.");

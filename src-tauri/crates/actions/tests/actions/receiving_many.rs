@@ -31,7 +31,7 @@ fn preview(dir: &Path, card: &str) -> Summary {
     sealing::preview(&folder, &at("11-25T20:00"), &request).expect("a day to hand over")
 }
 
-/// A clinic with so many patients, and a summary of each.
+/// A clinic with several patients, and one summary from each of them.
 fn many(dir: &Path) -> (DataFolder, Vec<File>) {
     let mut folder = clinic(dir);
     let first = issue(&mut folder, &at("11-25T08:00"), example(), &dir.join("K17"));
@@ -51,7 +51,7 @@ fn many(dir: &Path) -> (DataFolder, Vec<File>) {
     (folder, files)
 }
 
-/// The files with so many others between them that they come in several batches.
+/// The files mixed with files that are no summaries, enough of them to fill several batches.
 fn spread(files: &[File]) -> Vec<File> {
     let junk = |number| (format!("junk-{number}.age"), Ok(b"no summary".to_vec()));
     let all = files.iter().cloned().enumerate();

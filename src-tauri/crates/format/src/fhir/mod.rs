@@ -58,7 +58,7 @@ pub struct Facts<'a> {
     pub sources: &'a [Source],
     /// What was found at visits, the newest first.
     pub visits: &'a [Visit],
-    /// What was taken back of it: a server that has it already is told.
+    /// Findings that were taken back: they are sent as entered in error, because the server may have them.
     pub taken_back: &'a [TakenBack],
     /// What people read.
     pub texts: &'a dyn Texts,

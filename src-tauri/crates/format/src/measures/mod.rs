@@ -93,15 +93,15 @@ pub(crate) enum About {
     Called(String),
 }
 
-/// How far what is said holds.
+/// Whether a measured value is final, corrected, or was entered by mistake.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(crate) enum State {
     Final,
     /// The week that it is about is not over yet, so that a later review will say more of it.
     GoesOn,
-    /// It was put right after it had been said.
+    /// It was changed after it had been noted.
     Corrected,
-    /// It was a mistake, and nothing is said any more.
+    /// It was entered by mistake; it is sent without its value.
     TakenBack,
 }
 

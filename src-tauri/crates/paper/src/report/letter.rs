@@ -13,7 +13,7 @@ use words::{Key, Words};
 
 /// What a closing letter says.
 pub struct Letter<'a> {
-    /// What the report says; the visits and the plans are told from the first one on.
+    /// The contents of the report. The letter has all visits and plans, beginning with the first ones.
     pub report: Report<'a>,
     /// What the clinician adds: a paragraph each, at the beginning of the letter.
     pub lines: &'a [String],

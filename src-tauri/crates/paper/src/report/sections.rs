@@ -8,7 +8,7 @@ use exercises::visit::{Finding, Visit, last_screening};
 use words::Key;
 use words::review::{ReviewQuestion, upper};
 
-/// The most ratings of one complaint that are told one by one.
+/// Largest number of ratings of one complaint that are listed.
 const MOST_LINES: usize = 12;
 
 impl Making<'_> {
