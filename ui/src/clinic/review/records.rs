@@ -51,11 +51,13 @@ pub fn Records(code: String) -> impl IntoView {
     };
     view! {
         <Fold title=words.text(Key::RecordTitle) inside=Signal::stored(String::new())>
-            <p class="small soft">{words.text(Key::RecordWhat)}</p>
-            <Choice label=words.text(Key::RecordAs) options value=chosen choose=move |one| chosen.set(one)/>
-            <button type="button" disabled=app.busy on:click=save>{words.text(Key::RecordSave)}</button>
-            <p class="small files" role="status">{move || saved.get().map(|path| words.own_file_saved(&path))}</p>
-            <HandOver code=whose/>
+            <div class="stack records">
+                <p class="small soft">{words.text(Key::RecordWhat)}</p>
+                <Choice label=words.text(Key::RecordAs) options value=chosen choose=move |one| chosen.set(one)/>
+                <button type="button" disabled=app.busy on:click=save>{words.text(Key::RecordSave)}</button>
+                <p class="small files" role="status">{move || saved.get().map(|path| words.own_file_saved(&path))}</p>
+                <HandOver code=whose/>
+            </div>
         </Fold>
     }
 }
