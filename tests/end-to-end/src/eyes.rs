@@ -13,6 +13,15 @@ const PAINTED: &str = r"
     return document.fonts.ready.then(frame).then(frame).then(() => true);
 ";
 
+/// Lets the rule with the dark colours hold for these media, and returns how many such rules there are.
+const DARKEN: &str = r"
+    const rules = [...document.styleSheets].flatMap((sheet) => [...sheet.cssRules]);
+    window.darkRules ??= rules.filter((rule) => rule.media?.mediaText.includes('prefers-color-scheme: dark'));
+    for (const rule of window.darkRules) rule.media.mediaText = arguments[0];
+    document.documentElement.style.colorScheme = arguments[1];
+    return window.darkRules.length;
+";
+
 impl Window {
     /// All visible words.
     pub fn text(&self) -> String {
@@ -68,6 +77,13 @@ impl Window {
         self.ask("document.documentElement.style.fontSize = arguments[0]; return true", &[size.into()]);
     }
 
+    /// Shows the page in the colours that it has on a dark desktop, or undoes that.
+    #[track_caller]
+    pub fn darken(&self, so: bool) {
+        let [media, scheme] = if so { ["all", "dark"] } else { ["(prefers-color-scheme: dark)", ""] };
+        assert_eq!(self.ask(DARKEN, &[media.into(), scheme.into()]), 1, "the dark colours are in one rule");
+    }
+
     /// Problems with large text: words broken in the middle, words beyond their button, a header that leaves too little space, and
     /// elements that are not visible while an exercise is done.
     #[track_caller]
@@ -86,20 +102,24 @@ impl Window {
     /// larger one.
     #[track_caller]
     pub fn look_at_phone_sizes(&self, name: &str) {
-        for (width, height) in [(390, 844), (360, 640)] {
-            self.resize(width, height);
-            self.fits();
-            self.screenshot(&format!("{name}-{width}x{height}"));
-        }
+        [(390, 844), (360, 640)].into_iter().for_each(|size| self.look_at(name, size));
         self.resize(390, 844);
+    }
+
+    /// The same at one size. The control that has the focus, which is the one that was used last, is in the picture: in a page of another
+    /// width another stretch would be in sight.
+    #[track_caller]
+    fn look_at(&self, name: &str, (width, height): (u32, u32)) {
+        self.resize(width, height);
+        self.fits();
+        self.ask("document.activeElement.matches('main :is(button, input, select, textarea)') && document.activeElement.scrollIntoView({ block: 'center' }); return true", &[]);
+        self.screenshot(&format!("{name}-{width}x{height}"));
     }
 
     /// The same at the size of a desk too, which the window keeps.
     #[track_caller]
     pub fn look_at_desk_and_phones(&self, name: &str) {
-        self.resize(1280, 800);
-        self.fits();
-        self.screenshot(&format!("{name}-1280x800"));
+        self.look_at(name, (1280, 800));
         self.look_at_phone_sizes(name);
         self.resize(1280, 800);
     }

@@ -28,7 +28,16 @@ const TEXTS: &str = r"
 ";
 
 /// Names and texts written by clinicians and patients in the demo and the scenes, besides their plan files.
-const WRITTEN: [&str; 5] = ["Ropewalk Practice", "upper back", "carry the shopping home", "Europe/Vienna", "Carryover"];
+const WRITTEN: [&str; 8] = [
+    "Ropewalk Practice",
+    "Rowan Hale",
+    "Ash Lindqvist",
+    "moved away",
+    "upper back",
+    "carry the shopping home",
+    "Europe/Vienna",
+    "Carryover",
+];
 
 /// All texts that may be on a page unchanged, the longest first.
 fn allowed() -> Vec<String> {
@@ -64,8 +73,9 @@ fn plan_files() -> Vec<String> {
 
 /// What remains of a text that comes from no language file: words with a plain vowel.
 fn unsaid(text: &str, allowed: &[String]) -> Vec<String> {
-    // Paths of files and a key's fingerprint are shown unchanged.
-    let told = text.split(' ').filter(|word| !word.starts_with('/') && !is_fingerprint(word));
+    // Paths and names of files, addresses and a key's fingerprint are shown unchanged.
+    let is_path = |word: &str| word.starts_with('/') || word.starts_with("http://");
+    let told = text.split(' ').filter(|word| !is_path(word) && !is_file(word) && !is_fingerprint(word));
     let mut rest = told.collect::<Vec<_>>().join(" ").to_lowercase();
     for known in allowed {
         rest = rest.replace(known, " ");
@@ -75,6 +85,11 @@ fn unsaid(text: &str, allowed: &[String]) -> Vec<String> {
     let said =
         |word: &&str| word.contains(['a', 'e', 'i', 'o', 'u']) && !word.contains(|letter: char| letter.is_ascii_digit());
     words.filter(said).map(str::to_owned).collect()
+}
+
+/// Whether it is the name of a file, with or without the colon after it.
+fn is_file(word: &str) -> bool {
+    [".age", ".png", ".pdf"].iter().any(|ending| word.trim_end_matches(':').ends_with(ending))
 }
 
 /// Whether it is four groups of four letters and digits.
@@ -118,4 +133,5 @@ fn a_text_outside_the_language_files_is_detected() {
     assert_eq!(unsaid("Sit tall, chin back: dòònèè", &allowed), Vec::<String>::new());
     assert_eq!(unsaid("Stand on one leg: done", &allowed), ["done"]);
     assert_eq!(unsaid("E58 · 3 hòòlds", &allowed), Vec::<String>::new());
+    assert_eq!(unsaid("A11-home-2027-03-01.age: received", &allowed), ["received"]);
 }

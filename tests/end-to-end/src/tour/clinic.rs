@@ -3,6 +3,9 @@
 use super::Tour;
 use crate::{Desktop, Window};
 
+/// Of the new clinic.
+const PASSPHRASE: &str = "plumb line and lantern";
+
 impl Tour<'_> {
     /// Visits the demo's clinic.
     pub(super) fn clinic(&self) {
@@ -23,6 +26,7 @@ impl Tour<'_> {
         window.press("Patients");
         window.see("E58");
         self.own(&window);
+        self.received(&window);
         for code in ["B24", "E58", "G71", "F63"] {
             window.press_part(code);
             window.see("What got in the way");
@@ -34,12 +38,14 @@ impl Tour<'_> {
                 window.press("Review");
                 window.see("What got in the way");
             }
-            if code == "F63" {
-                window.press("Next plan");
-                window.see("Issue plan card");
-                keep("plan");
-            } else {
-                window.press("Patients");
+            match code {
+                "E58" => self.opened_in_review(&window, code),
+                "F63" => {
+                    window.press("Next plan");
+                    window.see("Issue plan card");
+                    keep("plan");
+                }
+                _ => window.press("Patients"),
             }
         }
     }
@@ -62,6 +68,18 @@ impl Tour<'_> {
         window.see("E58");
     }
 
+    /// Visits what is told of files: of summaries that the clinic has already, and of a picture and a file that are none.
+    fn received(&self, window: &Window) {
+        let summaries = std::fs::read_dir(self.homes.join("summaries")).expect("the demo has summaries");
+        let none = self.homes.join("none.age");
+        std::fs::write(&none, "no summary").expect("the demo's folder is writable");
+        let all = summaries.filter_map(Result::ok).map(|file| file.path()).chain([none, self.card()]);
+        let all: Vec<_> = all.map(|file| std::path::absolute(file).expect("a file has a path")).collect();
+        window.choose_files("Choose files", &all);
+        window.see(&format!("New: 0 · known already: {} · refused: 2", all.len() - 2));
+        (self.at_screen)(window, "clinic-received");
+    }
+
     /// Visits a new clinic's first plan, including the balance gate and the card.
     pub(super) fn first_patient(&self) {
         let desktop = Desktop::new();
@@ -72,8 +90,8 @@ impl Tour<'_> {
         window.see("Set up your clinic");
         keep("door");
         window.type_into("Clinic's name", "Ropewalk Practice");
-        window.type_into("Passphrase", "plumb line and lantern");
-        window.type_into("Passphrase again", "plumb line and lantern");
+        window.type_into("Passphrase", PASSPHRASE);
+        window.type_into("Passphrase again", PASSPHRASE);
         window.press("Set up the clinic");
         window.see("No patients yet");
         keep("patients");
@@ -101,6 +119,48 @@ impl Tour<'_> {
         window.press_part("K17");
         window.see("Receive it here");
         keep("review-empty");
+        window.press("Patients");
+        self.clinicians(&window);
+        self.closed(&window);
+    }
+
+    /// Visits the clinicians of a clinic that has one more, and how each of them unlocks it.
+    fn clinicians(&self, window: &Window) {
+        let keep = |name: &str| (self.at_screen)(window, &format!("clinic-first-{name}"));
+        window.press("Passphrase and keys");
+        window.press_part("Add a clinician");
+        window.type_into("Clinician's name", "Ash Lindqvist");
+        window.type_into("Your own name", "Rowan Hale");
+        window.type_into("Their first passphrase", "eight brown wrens in a kettle");
+        window.type_into("Your passphrase, to confirm it", PASSPHRASE);
+        keep("clinician");
+        window.press("Add this clinician");
+        window.see("Ash Lindqvist was added.");
+        window.press_part("Remove a clinician");
+        keep("clinicians");
+        window.press("Lock");
+        window.see("Clinician's name");
+        keep("unlock");
+        window.type_into("Clinician's name", "Rowan Hale");
+        window.type_into("Passphrase", PASSPHRASE);
+        window.press("Unlock");
+        window.see("Secret key for other programs");
+        window.press("Patients");
+    }
+
+    /// Visits a case that is closed, and the list that leaves it out.
+    fn closed(&self, window: &Window) {
+        let keep = |name: &str| (self.at_screen)(window, &format!("clinic-first-{name}"));
+        window.press("Case of K17");
+        window.type_into("More about it (optional)", "moved away");
+        keep("case");
+        window.press("Close the case");
+        window.see("Open the case again");
+        keep("case-closed");
+        window.press("Patients");
+        window.press("Closed: 1");
+        window.see("K17");
+        keep("patients-closed");
     }
 
     /// Visits the ways to find an exercise, and what is ticked for a patient; nothing is added.

@@ -85,7 +85,7 @@ impl Tour<'_> {
     }
 
     /// The picture of one of the scenario's cards.
-    fn card(&self) -> PathBuf {
+    pub(super) fn card(&self) -> PathBuf {
         let cards = std::fs::read_dir(self.homes.join("cards")).expect("the demo has cards");
         let first = cards.filter_map(Result::ok).find(|card| card.file_name().to_string_lossy().starts_with("A11"));
         let card = first.expect("the demo has a card for A11").path().join("card.png");

@@ -4,6 +4,7 @@
 
 mod clinic;
 mod first_day;
+mod from_review;
 mod pages;
 mod patient;
 mod visit;
