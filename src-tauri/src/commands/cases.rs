@@ -1,6 +1,7 @@
 //! Commands for a patient's case.
 
 use super::{Args, CommandResult};
+use crate::saved_files::SavedFiles;
 use crate::session::Session;
 use actions::clinic::{cases, issuing};
 use tauri::State;
@@ -32,6 +33,11 @@ pub async fn rename_patient(session: State<'_, Session>, args: Args<RenamePatien
 
 /// [`ShowIssued`].
 #[tauri::command]
-pub async fn show_issued(session: State<'_, Session>, args: Args<ShowIssued>) -> CommandResult<ShowIssued> {
-    session.with(|folder, moment| issuing::save_again(folder, moment, &args.code, Some(args.revision), None))
+pub async fn show_issued(
+    session: State<'_, Session>,
+    saved: State<'_, SavedFiles>,
+    args: Args<ShowIssued>,
+) -> CommandResult<ShowIssued> {
+    let card = session.with(|folder, moment| issuing::save_again(folder, moment, &args.code, Some(args.revision), None))?;
+    Ok(card.with_files(|file| saved.tell(file, session.home())))
 }

@@ -427,8 +427,7 @@ issued-warning = Anyone who photographs this card can use it. Show it only to th
 issued-code = The card as a code
 issued-text = The card as text
 issued-copy = Copy text
-# A list of paths follows.
-issued-files = Saved to
+issued-files = Files of this card
 # $n (Number)
 issued-version = QR version { $n }
 # Beside the codes of a card, which are shown one at a time. $n (Number): 2 to 8.

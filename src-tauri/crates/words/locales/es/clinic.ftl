@@ -402,7 +402,7 @@ issued-warning = Cualquiera que fotografíe esta tarjeta puede usarla. Muéstrel
 issued-code = La tarjeta como código
 issued-text = La tarjeta como texto
 issued-copy = Copiar el texto
-issued-files = Guardado en
+issued-files = Archivos de esta tarjeta
 issued-version = QR versión { $n }
 # Junto a los códigos de una tarjeta, que se muestran de uno en uno. $n (Number): de 2 a 8.
 issued-codes = La tarjeta se muestra en { $n } códigos. El dispositivo del paciente los lee todos, en cualquier orden.
