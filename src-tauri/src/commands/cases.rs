@@ -3,9 +3,9 @@
 use super::{Args, CommandResult};
 use crate::saved_files::SavedFiles;
 use crate::session::Session;
-use actions::clinic::{cases, issuing};
+use actions::clinic::{cases, issuing, reporting};
 use tauri::State;
-use wire::cases::{CloseCase, RenamePatient, ReopenCase, ShowCase, ShowIssued};
+use wire::cases::{CloseCase, RenamePatient, ReopenCase, SaveLetter, ShowCase, ShowIssued};
 
 /// [`ShowCase`].
 #[tauri::command]
@@ -23,6 +23,18 @@ pub async fn close_case(session: State<'_, Session>, args: Args<CloseCase>) -> C
 #[tauri::command]
 pub async fn reopen_case(session: State<'_, Session>, args: Args<ReopenCase>) -> CommandResult<ReopenCase> {
     session.with(|folder, moment| cases::reopen(folder, moment, &args.code))
+}
+
+/// [`SaveLetter`].
+#[tauri::command]
+pub async fn save_letter(
+    session: State<'_, Session>,
+    saved: State<'_, SavedFiles>,
+    args: Args<SaveLetter>,
+) -> CommandResult<SaveLetter> {
+    let what = (args.code.as_str(), args.lines.as_slice(), args.letter);
+    let file = session.with(|folder, moment| reporting::save_letter(folder, moment, what, None))?;
+    Ok(saved.tell(file.path, session.home()))
 }
 
 /// [`RenamePatient`].

@@ -243,6 +243,8 @@ macro_rules! commands {
                 CloseCase = close_case(CloseRequest) -> CasePage;
                 /// Open a closed case again.
                 ReopenCase = reopen_case(PatientCode) -> CasePage;
+                /// Save the letter at the end of a treatment as a PDF file.
+                SaveLetter = save_letter(LetterRequest) -> SavedFile;
                 /// Give a patient another code or name.
                 RenamePatient = rename_patient(RenameRequest) -> CasePage;
                 /// Save the files of an issued plan's card again, and show it.

@@ -6,11 +6,9 @@ use exercises::visit::VisitFault;
 use paper::{Letter, Paper, Report};
 use std::path::Path;
 use wire::Failure;
+pub use wire::cases::MAX_OWN_TEXT;
 use wire::clinic::ReviewPage;
 use wire::visiting::VisitPage;
-
-/// The most that a clinician adds to a letter, in characters of all lines together.
-pub const MAX_OWN_TEXT: usize = 2_000;
 
 /// The report on a patient as a PDF file.
 ///
