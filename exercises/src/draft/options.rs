@@ -98,6 +98,18 @@ impl Draft {
         }
     }
 
+    /// Whether something else is planned for the item than the suggestion proposes; `carried` are the items of the last plan. From what
+    /// leaves it open what is to be done nothing departs, nor does what is planned for an item that the last plan did not have.
+    pub fn departs_from(&self, suggestion: &Suggestion, carried: &[Item]) -> bool {
+        let item = carried.iter().find(|item| item.id == suggestion.item);
+        match suggestion.proposal {
+            Proposal::Talk | Proposal::Reduce(Reduction::ShortenOrEnd) => false,
+            Proposal::Ease(_) | Proposal::Reduce(_) | Proposal::Progress(_) | Proposal::Keep => {
+                item.is_some_and(|item| !self.has_chosen(&ItemOption::of(suggestion.clone(), item)))
+            }
+        }
+    }
+
     /// Whether the item is in the state of this option.
     pub fn has_chosen(&self, option: &ItemOption) -> bool {
         match (option, self.prescription.item(option.item())) {

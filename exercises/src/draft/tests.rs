@@ -326,6 +326,22 @@ fn a_clinician_may_choose_differently_from_the_proposal() {
 }
 
 #[test]
+fn what_is_planned_departs_from_what_says_what_to_do() {
+    let (mut draft, id) = with_hold();
+    let carried = draft.prescription.items.clone();
+    let step = Proposal::Progress(Step::Change { quantity: Quantity::HoldSeconds, by: 5 });
+    let [harder, keep, talk] = [step, Proposal::Keep, Proposal::Talk].map(|proposal| suggestion(id, proposal));
+    let end = suggestion(id, Proposal::Reduce(Reduction::ShortenOrEnd));
+    let departs = |draft: &Draft| [&harder, &keep, &talk, &end].map(|one| draft.departs_from(one, &carried));
+    assert_eq!(departs(&draft), [true, false, false, false]);
+    draft.choose(&ItemOption::of(harder.clone(), &carried[0]), &carried);
+    assert_eq!(departs(&draft), [false, true, false, false]);
+    draft.choose(&ItemOption::LeftOut(id), &carried);
+    assert_eq!(departs(&draft), [true, true, false, false]);
+    assert!(!draft.departs_from(&harder, &[]), "the last plan did not have it");
+}
+
+#[test]
 fn keeping_it_brings_back_what_less_took_away() {
     let (mut draft, id) = with_hold();
     let carried = draft.prescription.items.clone();

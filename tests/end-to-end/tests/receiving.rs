@@ -38,8 +38,11 @@ fn files_of_several_parts_are_counted_the_refused_come_first_and_a_line_leads_to
     let desktop = Desktop::new();
     let files = brought(&desktop, 70);
     let clinic = open(&desktop);
+    clinic.wait_for("const row = document.querySelector('.patient'); if (row) row.kept = true; return row !== null");
     clinic.choose_files("Choose files", &files);
     clinic.see("New: 1 · known already: 0 · refused: 70");
+    clinic.see("new summary");
+    assert_eq!(clinic.ask("return document.querySelector('.patient').kept", &[]), true, "a press on the row is not lost");
     assert_eq!(lines(&clinic), json!(20), "a long list is cut");
     let first = clinic.ask("return document.querySelector('.receipts li').className", &[]);
     assert_eq!(first, json!("refused"));

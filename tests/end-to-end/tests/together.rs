@@ -1,6 +1,6 @@
 //! What patient and clinician look at together at a visit.
 
-use end_to_end::Desktop;
+use end_to_end::{Desktop, Window};
 use serde_json::json;
 
 const PLAN: &str = r#"
@@ -51,9 +51,8 @@ fn a_day(day: u32) -> String {
     format!("{pain}\n{}{skip}\n", (9..=11).map(hold).collect::<String>())
 }
 
-#[test]
-fn in_two_minutes_a_visit_ends_in_a_plan_that_both_have_seen() {
-    let desktop = Desktop::new();
+/// The page of K17 after these two weeks.
+fn looked_at_together(desktop: &Desktop) -> Window {
     let made = desktop.prescribe(PLAN, ISSUED);
     let deeds = desktop.path("deeds.jsonl");
     std::fs::write(&deeds, two_weeks()).expect("the desktop's folder is writable");
@@ -64,6 +63,14 @@ fn in_two_minutes_a_visit_ends_in_a_plan_that_both_have_seen() {
     let clinic = desktop.unlocked_clinic(VISIT);
     clinic.press_part("K17");
     clinic.press("Look at it together");
+    clinic.see("What next?");
+    clinic
+}
+
+#[test]
+fn in_two_minutes_a_visit_ends_in_a_plan_that_both_have_seen() {
+    let desktop = Desktop::new();
+    let clinic = looked_at_together(&desktop);
     clinic.see("In the last 14 days you did 42 of 140 sessions in full. Most of it did not get done.");
     clinic.see("Neck, left: 6 of 10 in the morning at first, 2 now. That is clearly better.");
     clinic.see("Nothing else can be compared yet.");
@@ -89,5 +96,53 @@ fn in_two_minutes_a_visit_ends_in_a_plan_that_both_have_seen() {
     clinic.see("From today on. A full day: 6 sessions");
     clinic.press("Issue plan card");
     clinic.see("Plan card for");
+    clinic.close();
+}
+
+const WHY: &str = "Why otherwise? This may stay open.";
+
+/// How many options of an exercise are shown as chosen.
+fn chosen(clinic: &Window, item: u32) -> serde_json::Value {
+    let script = "return document.querySelectorAll('.together li')[arguments[0]].querySelectorAll('.proposal [aria-pressed=true]').length";
+    clinic.ask(script, &[item.into()])
+}
+
+/// Waits until this reason, or none, is shown as given.
+#[track_caller]
+fn given(clinic: &Window, reason: &str) {
+    clinic.wait_for(&format!(
+        "return [...document.querySelectorAll('.why [aria-pressed=true]')].map((it) => it.textContent.trim()).join() === '{reason}'"
+    ));
+}
+
+#[test]
+fn a_reason_for_another_choice_is_kept_with_the_visit_until_the_proposal_is_followed() {
+    let desktop = Desktop::new();
+    let clinic = looked_at_together(&desktop);
+    assert_eq!([chosen(&clinic, 0), chosen(&clinic, 1)], [1, 0], "what is to be talked about first is nobody's choice yet");
+    assert!(!clinic.sees(WHY), "no option was pressed");
+    clinic.press_part("5 sessions a day");
+    clinic.see(WHY);
+    given(&clinic, "");
+    clinic.press("Too little time");
+    given(&clinic, "Too little time");
+    clinic.look_at_desk_and_phones("together-why");
+    clinic.press("Review");
+    clinic.press("Visit");
+    clinic.see("“Ask less” not followed. Too little time");
+    clinic.press("Review");
+    clinic.press("Look at it together");
+    given(&clinic, "Too little time");
+    clinic.press("In other words");
+    clinic.type_into("Your reason", "She starts a new job");
+    clinic.press("Note");
+    given(&clinic, "In other words");
+    clinic.press("Leave it out");
+    given(&clinic, "In other words");
+    clinic.press_part("only the sessions before noon");
+    clinic.see_no_more(WHY);
+    clinic.press("Review");
+    clinic.press("Visit");
+    clinic.see("Nothing is noted yet.");
     clinic.close();
 }

@@ -96,14 +96,14 @@ fn a_plan_is_printed_and_a_review_saved_for_the_record() {
     clinic.press_part("K17");
     clinic.see("What got in the way");
     clinic.press_part("For the medical record");
-    clinic.choose("Save as", "HL7 FHIR R4, a file to hand over");
+    clinic.choose("Save as", "HL7 FHIR R4, to hand over");
     clinic.press("Save the review");
     clinic.see("Saved as ");
     let bundle = fs::read_to_string(saved(&desktop, &clinic)).expect("it is there");
     let bundle: serde_json::Value = serde_json::from_str(&bundle).expect("JSON");
     assert_eq!((&bundle["resourceType"], &bundle["type"]), (&"Bundle".into(), &"collection".into()));
     clinic.look_at_desk_and_phones("visit-record");
-    clinic.choose("Save as", "A report of one or two pages (PDF, A4)");
+    clinic.choose("Save as", "Report (PDF, A4)");
     clinic.press("Save the review");
     clinic.see(".pdf");
     assert!(fs::read(saved(&desktop, &clinic)).expect("it is there").starts_with(b"%PDF-"));

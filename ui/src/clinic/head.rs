@@ -8,7 +8,7 @@ use super::lock::LockButton;
 use crate::shared::Fault;
 use crate::shared::line::TimeIsSet;
 
-/// "Patients" as the way back, the title, a line below it, and the page's own buttons at the right.
+/// "Patients" as the way back, the title, a line below it, the page's own buttons, and the button that locks.
 #[component]
 pub fn Head(title: String, #[prop(optional, into)] line: String, children: Children) -> impl IntoView {
     let context = ClinicContext::current();
@@ -19,7 +19,8 @@ pub fn Head(title: String, #[prop(optional, into)] line: String, children: Child
                 <h1>{title}</h1>
                 <p class="soft">{line}</p>
             </div>
-            <div class="actions">{children()}<LockButton/></div>
+            <div class="actions">{children()}</div>
+            <LockButton/>
         </header>
         <TimeIsSet/>
         <Fault/>

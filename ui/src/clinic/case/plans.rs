@@ -19,7 +19,7 @@ pub fn Plans(code: String, plans: Vec<Plan>, exercises: Vec<Exercise>) -> impl I
         view! { <Issued code=code.clone() plan=plan.clone() newest=place == 0 items changes/> }
     });
     view! {
-        <section class="stack-8" aria-label=words.text(Key::CasePlans)>
+        <section class="stack-5" aria-label=words.text(Key::CasePlans)>
             <h2>{words.text(Key::CasePlans)}</h2>
             {none}
             {cards.collect_view()}

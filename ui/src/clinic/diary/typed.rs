@@ -58,6 +58,11 @@ impl Typed {
             .unwrap_or_else(|| self.page.with(|page| before(page, day, column)))
     }
 
+    /// The number in a field; `None` if it is empty or no number that its column can have.
+    pub fn number(self, day: NaiveDate, column: Column) -> Option<u8> {
+        column.read(&self.shown(day, column))
+    }
+
     /// Takes what was typed into a field.
     pub fn put(self, day: NaiveDate, column: Column, text: String) {
         self.fields.update(|fields| drop(fields.insert((day, column), text)));

@@ -4,54 +4,74 @@ use chrono::NaiveDate;
 use exercises::closing::CloseReason;
 use leptos::prelude::*;
 use std::cmp::Ordering;
+use std::collections::BTreeMap;
 use wire::clinic::PatientLine;
 use words::{Key, Words};
 
 use crate::clinic::context::{ClinicContext, Page};
 
 /// The code as a button for the review (or for the first plan if there is none), the patient's state, and the next plan. Who has no plan, or
-/// a damaged record, can be removed from here; all others from their review.
+/// a damaged record, can be removed from here; all others from their review. `first` is the line at first, and `all` has it as it is now: the
+/// elements stay when it changes, or a press that has begun on one of them would be lost.
 #[component]
-pub fn Line(line: PatientLine) -> impl IntoView {
+pub fn Line(first: PatientLine, all: Memo<BTreeMap<String, PatientLine>>) -> impl IntoView {
+    let context = ClinicContext::current();
+    let words = context.app.words();
+    let was = StoredValue::new(first);
+    let line = Memo::new(move |_| {
+        // While the row is being removed, its line is gone already.
+        all.with(|all| was.with_value(|was| all.get(&was.code).unwrap_or(was).clone()))
+    });
+    let is = move |of: fn(&PatientLine) -> bool| Memo::new(move |_| line.with(of));
+    let (has_plan, damaged, closed) =
+        (is(|line| line.plan.is_some()), is(|line| line.damaged), is(|line| line.closed.is_some()));
+    let next = move || words.text(if has_plan.get() { Key::PlanNext } else { Key::PlanFirst });
+    let code = move || was.with_value(|line| line.code.clone());
+    view! {
+        <li class="patient">
+            <Open line has_plan closed/>
+            <Show when=move || !has_plan.get()>
+                <button type="button" class="quiet" aria-label=words.named_text(words.text(Key::PatientRemove), &code())
+                    on:click=move |_| context.show(Page::Remove(code()))>{words.text(Key::PatientRemove)}</button>
+            </Show>
+            <Show when=move || !damaged.get()>
+                <button type="button" class="quiet" aria-label=words.named_text(words.text(Key::VisitOpen), &code())
+                    on:click=move |_| context.visit(code())>{words.text(Key::VisitOpen)}</button>
+                <button type="button" class="quiet" aria-label=words.case_of(&code())
+                    on:click=move |_| context.case(code())>{words.text(Key::CaseTitle)}</button>
+            </Show>
+            <Show when=move || !closed.get()>
+                <button type="button" aria-label=move || words.named_text(next(), &code())
+                    on:click=move |_| context.plan(code())>{next}</button>
+            </Show>
+        </li>
+    }
+}
+
+/// The button for the review or the first plan, with how the patient stands.
+#[component]
+fn Open(line: Memo<PatientLine>, has_plan: Memo<bool>, closed: Memo<bool>) -> impl IntoView {
     let context = ClinicContext::current();
     let words = context.app.words();
     let today = context.app.state.with_untracked(|state| state.as_ref().map(|s| s.now.date()));
-    let alarms = (line.alarms > 0).then(|| words.alarms_open(line.alarms));
-    let alarms = alarms.map(|alarms| view! { <strong class="alarms">{alarms}</strong> });
-    let has_plan = line.plan.is_some();
-    let (to_review, to_plan, to_remove) = (line.code.clone(), line.code.clone(), line.code.clone());
-    let (to_visit, to_case) = (line.code.clone(), line.code.clone());
-    let closed = line.closed.is_some();
-    let open = move |_| if has_plan { context.review(to_review.clone()) } else { context.plan(to_review.clone()) };
-    let next = words.text(if has_plan { Key::PlanNext } else { Key::PlanFirst });
-    let name = line.name.clone();
+    let open = move |_| {
+        let code = line.with_untracked(|line| line.code.clone());
+        if has_plan.get_untracked() { context.review(code) } else { context.plan(code) }
+    };
+    let alarms = move || {
+        let alarms = line.with(|line| line.alarms);
+        (alarms > 0).then(|| view! { <strong class="alarms">{words.alarms_open(alarms)}</strong> })
+    };
+    let new_summary = Memo::new(move |_| line.with(PatientLine::has_new_summary));
     view! {
-        <li class="patient">
-            <button type="button" class="open" on:click=open>
-                <span class="who"><b>{line.code.clone()}</b>" "{name}</span>
-                {alarms}
-                {closed.then(|| view! { <strong class="news">{words.text(Key::CaseClosed)}</strong> })}
-                {line.has_new_summary().then(|| view! { <strong class="news">{words.text(Key::NewSummary)}</strong> })}
-                {has_plan.then(|| view! { <span class="go">{words.text(Key::PlanReview)}</span> })}
-                <span class="small soft">{stands(words, &line, today)}</span>
-            </button>
-            {(!has_plan).then(|| view! {
-                <button type="button" class="quiet" aria-label=words.named_text(words.text(Key::PatientRemove), &line.code)
-                    on:click=move |_| context.show(Page::Remove(to_remove.clone()))>{words.text(Key::PatientRemove)}</button>
-            })}
-            {(!line.damaged).then(|| view! {
-                <button type="button" class="quiet" aria-label=words.named_text(words.text(Key::VisitOpen), &line.code)
-                    on:click=move |_| context.visit(to_visit.clone())>{words.text(Key::VisitOpen)}</button>
-            })}
-            {(!line.damaged).then(|| view! {
-                <button type="button" class="quiet" aria-label=words.case_of(&line.code)
-                    on:click=move |_| context.case(to_case.clone())>{words.text(Key::CaseTitle)}</button>
-            })}
-            {(!closed).then(|| view! {
-                <button type="button" aria-label=words.named_text(next, &line.code)
-                    on:click=move |_| context.plan(to_plan.clone())>{next}</button>
-            })}
-        </li>
+        <button type="button" class="open" on:click=open>
+            <span class="who"><b>{line.with_untracked(|line| line.code.clone())}</b>" "{move || line.with(|line| line.name.clone())}</span>
+            {alarms}
+            <Show when=move || closed.get()><strong class="news">{words.text(Key::CaseClosed)}</strong></Show>
+            <Show when=move || new_summary.get()><strong class="news">{words.text(Key::NewSummary)}</strong></Show>
+            <Show when=move || has_plan.get()><span class="go">{words.text(Key::PlanReview)}</span></Show>
+            <span class="small soft">{move || line.with(|line| stands(words, line, today))}</span>
+        </button>
     }
 }
 

@@ -1,6 +1,7 @@
 //! The list of patients, with receiving summaries and adding patients beside it.
 
 use leptos::prelude::*;
+use std::collections::BTreeMap;
 use wire::app::LockState;
 use wire::clinic::{PatientLine, PatientList, PhoneRequest, SetPhone, ShowPatients};
 use words::Key;
@@ -32,6 +33,9 @@ pub fn Patients() -> impl IntoView {
     let find = context.find;
     let today = app.state.with_untracked(|state| state.as_ref().map(|state| state.now.date())).unwrap_or_default();
     let lines = Signal::derive(move || list.with(|list| list.as_ref().map(|list| list.lines.clone())).unwrap_or_default());
+    let all = Memo::new(move |_| {
+        lines.with(|lines| lines.iter().map(|line| (line.code.clone(), line.clone())).collect::<BTreeMap<_, _>>())
+    });
     let any_closed = Memo::new(move |_| {
         list.with(|list| list.as_ref().is_some_and(|list| list.lines.iter().any(|line| line.closed.is_some())))
     });
@@ -59,7 +63,7 @@ pub fn Patients() -> impl IntoView {
                     <input type="search" aria-label=app.text(Key::PatientsFind) placeholder=app.text(Key::PatientsFind)
                         prop:value=find on:input:target=move |event| find.set(event.target().value())/>
                 </Show>
-                <div class="actions"><LockButton/></div>
+                <LockButton/>
             </header>
             <TimeIsSet/>
             <DataCopied/>
@@ -70,7 +74,7 @@ pub fn Patients() -> impl IntoView {
                     <Show when=move || many.get() || any_closed.get()><Filters lines today/></Show>
                     <Show when=none><p class="empty">{app.text(Key::PatientsNone)}</p></Show>
                     <ul class="list">
-                        <For each=found key=|line| format!("{line:?}") children=move |line| view! { <Line line/> }/>
+                        <For each=found key=|line| line.code.clone() children=move |first| view! { <Line first all/> }/>
                     </ul>
                 </section>
                 <aside class="stack-8"><Receive received=look/><AddPatient list/><OwnLink/>

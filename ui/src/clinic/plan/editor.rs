@@ -168,6 +168,11 @@ impl PlanEditor {
         self.carried.with_value(|carried| carried.iter().any(|item| item.id == id))
     }
 
+    /// Whether something else is planned for an item of the last plan than the suggestion proposes.
+    pub fn departs_from(self, suggestion: &Suggestion) -> bool {
+        self.carried.with_value(|carried| self.draft.with(|draft| draft.departs_from(suggestion, carried)))
+    }
+
     /// Puts an item into the state of an option.
     pub fn choose(self, option: &ItemOption) {
         self.carried.with_value(|carried| self.edit(|draft| draft.choose(option, carried)));

@@ -1,18 +1,24 @@
 //! The options for an item.
 
 use exercises::draft::ItemOption;
-use exercises::suggest::Suggestion;
+use exercises::suggest::{Proposal, Suggestion};
 use leptos::prelude::*;
 use words::Key;
 
 use super::editor::PlanEditor;
 
-/// What can be done with an item, to press; shown as pressed while the item is in the state that it leads to. The proposal is marked.
+/// What can be done with an item, to press; shown as pressed while the item is in the state that it leads to. The proposal is marked. What
+/// is to be talked about first stays as it is until something is pressed (`touched`), and that looks like nobody's choice.
 #[component]
-pub fn Options(suggestion: Suggestion, #[prop(optional)] may_leave_out: bool) -> impl IntoView {
+pub fn Options(
+    suggestion: Suggestion,
+    #[prop(optional)] touched: RwSignal<bool>,
+    #[prop(optional)] may_leave_out: bool,
+) -> impl IntoView {
     let editor = PlanEditor::current();
     let words = editor.words();
     let proposed = suggestion.proposal.clone();
+    let open = proposed == Proposal::Talk;
     let out = may_leave_out.then_some(ItemOption::LeftOut(suggestion.item));
     let all = editor.options(&suggestion).into_iter().chain(out);
     let buttons = all.map(|option| {
@@ -23,9 +29,15 @@ pub fn Options(suggestion: Suggestion, #[prop(optional)] may_leave_out: bool) ->
         let marked = option.suggestion().is_some_and(|one| one.proposal == proposed);
         let mark = marked.then(|| view! { <small>{words.text(Key::Proposed)}</small> });
         let is = option.clone();
-        let chosen = move || editor.draft.with(|draft| draft.has_chosen(&is)).to_string();
+        let stays = option.suggestion().is_some_and(|one| one.proposal == Proposal::Keep);
+        let undecided = move || open && stays && !touched.get();
+        let chosen = move || (!undecided() && editor.draft.with(|draft| draft.has_chosen(&is))).to_string();
+        let choose = move |_| {
+            touched.set(true);
+            editor.choose(&option);
+        };
         view! {
-            <button type="button" aria-pressed=chosen class:proposed=marked on:click=move |_| editor.choose(&option)>
+            <button type="button" aria-pressed=chosen class:proposed=marked on:click=choose>
                 <span><b>{line}</b></span>{mark}
             </button>
         }

@@ -50,11 +50,13 @@ pub fn Records(code: String) -> impl IntoView {
     };
     view! {
         <Fold title=words.text(Key::RecordTitle) inside=Signal::stored(String::new())>
-            <p class="small soft">{words.text(Key::RecordWhat)}</p>
-            <Choice label=words.text(Key::RecordAs) options value=chosen choose=move |one| chosen.set(one)/>
-            <button type="button" disabled=app.busy on:click=save>{words.text(Key::RecordSave)}</button>
-            <SavedFiles files=saved/>
-            <HandOver code=whose/>
+            <div class="stack records">
+                <p class="small soft">{words.text(Key::RecordWhat)}</p>
+                <Choice label=words.text(Key::RecordAs) options value=chosen choose=move |one| chosen.set(one)/>
+                <button type="button" disabled=app.busy on:click=save>{words.text(Key::RecordSave)}</button>
+                <SavedFiles files=saved/>
+                <HandOver code=whose/>
+            </div>
         </Fold>
     }
 }

@@ -1,5 +1,6 @@
 //! One exercise with its options.
 
+use exercises::id::ItemId;
 use exercises::log::Barrier;
 use exercises::score::Score;
 use exercises::suggest::{Ask, Proposal, Suggestion};
@@ -7,6 +8,7 @@ use exercises::time::DayNumber;
 use leptos::prelude::*;
 use wire::clinic::ReviewPage;
 
+use super::reason::Reason;
 use crate::clinic::plan::{Options, PlanEditor};
 use crate::clinic::review::{PainAsked, ReasonAsked};
 use crate::shared::figure::Figure;
@@ -34,6 +36,26 @@ pub fn ItemOptions(suggestion: Suggestion, page: StoredValue<ReviewPage>) -> imp
         Ask::Pain => view! { <PainAsked words given=pain/> }.into_any(),
         Ask::Reason => view! { <ReasonAsked words given=reason/> }.into_any(),
     });
+    let (name, now, drawing) = known(editor, id);
+    let touched = RwSignal::new(false);
+    let heading = name.clone();
+    view! {
+        <li class="sheet">
+            {drawing}
+            <div class="stack-2">
+                <div><h3>{heading}</h3><small class="soft">{now}</small></div>
+                {said}
+                {fields.collect_view()}
+                <div class="proposal">{move || view! { <Options suggestion=proposal.get() touched may_leave_out=true/> }}</div>
+                <Reason proposal touched name=name.unwrap_or_default()/>
+            </div>
+        </li>
+    }
+}
+
+/// The name of an item, how it is done now, and its figure.
+fn known(editor: PlanEditor, id: ItemId) -> (Option<String>, Option<String>, Option<impl IntoView + use<>>) {
+    let words = editor.words();
     let carried = editor.carried.with_value(|items| items.iter().find(|item| item.id == id).cloned());
     let exercise = carried.as_ref().and_then(|item| editor.exercise(&item.exercise));
     let name = exercise.as_ref().and_then(|exercise| exercise.text(words.lang())).map(|text| text.name.clone());
@@ -47,17 +69,7 @@ pub fn ItemOptions(suggestion: Suggestion, page: StoredValue<ReviewPage>) -> imp
         let drawing = exercise.level(rung.as_ref()).figure();
         view! { <div class="drawing"><Figure drawing pose=Signal::stored(1.0)/></div> }
     });
-    view! {
-        <li class="sheet">
-            {drawing}
-            <div class="stack-2">
-                <div><h3>{name}</h3><small class="soft">{now}</small></div>
-                {said}
-                {fields.collect_view()}
-                <div class="proposal">{move || view! { <Options suggestion=proposal.get() may_leave_out=true/> }}</div>
-            </div>
-        </li>
-    }
+    (name, now, drawing)
 }
 
 /// What a suggestion becomes once it is known how much the item hurts while it is done.

@@ -2,6 +2,7 @@
 
 mod full_day;
 mod item;
+mod reason;
 mod so_far;
 mod together_page;
 

@@ -6,6 +6,7 @@ use words::Key;
 
 use super::full_day::FullDays;
 use super::item::ItemOptions;
+use super::reason::Reasons;
 use super::so_far::SoFar;
 use crate::clinic::context::ClinicContext;
 use crate::clinic::head::Head;
@@ -19,6 +20,7 @@ pub fn Together(page: ReviewPage, draft: PlanDraft) -> impl IntoView {
     let name = page.name.as_ref().map_or(code.clone(), |name| format!("{code} {name}"));
     let editor = PlanEditor::new(context.app, context.keeper, code.clone(), draft);
     provide_context(editor);
+    provide_context(Reasons::load(context, code.clone()));
     let words = editor.words();
     let whose = StoredValue::new(code.clone());
     let items = editor.suggestions.get_value();

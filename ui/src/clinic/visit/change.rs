@@ -5,6 +5,7 @@ use leptos::prelude::*;
 use words::Key;
 
 use super::context::VisitContext;
+use super::note_it::NoteIt;
 use crate::clinic::fields::{Choice, Text};
 
 /// From -5 to +5, and the patient's words.
@@ -16,7 +17,7 @@ pub fn Change() -> impl IntoView {
     let scores = (-5..=5_i8).rev().map(|score| (score.to_string(), words.change_option(score)));
     let scores: Vec<(String, String)> = std::iter::once(none).chain(scores).collect();
     let unready = Memo::new(move |_| forms.change.with(String::is_empty));
-    let note = move |_| {
+    let note = move || {
         let Ok(score) = forms.change.get_untracked().parse() else { return };
         let said = forms.words.get_untracked().trim().to_owned();
         context.note(Finding::Change(OverallChange { score, words: said }), move || {
@@ -31,9 +32,7 @@ pub fn Change() -> impl IntoView {
                 <Choice label=words.text(Key::VisitChangeLabel) options=scores value=forms.change
                     choose=move |one| forms.change.set(one)/>
                 <Text label=words.text(Key::VisitChangeSaid) value=forms.words most=MAX_LINE put=move |text| forms.words.set(text)/>
-                <button type="button" disabled=move || context.clinic.app.busy.get() || unready.get()
-                    aria-label=words.named_text(words.text(Key::VisitSinceLast), words.text(Key::VisitNoteIt)) on:click=note>
-                    {words.text(Key::VisitNoteIt)}</button>
+                <NoteIt of=Key::VisitSinceLast unready note/>
             </div>
         </section>
     }

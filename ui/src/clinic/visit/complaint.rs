@@ -7,6 +7,7 @@ use leptos::prelude::*;
 use words::Key;
 
 use super::context::{SIDES, VisitContext, chosen, options, scores};
+use super::note_it::NoteIt;
 use crate::clinic::fields::{Choice, Text};
 
 /// Region, side, pain and a line in the patient's words.
@@ -18,7 +19,7 @@ pub fn Complaint() -> impl IntoView {
     let regions = options(&Region::ALL, |region| words.region(region).to_owned());
     let sides = options(&SIDES, |side| side_name(side).to_owned());
     let unready = Memo::new(move |_| forms.score.with(String::is_empty));
-    let note = move |_| {
+    let note = move || {
         let region = chosen(&Region::ALL, &forms.region.get_untracked());
         let (Some(region), Ok(score)) = (region, forms.score.get_untracked().parse()) else { return };
         let side = chosen(&SIDES, &forms.side.get_untracked()).unwrap_or(Side::Neither);
@@ -38,9 +39,7 @@ pub fn Complaint() -> impl IntoView {
             </div>
             <div class="noting last">
                 <Text label=words.text(Key::VisitLine) value=forms.line most=MAX_LINE put=move |text| forms.line.set(text)/>
-                <button type="button" disabled=move || context.clinic.app.busy.get() || unready.get()
-                    aria-label=words.named_text(words.text(Key::VisitWhere), words.text(Key::VisitNoteIt)) on:click=note>
-                    {words.text(Key::VisitNoteIt)}</button>
+                <NoteIt of=Key::VisitWhere unready note/>
             </div>
         </section>
     }

@@ -7,6 +7,7 @@ use strum::VariantArray;
 use words::{Key, upper};
 
 use super::context::{KINDS, LEGS, MOMENTS, VisitContext, chosen, options};
+use super::note_it::NoteIt;
 use super::stop_watch::StopWatch;
 use crate::clinic::fields::{Choice, Text};
 
@@ -19,7 +20,7 @@ pub fn Measures() -> impl IntoView {
         move |kinds: &'static [&'static str]| Memo::new(move |_| forms.kind.with(|kind| kinds.contains(&kind.as_str())));
     let (named, other, stance) = (is(&["pain", "motion", "other"]), is(&["other"]), is(&["stance"]));
     let unready = Memo::new(move |_| read_results(&forms.results.get()).is_none());
-    let note = move |_| {
+    let note = move || {
         let Some(measure) = typed(context) else { return };
         context.note(Finding::Measure(measure), move || forms.results.set(String::new()));
     };
@@ -41,9 +42,7 @@ pub fn Measures() -> impl IntoView {
             <div class="noting last">
                 <Text label=words.text(Key::VisitResults) value=forms.results
                     put=move |text| forms.results.set(text)/>
-                <button type="button" disabled=move || context.clinic.app.busy.get() || unready.get()
-                    aria-label=words.named_text(words.text(Key::VisitMeasured), words.text(Key::VisitNoteIt)) on:click=note>
-                    {words.text(Key::VisitNoteIt)}</button>
+                <NoteIt of=Key::VisitMeasured unready note/>
             </div>
         </section>
     }

@@ -6,6 +6,7 @@ mod context;
 mod measure;
 mod not_followed;
 mod note;
+mod note_it;
 mod noted;
 mod screening;
 mod stop_watch;

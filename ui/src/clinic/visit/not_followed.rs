@@ -7,6 +7,7 @@ use words::Key;
 use words::review::Names;
 
 use super::context::VisitContext;
+use super::note_it::NoteIt;
 use crate::clinic::fields::{Choice, Fold, Text};
 
 /// An item with what is proposed for it, and the clinician's reason. Empty without proposals.
@@ -42,7 +43,7 @@ fn Form(all: Vec<(ItemId, Advice, String)>) -> impl IntoView {
     let options: Vec<(String, String)> = std::iter::once(none).chain(options).collect();
     let unready =
         Memo::new(move |_| forms.item.with(String::is_empty) || forms.reason.with(|reason| reason.trim().is_empty()));
-    let note = move |_| {
+    let note = move || {
         let item = forms.item.get_untracked();
         let Some((item, proposed, _)) = all.iter().find(|(id, ..)| id.0.to_string() == item) else { return };
         let reason = forms.reason.get_untracked().trim().to_owned();
@@ -59,9 +60,7 @@ fn Form(all: Vec<(ItemId, Advice, String)>) -> impl IntoView {
                 </div>
                 <div class="noting last">
                     <Text label=words.text(Key::VisitReason) value=forms.reason most=MAX_LINE put=move |text| forms.reason.set(text)/>
-                    <button type="button" disabled=move || context.clinic.app.busy.get() || unready.get()
-                        aria-label=words.named_text(words.text(Key::VisitNotFollowed), words.text(Key::VisitNoteIt)) on:click=note>
-                        {words.text(Key::VisitNoteIt)}</button>
+                    <NoteIt of=Key::VisitNotFollowed unready note/>
                 </div>
             </Fold>
         </section>

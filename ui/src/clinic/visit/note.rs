@@ -5,6 +5,7 @@ use leptos::prelude::*;
 use words::Key;
 
 use super::context::VisitContext;
+use super::note_it::NoteIt;
 use crate::clinic::fields::Area;
 
 /// A field of several lines.
@@ -13,7 +14,7 @@ pub fn Note() -> impl IntoView {
     let context = VisitContext::current();
     let (words, text) = (context.words(), context.forms.note);
     let unready = Memo::new(move |_| text.with(|text| text.trim().is_empty()));
-    let note = move |_| {
+    let note = move || {
         context.note(Finding::Note(text.get_untracked().trim().to_owned()), move || text.set(String::new()));
     };
     view! {
@@ -21,9 +22,7 @@ pub fn Note() -> impl IntoView {
             <h2>{words.text(Key::VisitNoteTitle)}</h2>
             <div class="noting last">
                 <Area label=words.text(Key::VisitNoteLabel) value=text put=move |typed| text.set(typed) left=|| {}/>
-                <button type="button" disabled=move || context.clinic.app.busy.get() || unready.get()
-                    aria-label=words.named_text(words.text(Key::VisitNoteTitle), words.text(Key::VisitNoteIt)) on:click=note>
-                    {words.text(Key::VisitNoteIt)}</button>
+                <NoteIt of=Key::VisitNoteTitle unready note/>
             </div>
         </section>
     }

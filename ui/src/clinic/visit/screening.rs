@@ -6,6 +6,7 @@ use leptos::prelude::*;
 use words::{Key, upper};
 
 use super::context::VisitContext;
+use super::note_it::NoteIt;
 use crate::clinic::fields::{Fold, Tick};
 
 /// The last screening with one press to repeat it, and the conditions to tick anew.
@@ -43,7 +44,7 @@ pub fn Screened() -> impl IntoView {
         };
         view! { <Tick label=upper(words.flag(flag)) value put/> }
     };
-    let note = move |_| {
+    let note = move || {
         let screening = Screening { flags: forms.flags.get_untracked(), fell: forms.fell.get_untracked() };
         context.note(Finding::Screening(screening), || {});
     };
@@ -55,9 +56,7 @@ pub fn Screened() -> impl IntoView {
                     {PrescriberFlag::ALL.map(tick).into_iter().collect_view()}
                     <Tick label=words.text(Key::VisitFellTick) value=forms.fell put=move |fell| forms.fell.set(fell)/>
                 </fieldset>
-                <button type="button" disabled=context.clinic.app.busy
-                    aria-label=words.named_text(words.text(Key::VisitScreeningTitle), words.text(Key::VisitNoteIt)) on:click=note>
-                    {words.text(Key::VisitNoteIt)}</button>
+                <NoteIt of=Key::VisitScreeningTitle note/>
             </Fold>
             {again}
         </section>

@@ -15,7 +15,7 @@ use super::screening::Screened;
 use crate::clinic::context::ClinicContext;
 use crate::clinic::head::Head;
 
-/// The sections in the order of a visit, and beside them what was noted.
+/// The sections in the order of a visit, and beside them the screening and what was noted. On a desk's screen all of it is in sight.
 #[component]
 pub fn Visit(page: VisitPage) -> impl IntoView {
     let clinic = ClinicContext::current();
@@ -26,6 +26,10 @@ pub fn Visit(page: VisitPage) -> impl IntoView {
     let context = VisitContext::new(clinic, page);
     provide_context(context);
     let has_review = Memo::new(move |_| context.review.with(|page| page.as_ref().is_some_and(|page| page.plan.is_some())));
+    // At the very first visit there is no last time.
+    let not_first = Memo::new(move |_| {
+        has_review.get() || context.page.with(|page| page.visits.iter().any(|visit| visit.day < page.today))
+    });
     let next = move || words.text(if has_review.get() { Key::PlanNext } else { Key::PlanFirst });
     let correcting = move || {
         context.correcting.get().map(|_| view! {
@@ -43,8 +47,11 @@ pub fn Visit(page: VisitPage) -> impl IntoView {
             </Head>
             <div role="status">{correcting}</div>
             <div class="two">
-                <div class="sections"><Complaint/><Change/><Measures/><Screened/><NotFollowed/><Note/></div>
-                <Noted/>
+                <div class="sections">
+                    <div><Complaint/><Show when=move || not_first.get()><Change/></Show></div>
+                    <div><Measures/><NotFollowed/><Note/></div>
+                </div>
+                <div class="stack-5"><Screened/><Noted/></div>
             </div>
         </main>
     }

@@ -66,3 +66,14 @@ together-day-empty = Nothing at set times.
 together-all-of-plan = Change anything else
 # An option for an exercise.
 option-leave-out = Leave it out
+# Below the options of an exercise that is not done as proposed: a question that need not be answered, and usual reasons, each kept in the
+# record as it stands here.
+together-why = Why otherwise? This may stay open.
+# $name: an exercise.
+together-why-of = { $name }: why otherwise?
+together-why-wish = The patient’s wish
+together-why-time = Too little time
+together-why-pain = Pain
+together-why-unsure = Not sure of the movement yet
+together-why-one-change = One change at a time
+together-why-other = In other words

@@ -115,11 +115,11 @@ save-diary = Save the diary (PDF)
 record-title = For the medical record
 record-what = The file has the patient’s code and not the name. It is not encrypted: keep it where records are kept.
 record-as = Save as
-record-as-report = A report of one or two pages (PDF, A4)
-record-as-report-letter = A report of one or two pages (PDF, US Letter)
-record-as-csv = a table (CSV)
-record-as-collection = HL7 FHIR R4, a file to hand over
-record-as-transaction = HL7 FHIR R4, for a server to take in
+record-as-report = Report (PDF, A4)
+record-as-report-letter = Report (PDF, US Letter)
+record-as-csv = Table (CSV)
+record-as-collection = HL7 FHIR R4, to hand over
+record-as-transaction = HL7 FHIR R4, for a server
 record-save = Save the review
 # Which patients are shown; $n of them fit.
 filter-patients = Which patients

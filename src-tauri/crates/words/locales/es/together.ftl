@@ -66,3 +66,14 @@ together-day-empty = Nada a horas fijas.
 together-all-of-plan = Cambiar otra cosa
 # Una opción para un ejercicio.
 option-leave-out = Dejarlo
+# Bajo las opciones de un ejercicio que no se hace como se propone: una pregunta que puede quedar sin respuesta, y motivos habituales, que se
+# guardan en la historia tal como están aquí.
+together-why = ¿Por qué de otro modo? Puede quedar sin respuesta.
+# $name: un ejercicio.
+together-why-of = { $name }: ¿por qué de otro modo?
+together-why-wish = El paciente lo prefiere así
+together-why-time = Falta de tiempo
+together-why-pain = Dolor
+together-why-unsure = Movimiento aún inseguro
+together-why-one-change = Un solo cambio a la vez
+together-why-other = Con otras palabras

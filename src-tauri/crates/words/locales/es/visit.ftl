@@ -115,11 +115,11 @@ save-diary = Guardar el diario (PDF)
 record-title = Para la historia clínica
 record-what = El archivo lleva el código del paciente y no el nombre. No está cifrado: guárdelo donde se guardan las historias.
 record-as = Guardar como
-record-as-report = Un informe de una o dos páginas (PDF, A4)
-record-as-report-letter = Un informe de una o dos páginas (PDF, carta)
-record-as-csv = una tabla (CSV)
-record-as-collection = HL7 FHIR R4, un archivo para entregar
-record-as-transaction = HL7 FHIR R4, para que lo reciba un servidor
+record-as-report = Informe (PDF, A4)
+record-as-report-letter = Informe (PDF, carta)
+record-as-csv = Tabla (CSV)
+record-as-collection = HL7 FHIR R4, para entregar
+record-as-transaction = HL7 FHIR R4, para un servidor
 record-save = Guardar la revisión
 # Qué pacientes se muestran; $n cumplen.
 filter-patients = Qué pacientes

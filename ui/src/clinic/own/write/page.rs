@@ -65,8 +65,8 @@ pub fn Write(edited: OwnEdited) -> impl IntoView {
                 <div class="actions">
                     <button type="button" disabled=move || !can_undo() on:click=move |_| undo()>{words.text(Key::WriteUndo)}</button>
                     <button type="button" disabled=move || !can_redo() on:click=move |_| redo()>{words.text(Key::WriteRedo)}</button>
-                    <LockButton/>
                 </div>
+                <LockButton/>
             </header>
             <TimeIsSet/>
             <Fault/>

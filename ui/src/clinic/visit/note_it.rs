@@ -1,0 +1,19 @@
+//! The button that notes what is typed in a section.
+
+use leptos::prelude::*;
+use words::Key;
+
+use super::context::VisitContext;
+
+/// A button that is named after its section (`of`) for who cannot see where it stands. While something is missing, `unready`, it cannot be
+/// pressed.
+#[component]
+pub fn NoteIt(of: Key, #[prop(optional, into)] unready: Signal<bool>, note: impl Fn() + 'static) -> impl IntoView {
+    let context = VisitContext::current();
+    let words = context.words();
+    view! {
+        <button type="button" disabled=move || context.clinic.app.busy.get() || unready.get()
+            aria-label=words.named_text(words.text(of), words.text(Key::VisitNoteIt)) on:click=move |_| note()>
+            {words.text(Key::VisitNoteIt)}</button>
+    }
+}
