@@ -7,10 +7,12 @@ mod at_login;
 mod background;
 mod commands;
 mod door;
+mod file_manager;
 mod folder_dialog;
 mod home;
 #[cfg(desktop)]
 mod reminders;
+mod saved_files;
 #[cfg(mobile)]
 mod schedule_ahead;
 mod session;
@@ -83,6 +85,7 @@ fn set_up(app: &mut App, args: &Args) -> Result<(), Box<dyn std::error::Error>> 
     app.manage(session);
     app.manage(door::Door::new());
     app.manage(arriving::Arriving::default());
+    app.manage(saved_files::SavedFiles::default());
     app.manage(Replays(args.recorded_trials()));
     #[cfg(desktop)]
     app.manage(window::Moved::default());

@@ -8,7 +8,8 @@
 //! If many values are at a ceiling, the slope is biased towards 0.
 
 use super::{
-    DayValue, Interval, SeriesFault, in_order, mann_kendall, median::ascending, median::median, normal::normal_quantile,
+    DayValue, Interval, SeriesFault, in_order, kendall::variance_of, median::ascending, median::median,
+    normal::normal_quantile,
 };
 
 /// A straight line through one series.
@@ -38,8 +39,8 @@ impl TheilSen {
 /// # Errors
 /// [`SeriesFault`] if the series cannot be used.
 pub fn theil_sen(series: &[DayValue], confidence: f64) -> Result<Option<TheilSen>, SeriesFault> {
-    let variance = mann_kendall(series)?.variance;
     let series = in_order(series)?;
+    let variance = variance_of(&series);
     let mut slopes = slopes(&series);
     let sound = confidence > 0.0 && confidence < 1.0;
     let (Some(z), true) = (normal_quantile(0.5 + confidence / 2.0), sound) else {

@@ -374,17 +374,22 @@ pub enum ArrivalEffect {
     Known,
 }
 
-/// What `new` adds to those of `before` that are of the same plan.
+/// What `new` adds to those of `before` that are of the same plan. Only a summary of days that were covered already, and not the same once
+/// more, is compared with all the others united.
 pub fn arrival_effect(before: &[Summary], new: &Summary) -> ArrivalEffect {
     let same_plan = before.iter().filter(|summary| summary.plan == new.plan);
-    let known = unite(same_plan.clone()).unwrap_or_else(|| United::of(new.plan));
-    let Some(with_it) = unite(same_plan.chain([new])) else { return ArrivalEffect::Known };
+    let is_covered = |day: DayNumber| same_plan.clone().any(|known| known.from <= day && day <= known.until);
     let days = |count: usize| u16::try_from(count).unwrap_or(u16::MAX);
-    let fresh = new.from.through(new.until).filter(|day| !known.covered.contains(day)).count();
+    let fresh = new.from.through(new.until).filter(|day| !is_covered(*day)).count();
     if fresh > 0 {
         return ArrivalEffect::New { days: days(fresh) };
     }
-    if with_it == known || before.contains(new) {
+    if before.contains(new) {
+        return ArrivalEffect::Known;
+    }
+    let known = unite(same_plan.clone()).unwrap_or_else(|| United::of(new.plan));
+    let Some(with_it) = unite(same_plan.chain([new])) else { return ArrivalEffect::Known };
+    if with_it == known {
         return ArrivalEffect::Known;
     }
     ArrivalEffect::Filled { days: days(with_it.covered.iter().filter(|day| known.on(**day) != with_it.on(**day)).count()) }

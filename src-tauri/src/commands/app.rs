@@ -1,11 +1,14 @@
 //! Commands for both sides of the program.
 
 use super::{Args, CommandResult};
+use crate::saved_files::SavedFiles;
 use crate::session::Session;
-use crate::window;
+use crate::{file_manager, window};
 use actions::{backup, platform};
 use tauri::{AppHandle, State};
-use wire::app;
+use wire::Failure;
+use wire::app::{self, Backups, Restored, SalvageReport};
+use wire::saved::Shown;
 
 /// [`wire::app::ShowAppState`].
 #[tauri::command]
@@ -53,14 +56,24 @@ pub async fn data_folder(
 
 /// [`wire::app::ShowBackups`].
 #[tauri::command]
-pub async fn backups(session: State<'_, Session>, _args: Args<app::ShowBackups>) -> CommandResult<app::ShowBackups> {
-    session.outside_sample(|folder, moment| backup::show(folder, moment))
+pub async fn backups(
+    session: State<'_, Session>,
+    saved: State<'_, SavedFiles>,
+    _args: Args<app::ShowBackups>,
+) -> CommandResult<app::ShowBackups> {
+    let Backups { last, readable } = session.outside_sample(|folder, moment| backup::show(folder, moment))?;
+    Ok(Backups { last: last.map(|(day, file)| (day, saved.tell(file, session.home()))), readable })
 }
 
 /// [`wire::app::SaveBackup`].
 #[tauri::command]
-pub async fn save_backup(session: State<'_, Session>, _args: Args<app::SaveBackup>) -> CommandResult<app::SaveBackup> {
-    session.outside_sample(|folder, moment| backup::save(folder, moment, None))
+pub async fn save_backup(
+    session: State<'_, Session>,
+    saved: State<'_, SavedFiles>,
+    _args: Args<app::SaveBackup>,
+) -> CommandResult<app::SaveBackup> {
+    let file = session.outside_sample(|folder, moment| backup::save(folder, moment, None))?;
+    Ok(saved.tell(file.path, session.home()))
 }
 
 /// [`wire::app::ShowBackupDays`].
@@ -77,20 +90,41 @@ pub async fn backup_days(
 pub async fn restore_backup(
     app: AppHandle,
     session: State<'_, Session>,
+    saved: State<'_, SavedFiles>,
     args: Args<app::RestoreBackup>,
 ) -> CommandResult<app::RestoreBackup> {
     let restored = session
         .replace_folder(|home, moment| backup::restore_chosen(home, &args, moment, platform::remembered().as_deref()))?;
     window::fit_to_side(&app);
-    Ok(restored)
+    Ok(Restored { before: restored.before.map(|file| saved.tell(file, session.home())) })
 }
 
 /// [`wire::app::Salvage`].
 #[tauri::command]
-pub async fn salvage(app: AppHandle, session: State<'_, Session>, _args: Args<app::Salvage>) -> CommandResult<app::Salvage> {
-    let report = session.replace_folder(|home, moment| backup::salvage(home, moment, platform::remembered().as_deref()))?;
+pub async fn salvage(
+    app: AppHandle,
+    session: State<'_, Session>,
+    saved: State<'_, SavedFiles>,
+    _args: Args<app::Salvage>,
+) -> CommandResult<app::Salvage> {
+    let SalvageReport { kept, tables } =
+        session.replace_folder(|home, moment| backup::salvage(home, moment, platform::remembered().as_deref()))?;
     window::fit_to_side(&app);
-    Ok(report)
+    Ok(SalvageReport { kept: saved.tell(kept, session.home()), tables })
+}
+
+/// [`wire::app::ShowInFolder`].
+#[tauri::command]
+pub async fn show_in_folder(
+    session: State<'_, Session>,
+    saved: State<'_, SavedFiles>,
+    args: Args<app::ShowInFolder>,
+) -> CommandResult<app::ShowInFolder> {
+    // Whoever is kept away from the window by its code is shown no files either.
+    session.with(|_, _| Ok(()))?;
+    let Some(file) = saved.file(args.number) else { return Ok(Shown::Gone) };
+    let shown = tauri::async_runtime::spawn_blocking(move || file_manager::show(&file)).await;
+    shown.map_err(|error| Failure::Internal { detail: error.to_string() })
 }
 
 /// [`wire::app::ShowCatalogue`].

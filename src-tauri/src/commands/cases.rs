@@ -1,10 +1,11 @@
 //! Commands for a patient's case.
 
 use super::{Args, CommandResult};
+use crate::saved_files::SavedFiles;
 use crate::session::Session;
-use actions::clinic::{cases, issuing};
+use actions::clinic::{cases, issuing, reporting};
 use tauri::State;
-use wire::cases::{CloseCase, RenamePatient, ReopenCase, ShowCase, ShowIssued};
+use wire::cases::{CloseCase, RenamePatient, ReopenCase, SaveLetter, ShowCase, ShowIssued};
 
 /// [`ShowCase`].
 #[tauri::command]
@@ -24,6 +25,18 @@ pub async fn reopen_case(session: State<'_, Session>, args: Args<ReopenCase>) ->
     session.with(|folder, moment| cases::reopen(folder, moment, &args.code))
 }
 
+/// [`SaveLetter`].
+#[tauri::command]
+pub async fn save_letter(
+    session: State<'_, Session>,
+    saved: State<'_, SavedFiles>,
+    args: Args<SaveLetter>,
+) -> CommandResult<SaveLetter> {
+    let what = (args.code.as_str(), args.lines.as_slice(), args.letter);
+    let file = session.with(|folder, moment| reporting::save_letter(folder, moment, what, None))?;
+    Ok(saved.tell(file.path, session.home()))
+}
+
 /// [`RenamePatient`].
 #[tauri::command]
 pub async fn rename_patient(session: State<'_, Session>, args: Args<RenamePatient>) -> CommandResult<RenamePatient> {
@@ -32,6 +45,11 @@ pub async fn rename_patient(session: State<'_, Session>, args: Args<RenamePatien
 
 /// [`ShowIssued`].
 #[tauri::command]
-pub async fn show_issued(session: State<'_, Session>, args: Args<ShowIssued>) -> CommandResult<ShowIssued> {
-    session.with(|folder, moment| issuing::save_again(folder, moment, &args.code, Some(args.revision), None))
+pub async fn show_issued(
+    session: State<'_, Session>,
+    saved: State<'_, SavedFiles>,
+    args: Args<ShowIssued>,
+) -> CommandResult<ShowIssued> {
+    let card = session.with(|folder, moment| issuing::save_again(folder, moment, &args.code, Some(args.revision), None))?;
+    Ok(card.with_files(|file| saved.tell(file, session.home())))
 }

@@ -2,6 +2,7 @@
 
 use super::{Args, CommandResult};
 use crate::door::Door;
+use crate::saved_files::SavedFiles;
 use crate::session::Session;
 use crate::window;
 use actions::clinic::{
@@ -131,8 +132,13 @@ pub async fn clinic_identity(
 
 /// [`wire::clinic::ExportKeys`].
 #[tauri::command]
-pub async fn export_keys(session: State<'_, Session>, args: Args<clinic::ExportKeys>) -> CommandResult<clinic::ExportKeys> {
-    session.with(|folder, moment| saved_keys::export(folder, moment, &args.passphrase, &args.new))
+pub async fn export_keys(
+    session: State<'_, Session>,
+    saved: State<'_, SavedFiles>,
+    args: Args<clinic::ExportKeys>,
+) -> CommandResult<clinic::ExportKeys> {
+    let files = session.with(|folder, moment| saved_keys::export(folder, moment, &args.passphrase, &args.new))?;
+    Ok(files.into_iter().map(|file| saved.tell(file.path, session.home())).collect())
 }
 
 /// [`wire::clinic::RenewKeys`].
@@ -188,23 +194,35 @@ pub async fn check_plan(session: State<'_, Session>, args: Args<clinic::CheckPla
 
 /// [`wire::clinic::Issue`].
 #[tauri::command]
-pub async fn issue(session: State<'_, Session>, args: Args<clinic::Issue>) -> CommandResult<clinic::Issue> {
-    session.with(|folder, moment| issuing::issue(folder, moment, &args, None))
+pub async fn issue(
+    session: State<'_, Session>,
+    saved: State<'_, SavedFiles>,
+    args: Args<clinic::Issue>,
+) -> CommandResult<clinic::Issue> {
+    let card = session.with(|folder, moment| issuing::issue(folder, moment, &args, None))?;
+    Ok(card.with_files(|file| saved.tell(file, session.home())))
 }
 
 /// [`wire::clinic::ShowCard`].
 #[tauri::command]
-pub async fn show_card(session: State<'_, Session>, args: Args<clinic::ShowCard>) -> CommandResult<clinic::ShowCard> {
-    session.with(|folder, moment| issuing::save_again(folder, moment, &args.code, None, None))
+pub async fn show_card(
+    session: State<'_, Session>,
+    saved: State<'_, SavedFiles>,
+    args: Args<clinic::ShowCard>,
+) -> CommandResult<clinic::ShowCard> {
+    let card = session.with(|folder, moment| issuing::save_again(folder, moment, &args.code, None, None))?;
+    Ok(card.with_files(|file| saved.tell(file, session.home())))
 }
 
 /// [`wire::clinic::SaveOtherForms`].
 #[tauri::command]
 pub async fn save_card_forms(
     session: State<'_, Session>,
+    saved: State<'_, SavedFiles>,
     _args: Args<clinic::SaveOtherForms>,
 ) -> CommandResult<clinic::SaveOtherForms> {
-    session.with(|folder, _| issuing::save_other_forms(folder))
+    let files = session.with(|folder, _| issuing::save_other_forms(folder))?;
+    Ok(files.into_iter().map(|file| saved.tell(file, session.home())).collect())
 }
 
 /// [`wire::clinic::RemoveCardFiles`].

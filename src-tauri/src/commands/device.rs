@@ -2,6 +2,7 @@
 
 use super::{Args, CommandResult};
 use crate::background;
+use crate::saved_files::SavedFiles;
 use crate::session::Session;
 use actions::patient::{calendar, own_data, reminders, screen_lock};
 use tauri::{AppHandle, State};
@@ -35,18 +36,22 @@ pub async fn meeting(session: State<'_, Session>, args: Args<device::Meeting>) -
 #[tauri::command]
 pub async fn export_own_data(
     session: State<'_, Session>,
+    saved: State<'_, SavedFiles>,
     _args: Args<device::ExportOwnData>,
 ) -> CommandResult<device::ExportOwnData> {
-    session.outside_sample(|folder, moment| own_data::export(folder, moment, None))
+    let files = session.outside_sample(|folder, moment| own_data::export(folder, moment, None))?;
+    Ok(files.into_iter().map(|file| saved.tell(file.path, session.home())).collect())
 }
 
 /// [`wire::device::ExportCalendar`].
 #[tauri::command]
 pub async fn export_calendar(
     session: State<'_, Session>,
+    saved: State<'_, SavedFiles>,
     _args: Args<device::ExportCalendar>,
 ) -> CommandResult<device::ExportCalendar> {
-    session.outside_sample(|folder, moment| calendar::export(folder, moment, None, None))
+    let file = session.outside_sample(|folder, moment| calendar::export(folder, moment, None, None))?;
+    Ok(saved.tell(file.path, session.home()))
 }
 
 /// [`wire::device::SetScreenCode`].

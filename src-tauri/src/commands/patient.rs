@@ -1,6 +1,7 @@
 //! Commands of the patient's window.
 
 use super::{Args, CommandResult};
+use crate::saved_files::SavedFiles;
 use crate::session::{Replays, Session};
 use actions::patient::{answering, correcting, plans, record, refitting, running, sealing, taking, today};
 use tauri::State;
@@ -158,9 +159,11 @@ pub async fn summary_bytes(
 #[tauri::command]
 pub async fn seal_summary(
     session: State<'_, Session>,
+    saved: State<'_, SavedFiles>,
     args: Args<patient::SealSummary>,
 ) -> CommandResult<patient::SealSummary> {
-    session.outside_sample(|folder, moment| sealing::seal(folder, moment, &args, None))
+    let file = session.outside_sample(|folder, moment| sealing::seal(folder, moment, &args, None))?;
+    Ok(saved.tell(file.path, session.home()))
 }
 
 /// [`wire::patient::ShowFrames`].

@@ -1,6 +1,7 @@
 //! Commands for what a clinic prescribes from.
 
 use super::{Args, CommandResult};
+use crate::saved_files::SavedFiles;
 use crate::session::Session;
 use actions::clinic::{own_drafts, own_exercises, sets};
 use tauri::State;
@@ -46,9 +47,11 @@ pub async fn import_own_exercises(
 #[tauri::command]
 pub async fn export_own_exercise(
     session: State<'_, Session>,
+    saved: State<'_, SavedFiles>,
     args: Args<prescribing::ExportOwn>,
 ) -> CommandResult<prescribing::ExportOwn> {
-    session.with(|folder, moment| own_exercises::export(folder, moment, &args.name))
+    let file = session.with(|folder, moment| own_exercises::export(folder, moment, &args.name))?;
+    Ok(saved.tell(file.path, session.home()))
 }
 
 /// [`wire::prescribing::RemoveOwn`].
@@ -103,9 +106,11 @@ pub async fn import_set(
 #[tauri::command]
 pub async fn export_set(
     session: State<'_, Session>,
+    saved: State<'_, SavedFiles>,
     args: Args<prescribing::ExportSet>,
 ) -> CommandResult<prescribing::ExportSet> {
-    session.with(|folder, moment| sets::export(folder, moment, &args.name, None))
+    let file = session.with(|folder, moment| sets::export(folder, moment, &args.name, None))?;
+    Ok(saved.tell(file.path, session.home()))
 }
 
 /// [`wire::prescribing::RemoveSet`].

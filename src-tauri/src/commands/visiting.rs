@@ -1,6 +1,7 @@
 //! Commands for what is found at a visit.
 
 use super::{Args, CommandResult, without_folder};
+use crate::saved_files::SavedFiles;
 use crate::session::Session;
 use actions::clinic::handing_over::{self, Patience};
 use actions::clinic::{paper_diary, printing, records, visiting};
@@ -24,8 +25,9 @@ pub async fn note_finding(session: State<'_, Session>, args: Args<NoteFinding>) 
 
 /// [`Print`].
 #[tauri::command]
-pub async fn print(session: State<'_, Session>, args: Args<Print>) -> CommandResult<Print> {
-    session.with(|folder, moment| printing::save(folder, moment, &args, None))
+pub async fn print(session: State<'_, Session>, saved: State<'_, SavedFiles>, args: Args<Print>) -> CommandResult<Print> {
+    let file = session.with(|folder, moment| printing::save(folder, moment, &args, None))?;
+    Ok(saved.tell(file.path, session.home()))
 }
 
 /// [`ShowDiary`].
@@ -42,8 +44,13 @@ pub async fn enter_diary(session: State<'_, Session>, args: Args<EnterDiary>) ->
 
 /// [`SaveRecord`].
 #[tauri::command]
-pub async fn save_record(session: State<'_, Session>, args: Args<SaveRecord>) -> CommandResult<SaveRecord> {
-    session.with(|folder, moment| records::save_from_window(folder, moment, &args))
+pub async fn save_record(
+    session: State<'_, Session>,
+    saved: State<'_, SavedFiles>,
+    args: Args<SaveRecord>,
+) -> CommandResult<SaveRecord> {
+    let file = session.with(|folder, moment| records::save_from_window(folder, moment, &args))?;
+    Ok(saved.tell(file.path, session.home()))
 }
 
 /// [`ShowServer`].

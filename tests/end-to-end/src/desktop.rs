@@ -8,7 +8,7 @@ use crate::bus::Bus;
 use crate::program::Unattended;
 use crate::sockets::Sockets;
 use crate::window::Opening;
-use crate::{tray, wait};
+use crate::{file_manager, tray, wait};
 
 /// One person's computer. It has its own folders and its own bus, which are removed when it is dropped.
 pub struct Desktop {
@@ -23,10 +23,16 @@ impl Desktop {
     pub fn new() -> Self {
         assert!(std::env::var_os("DISPLAY").is_some(), "these tests need a display: run tests/window");
         let folder = tempfile::tempdir().expect("there is room for temporary files");
-        for name in ["data", "config", "cache", "run"] {
+        for name in ["data", "config", "cache", "run", "bin"] {
             std::fs::create_dir(folder.path().join(name)).expect("the folder was just made");
         }
+        file_manager::refuse_to_open(&folder.path().join("bin"));
         Self { bus: Bus::start(folder.path()), folder }
+    }
+
+    /// The address of its session bus.
+    pub(crate) fn bus_address(&self) -> &str {
+        &self.bus.address
     }
 
     /// Prepares to open the program's window with the home of this name.
@@ -104,7 +110,9 @@ impl Desktop {
     /// The environment of a program that is started on this desktop.
     pub fn environment(&self) -> Vec<(String, String)> {
         let own = |name: &str| self.path(name).to_string_lossy().into_owned();
+        let programs = std::env::var("PATH").unwrap_or_default();
         let variables = [
+            ("PATH", format!("{}:{programs}", own("bin"))),
             ("DBUS_SESSION_BUS_ADDRESS", self.bus.address.clone()),
             ("HOME", own("")),
             ("XDG_DATA_HOME", own("data")),

@@ -29,11 +29,19 @@ impl Window {
         answer.ok().and_then(|text| text.as_str().map(str::to_owned)).unwrap_or_default()
     }
 
+    /// What the page says, for the message of a failed test: in short lines, because some viewers of such messages cut long ones.
+    pub fn page(&self) -> String {
+        match self.try_ask(&page::text(), &[]) {
+            Ok(text) => format!("the page says:{}", short_lines(text.as_str().unwrap_or_default())),
+            Err(error) => format!("the page does not answer: {error}"),
+        }
+    }
+
     /// Waits until these words are visible.
     #[track_caller]
     pub fn see(&self, words: &str) {
         if wait::until(|| self.text().contains(words).then_some(())).is_none() {
-            panic!("{words:?} is not visible; the page says: {}", self.text());
+            panic!("{words:?} is not visible; {}", self.page());
         }
     }
 
@@ -41,7 +49,7 @@ impl Window {
     #[track_caller]
     pub fn see_no_more(&self, words: &str) {
         if wait::until(|| (!self.text().contains(words)).then_some(())).is_none() {
-            panic!("{words:?} is still visible; the page says: {}", self.text());
+            panic!("{words:?} is still visible; {}", self.page());
         }
     }
 
@@ -54,7 +62,7 @@ impl Window {
     #[track_caller]
     pub fn wait_for(&self, script: &str) {
         let answered = wait::until(|| self.try_ask(script, &[]).ok()?.as_bool()?.then_some(()));
-        assert!(answered.is_some(), "never true: {script}; the page says: {}", self.text());
+        assert!(answered.is_some(), "never true: {script}; {}", self.page());
     }
 
     /// Checks that nothing on the page is cut off at the side, and that everything that can be pressed is large enough for a finger.
@@ -160,4 +168,16 @@ impl Window {
         self.ask("document.getElementById('faults').textContent = ''", &[]);
         faults
     }
+}
+
+fn short_lines(text: &str) -> String {
+    let mut lines = String::new();
+    let mut width = usize::MAX;
+    for word in text.split(' ') {
+        let is_full = width >= 100;
+        lines.push_str(if is_full { "\n    " } else { " " });
+        lines.push_str(word);
+        width = if is_full { 0 } else { width } + word.chars().count() + 1;
+    }
+    lines
 }

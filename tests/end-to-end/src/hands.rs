@@ -17,7 +17,7 @@ impl Window {
             let element = self.find(&page::pressable(), words)?;
             self.click(&element)
         });
-        assert!(pressed.is_some(), "there is no {words:?} to press; the page says: {}", self.text());
+        assert!(pressed.is_some(), "there is no {words:?} to press; {}", self.page());
     }
 
     /// Presses the button or link whose words contain these.
@@ -27,7 +27,7 @@ impl Window {
             let element = self.find(&page::pressable_part(), words)?;
             self.click(&element)
         });
-        assert!(pressed.is_some(), "there is nothing with {words:?} to press; the page says: {}", self.text());
+        assert!(pressed.is_some(), "there is nothing with {words:?} to press; {}", self.page());
     }
 
     /// Presses the button or link whose words contain these, if there is one now; returns whether it was hit.
@@ -103,7 +103,7 @@ impl Window {
     #[track_caller]
     pub fn press_twice(&self, words: &str) {
         let found = wait::until(|| self.find(&page::pressable(), words));
-        let element = found.unwrap_or_else(|| panic!("there is no {words:?} to press; the page says: {}", self.text()));
+        let element = found.unwrap_or_else(|| panic!("there is no {words:?} to press; {}", self.page()));
         self.bring_into_sight(&element);
         let presses =
             "for (const detail of [1, 2]) arguments[0].dispatchEvent(new MouseEvent('click', { bubbles: true, detail }))";
@@ -146,7 +146,7 @@ impl Window {
     #[track_caller]
     fn field(&self, label: &str) -> Element {
         let found = wait::until(|| self.find(&page::field(), label));
-        found.unwrap_or_else(|| panic!("there is no field {label:?}; the page says: {}", self.text()))
+        found.unwrap_or_else(|| panic!("there is no field {label:?}; {}", self.page()))
     }
 
     fn find(&self, script: &str, words: &str) -> Option<Element> {

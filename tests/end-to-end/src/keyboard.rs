@@ -60,7 +60,7 @@ impl Window {
     #[track_caller]
     pub fn focus_is_kept(&self) {
         let kept = wait::until(|| (self.focus().tag != "BODY").then_some(()));
-        assert!(kept.is_some(), "the focus is lost; the page says: {}", self.text());
+        assert!(kept.is_some(), "the focus is lost; {}", self.page());
         self.focus_is_seen();
     }
 
@@ -95,14 +95,14 @@ impl Window {
             self.key(key);
             self.focus_is_seen();
         }
-        panic!("{words:?} is not reached with {key}: {stops:?}; the page says: {}", self.text());
+        panic!("{words:?} is not reached with {key}: {stops:?}; {}", self.page());
     }
 
     /// Moves to the element with these words, waits until it is enabled, and presses the key there.
     #[track_caller]
     pub fn press_by_key(&self, words: &str, key: &str) {
         let there = wait::until(|| self.can_press(words).then_some(()));
-        assert!(there.is_some(), "there is no {words:?} to press; the page says: {}", self.text());
+        assert!(there.is_some(), "there is no {words:?} to press; {}", self.page());
         self.tab_to(words);
         self.key(key);
     }

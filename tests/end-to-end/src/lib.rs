@@ -10,6 +10,7 @@ mod closing;
 mod desktop;
 mod driver;
 mod eyes;
+mod file_manager;
 mod hands;
 mod keyboard;
 mod page;
@@ -27,6 +28,7 @@ mod welcome;
 mod window;
 
 pub use desktop::Desktop;
+pub use file_manager::FileManager;
 pub use keyboard::Focus;
 pub use panels::{Panel, panels};
 pub use prescribed::{Prescribed, write_secret};

@@ -211,7 +211,7 @@ impl Story<'_> {
             let asked = window.can_press(cautions);
             (asked || begun.iter().any(|words| window.can_press(words))).then_some(asked)
         });
-        if asked.unwrap_or_else(|| panic!("{name} does not begin; the page says: {}", window.text())) {
+        if asked.unwrap_or_else(|| panic!("{name} does not begin; {}", window.page())) {
             window.press(cautions);
         }
     }
@@ -253,7 +253,7 @@ impl Story<'_> {
             }
             opened.then_some(())
         });
-        assert!(opened.is_some(), "the review does not open; the page says: {}", window.text());
+        assert!(opened.is_some(), "the review does not open; {}", window.page());
     }
 
     fn unlock(&self, window: &Window) {
@@ -287,7 +287,7 @@ pub(crate) fn back_to_now(window: &Window) {
         }
         window.can_press(now).then_some(())
     });
-    assert!(there.is_some(), "the page Now does not come; the page says: {}", window.text());
+    assert!(there.is_some(), "the page Now does not come; {}", window.page());
 }
 
 fn words() -> Words {

@@ -1,6 +1,6 @@
 //! A patient's case, the plans that were issued, and several clinicians on one store, in the window.
 
-use end_to_end::Desktop;
+use end_to_end::{Desktop, until};
 
 const FIRST: &str = "2027-03-01T08:30:00+01:00";
 const SECOND: &str = "2027-03-15T08:30:00+01:00";
@@ -55,6 +55,34 @@ fn a_case_is_closed_found_again_and_its_plans_are_shown() {
     clinic.press("Remove patient");
     clinic.see("2 issued plans");
     clinic.look_at_desk_and_phones("cases-remove");
+    clinic.close();
+}
+
+#[test]
+fn a_closed_case_ends_with_a_letter() {
+    let desktop = Desktop::new();
+    desktop.prescribe(PLAN, FIRST);
+    let files = desktop.with_file_manager();
+    let clinic = desktop.unlocked_clinic(SECOND);
+    clinic.press("Case of K17");
+    clinic.press("Close the case");
+    clinic.see("Closed on 15 March 2027: the treatment is finished.");
+    clinic.type_into("What you add (optional)", &"x".repeat(2_001));
+    clinic.see("These are 2001 characters. Up to 2000 fit.");
+    assert!(!clinic.can_press("Save the letter (PDF)"), "there is no room for so much");
+    clinic.type_into("What you add (optional)", "Walks without pain.\nMay be called in autumn.");
+    clinic.press("Save the letter (PDF)");
+    clinic.see("Saved as letter-2027-03-15.pdf in your home folder.");
+    clinic.look_at_desk_and_phones("cases-letter");
+    let letter = desktop.path("letter-2027-03-15.pdf");
+    let read = std::process::Command::new("pdftotext").arg(&letter).arg("-").output().expect("poppler-utils");
+    let read = String::from_utf8_lossy(&read.stdout);
+    for said in ["Letter at the end of treatment", "Walks without pain.", "May be called in autumn.", "Walk: 15 minutes"] {
+        assert!(read.contains(said), "{said} is not in the letter: {read}");
+    }
+    clinic.press("Show in folder: letter-2027-03-15.pdf");
+    let address = format!("file://{}", letter.display());
+    assert!(until(|| (files.shown() == [address.clone()]).then_some(())).is_some(), "{:?}", files.shown());
     clinic.close();
 }
 

@@ -4,6 +4,7 @@ use end_to_end::{Desktop, Window};
 use std::fs;
 use std::io::{BufRead, BufReader, Read, Write};
 use std::net::TcpListener;
+use std::path::PathBuf;
 
 const PLAN: &str = r#"
 review = 2027-04-12
@@ -98,21 +99,21 @@ fn a_plan_is_printed_and_a_review_saved_for_the_record() {
     clinic.choose("Save as", "HL7 FHIR R4, to hand over");
     clinic.press("Save the review");
     clinic.see("Saved as ");
-    let bundle = fs::read_to_string(saved(&clinic)).expect("it is there");
+    let bundle = fs::read_to_string(saved(&desktop, &clinic)).expect("it is there");
     let bundle: serde_json::Value = serde_json::from_str(&bundle).expect("JSON");
     assert_eq!((&bundle["resourceType"], &bundle["type"]), (&"Bundle".into(), &"collection".into()));
     clinic.look_at_desk_and_phones("visit-record");
     clinic.choose("Save as", "Report (PDF, A4)");
     clinic.press("Save the review");
     clinic.see(".pdf");
-    assert!(fs::read(saved(&clinic)).expect("it is there").starts_with(b"%PDF-"));
+    assert!(fs::read(saved(&desktop, &clinic)).expect("it is there").starts_with(b"%PDF-"));
     hands_over(&clinic);
     clinic.press("Show the card again");
     clinic.press("Save the hand-out (PDF)");
     clinic.see("Saved as ");
     clinic.look_at_desk_and_phones("visit-printing");
-    let file = saved(&clinic);
-    assert!(fs::read(&file).expect("it is there").starts_with(b"%PDF-"), "{file}");
+    let file = saved(&desktop, &clinic);
+    assert!(fs::read(&file).expect("it is there").starts_with(b"%PDF-"), "{}", file.display());
     clinic.close();
 }
 
@@ -166,13 +167,11 @@ fn server() -> (String, std::thread::JoinHandle<String>) {
     (address, std::thread::spawn(answer))
 }
 
-/// The path of the file that was saved last.
-fn saved(window: &Window) -> String {
-    let path = window.ask(
-        "return [...document.querySelectorAll('[role=status].files')].map((one) => one.textContent).filter(Boolean)[0]",
-        &[],
-    );
-    path.as_str().expect("a path").trim_start_matches("Saved as ").to_owned()
+/// The path of the file that was saved last, which lies in the person's home folder.
+fn saved(desktop: &Desktop, window: &Window) -> PathBuf {
+    let said = window.ask("return document.querySelector('.saved .files').textContent", &[]);
+    let name = said.as_str().and_then(|said| said.strip_prefix("Saved as ")?.strip_suffix(" in your home folder."));
+    desktop.path(name.unwrap_or_else(|| panic!("{said} names no file in the home folder")))
 }
 
 #[test]

@@ -6,6 +6,7 @@ use words::Key;
 
 use super::AppContext;
 use super::restore::Restore;
+use super::saved::{SavedFiles, ShowFile};
 
 /// The section about backups, for both sides.
 #[component]
@@ -13,31 +14,30 @@ pub fn Backup() -> impl IntoView {
     let app = AppContext::current();
     let words = app.words();
     let shown = RwSignal::new(None::<Backups>);
-    let path = RwSignal::new(None::<String>);
+    let saved = RwSignal::new(Vec::new());
     app.query::<ShowBackups>((), move |backups| shown.set(Some(backups)));
-    let save = move |_| app.request::<SaveBackup>((), move |saved| path.set(Some(saved.path)));
+    let save = move |_| app.request::<SaveBackup>((), move |file| saved.set(vec![file]));
     let known = move || {
-        shown.get().map(|Backups { last, folder, readable }| {
+        shown.get().map(|Backups { last, readable }| {
             let what = if readable { Key::BackupWhatPatient } else { Key::BackupWhatClinic };
             let last = match last {
-                Some(day) => words.backup_last(&words.date(day), &folder),
-                None => words.text(Key::BackupNone).to_owned(),
+                Some((day, file)) => {
+                    let said = words.backup_last(&words.date(day), &words.saved_place(&file.place));
+                    view! { <div class="saved stack-2"><p class="files">{said}</p><ShowFile file/></div> }.into_any()
+                }
+                None => view! { <p class="soft">{words.text(Key::BackupNone)}</p> }.into_any(),
             };
-            view! {
-                <p>{words.text(what)}</p>
-                <p class="path soft">{last}</p>
-            }
+            view! { <p>{words.text(what)}</p>{last} }
         })
     };
     let restoring = RwSignal::new(false);
     let unfold = move |_| restoring.update(|open| *open = !*open);
-    let saved = move || path.get().map(|path| view! { <p class="path">{words.backup_saved(&path)}</p> });
     view! {
         <section class="stack">
             <h2>{words.text(Key::BackupTitle)}</h2>
             {known}
             <button type="button" disabled=app.busy on:click=save>{words.text(Key::BackupSave)}</button>
-            <div role="status">{saved}</div>
+            <SavedFiles files=saved/>
             <button type="button" class="quiet" aria-expanded=move || restoring.get().to_string() on:click=unfold>
                 {words.text(Key::BackupRestore)}
             </button>

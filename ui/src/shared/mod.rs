@@ -21,6 +21,7 @@ mod requests;
 pub mod restart;
 pub mod restore;
 pub mod salvage;
+pub mod saved;
 mod screen;
 pub mod summary_bytes;
 pub mod tick;

@@ -6,6 +6,7 @@ use web_sys::HtmlInputElement;
 use wire::app::{BackupSource, RestoreBackup, Restored, ShowAppState, ShowBackupDays};
 use words::Key;
 
+use super::saved::ShowFile;
 use super::{AppContext, file, restart};
 
 /// Largest backup that the window reads, in bytes: all of it is in memory at once. The terminal restores larger ones.
@@ -109,13 +110,14 @@ fn Ask(choice: Chosen, chosen: RwSignal<Option<Chosen>>, done: RwSignal<Option<R
 #[component]
 fn Done(restored: Restored) -> impl IntoView {
     let words = AppContext::current().words();
-    let said = match restored.before {
-        Some(before) => words.backup_restored_over(&before),
+    let said = match &restored.before {
+        Some(before) => words.backup_restored_over(&words.name_and_place(before)),
         None => words.text(Key::BackupRestored).to_owned(),
     };
     view! {
         <div class="sheet stack" role="status">
-            <p class="path">{said}</p>
+            <p class="files">{said}</p>
+            {restored.before.map(|file| view! { <ShowFile file/> })}
             <button type="button" class="main" on:click=move |_| restart::reload()>{words.text(Key::GoOn)}</button>
         </div>
     }

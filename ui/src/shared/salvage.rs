@@ -4,6 +4,7 @@ use leptos::prelude::*;
 use wire::app::{Salvage, SalvageReport};
 use words::Key;
 
+use super::saved::ShowFile;
 use super::{AppContext, restart};
 
 /// What it does, the button, and then what was saved and what is lost.
@@ -27,7 +28,8 @@ pub fn SaveWhatCanBeRead() -> impl IntoView {
         view! {
             <div class="sheet stack" role="status">
                 <ul class="lines">{lines.collect_view()}</ul>
-                <p class="path">{words.salvage_kept(&kept)}</p>
+                <p class="files">{words.salvage_kept(&words.name_and_place(&kept))}</p>
+                <ShowFile file=kept/>
                 <button type="button" class="main" on:click=move |_| restart::reload()>{words.text(Key::GoOn)}</button>
             </div>
         }

@@ -3,7 +3,10 @@
 //! An order of values with tie groups t_1, t_2, ... has S = M - 2 I, with M the count of untied pairs and I the count of
 //! inversions; the orders by I are counted by the Gaussian multinomial coefficient [n; t_1, t_2, ...]_q (MacMahon 1916,
 //! Combinatory Analysis), a product of Gaussian binomials: one for each group put in among those before it. Each
-//! binomial comes from Pascal's rule for q, which only adds, so no digits cancel.
+//! binomial comes from Pascal's rule for q, and that of a single value is a sum of powers, so that there is only adding, and no digits
+//! cancel.
+
+use std::cmp::Reverse;
 
 /// P(|S| >= |s|) over all orders, which are equally likely. `ties` lists the sizes of the groups of equal values, including groups
 /// of one.
@@ -21,36 +24,62 @@ pub(super) fn two_sided(s: i64, ties: &[usize]) -> f64 {
 
 /// The share of all orders that have 0, 1, 2, ... inversions.
 fn inversions(ties: &[usize]) -> Vec<f64> {
+    // The largest group goes first, because the first one takes no work, and small ones take little.
+    let mut groups = ties.to_vec();
+    groups.sort_unstable_by_key(|group| Reverse(*group));
     let mut product = vec![1.0];
     let mut placed = 0;
-    for &group in ties {
-        product = times(&product, &gaussian_binomial(placed + group, group));
+    for group in groups {
+        product = match group {
+            1 => times_ones(&product, placed + 1),
+            _ => times(&product, &gaussian_binomial(placed + group, group)),
+        };
         placed += group;
         scale_to_one(&mut product);
     }
     product
 }
 
-/// Coefficients of [n choose k]_q, up to a common factor.
+/// Coefficients of [n choose k]_q, which are those of [n choose n - k]_q.
 fn gaussian_binomial(n: usize, k: usize) -> Vec<f64> {
+    let k = k.min(n - k);
     // row[j] holds [m choose j]_q; [m choose j] = [m-1 choose j] q^j + [m-1 choose j-1].
-    let mut row: Vec<Vec<f64>> = vec![vec![1.0]];
+    let mut row: Vec<Vec<f64>> = (0..=k).map(|j| Vec::with_capacity(j * (n - j) + 1)).collect();
+    row[0].push(1.0);
     for m in 1..=n {
-        let last = m.min(k);
-        let mut next = Vec::with_capacity(last + 1);
-        for j in 0..=last {
-            let mut sum = vec![0.0; j * (m - j) + 1];
-            if let Some(stay) = row.get(j).filter(|_| j < m) {
-                sum.iter_mut().skip(j).zip(stay).for_each(|(into, from)| *into += from);
+        // Of a row only what the last one is made of.
+        let first = (k + m).saturating_sub(n).max(1);
+        for j in (first..=m.min(k)).rev() {
+            let (before, from) = row.split_at_mut(j);
+            let (sum, one_less) = (&mut from[0], &before[j - 1]);
+            let stay = sum.len();
+            sum.resize(j * (m - j) + 1, 0.0);
+            if stay > 0 {
+                sum.copy_within(..stay, j);
+                sum[..j].fill(0.0);
             }
-            if j > 0 {
-                sum.iter_mut().zip(&row[j - 1]).for_each(|(into, from)| *into += from);
-            }
-            next.push(sum);
+            sum.iter_mut().zip(one_less).for_each(|(into, from)| *into += from);
         }
-        row = next;
     }
     row.pop().unwrap_or_default()
+}
+
+/// The product with 1 + q + q^2 + ..., of so many terms: a sum for each run of so many coefficients, which is put together of runs of 1, 2,
+/// 4, ...
+fn times_ones(one: &[f64], terms: usize) -> Vec<f64> {
+    let length = one.len() + terms - 1;
+    let (mut runs, mut run) = (one.to_vec(), 1);
+    runs.resize(length, 0.0);
+    let (mut product, mut summed) = (vec![0.0; length], 0);
+    while run <= terms {
+        if terms & run != 0 {
+            product[summed..].iter_mut().zip(&runs).for_each(|(into, from)| *into += from);
+            summed += run;
+        }
+        (run..length).rev().for_each(|place| runs[place] += runs[place - run]);
+        run *= 2;
+    }
+    product
 }
 
 fn times(one: &[f64], other: &[f64]) -> Vec<f64> {
@@ -83,6 +112,28 @@ mod tests {
         assert_eq!(gaussian_binomial(5, 1), vec![1.0; 5]);
         assert_eq!(gaussian_binomial(3, 3), vec![1.0]);
         assert_eq!(gaussian_binomial(0, 0), vec![1.0]);
+    }
+
+    #[test]
+    fn gaussian_binomials_count_what_binomials_count() {
+        let mut binomials = vec![1.0];
+        for n in 1..=40 {
+            let next = |k: usize| binomials.get(k).unwrap_or(&0.0) + if k > 0 { binomials[k - 1] } else { 0.0 };
+            binomials = (0..=n).map(next).collect();
+            for (k, expected) in binomials.iter().enumerate() {
+                let coefficients = gaussian_binomial(n, k);
+                assert_eq!(coefficients.len(), k * (n - k) + 1, "{n} {k}");
+                assert_eq!(coefficients.iter().sum::<f64>(), *expected, "{n} {k}");
+                assert!(coefficients.iter().eq(coefficients.iter().rev()), "{n} {k}");
+            }
+        }
+    }
+
+    #[test]
+    fn a_single_value_goes_to_every_place() {
+        for terms in 1..20 {
+            assert_eq!(times_ones(&[1.0, 3.0, 2.0], terms), times(&[1.0, 3.0, 2.0], &vec![1.0; terms]), "{terms} terms");
+        }
     }
 
     #[test]

@@ -59,6 +59,12 @@ pub fn tau_b(series: &[DayValue]) -> Result<Option<f64>, SeriesFault> {
     Ok(mann_kendall(series)?.tau_b)
 }
 
+/// [`MannKendall::variance`] of days in order, without the sums of the rest.
+pub(super) fn variance_of(series: &[DayValue]) -> f64 {
+    let values: Vec<f64> = series.iter().map(|one| one.value).collect();
+    variance(values.len(), &tie_groups(&values))
+}
+
 fn of_values(values: &[f64]) -> MannKendall {
     let s = score(values);
     let ties = tie_groups(values);

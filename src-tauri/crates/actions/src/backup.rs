@@ -1,6 +1,6 @@
 //! Backups of a data folder on either side: one a day by itself, one when a person asks for it, and restoring one.
 
-use crate::{ActionResult, DataFolder, Moment, platform, refuse};
+use crate::{ActionResult, DataFolder, Moment, Saved, platform, refuse};
 use chrono::{Datelike, NaiveDate};
 use exercises::plain_text::shown;
 use std::collections::BTreeSet;
@@ -8,7 +8,6 @@ use std::path::{Path, PathBuf};
 use store::{Home, StoreError};
 use wire::Failure;
 use wire::app::{BackupSource, Backups, Restored, Role, SalvageReport, SalvagedTable};
-use wire::patient::Saved;
 
 /// How many days the automatic backups reach back without a gap, as far as the program was used.
 const DAYS: usize = 7;
@@ -75,16 +74,13 @@ pub fn remove_older(folder: &mut DataFolder, moment: &Moment) -> ActionResult<()
     Ok(())
 }
 
-/// When the last automatic backup was made, and where the backups are. A day that has not come yet is named only if there is no other: it
+/// When the last automatic backup was made, and its path. A day that has not come yet is named only if there is no other: it
 /// is of a clock that was ahead, or this one is behind.
-pub fn show(folder: &DataFolder, moment: &Moment) -> ActionResult<Backups> {
-    let folder_of_backups = folder.dir().join("backups");
+pub fn show(folder: &DataFolder, moment: &Moment) -> ActionResult<Backups<String>> {
     let days = days(&folder.home)?;
-    Ok(Backups {
-        last: days.range(..=moment.now.date()).next_back().or(days.first()).copied(),
-        folder: folder_of_backups.display().to_string(),
-        readable: folder.role == Some(Role::Patient),
-    })
+    let last = days.range(..=moment.now.date()).next_back().or(days.first()).copied();
+    let file = |day: NaiveDate| Home::backup_of_day(folder.home.dir(), &day.to_string()).display().to_string();
+    Ok(Backups { last: last.map(|day| (day, file(day))), readable: folder.role == Some(Role::Patient) })
 }
 
 /// Writes a backup to `to`, or into the folder for saved files.
@@ -127,7 +123,7 @@ pub fn restore_chosen(
     chosen: &BackupSource,
     moment: &Moment,
     remembered: Option<&Path>,
-) -> ActionResult<(DataFolder, Restored)> {
+) -> ActionResult<(DataFolder, Restored<String>)> {
     let (folder, before) = match chosen {
         BackupSource::Day(day) => restore(home, &Home::backup_of_day(home, &day.to_string()), moment, remembered)?,
         BackupSource::File { name, bytes } => {
@@ -160,7 +156,11 @@ fn unfit(from: &Path, home: &Path) -> impl Fn(StoreError) -> Failure {
 ///
 /// # Errors
 /// [`Failure::HomeDamaged`] if nothing of it can be read.
-pub fn salvage(home: &Path, moment: &Moment, remembered: Option<&Path>) -> ActionResult<(DataFolder, SalvageReport)> {
+pub fn salvage(
+    home: &Path,
+    moment: &Moment,
+    remembered: Option<&Path>,
+) -> ActionResult<(DataFolder, SalvageReport<String>)> {
     let day = moment.now.date().to_string();
     let (open, salvaged) = Home::salvage(home, &day, remembered).map_err(refuse::store(home))?;
     let tables = salvaged.tables.into_iter();

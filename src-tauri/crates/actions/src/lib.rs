@@ -19,6 +19,7 @@ pub mod zone;
 
 pub use clock::{Clock, Moment};
 pub use data_folder::DataFolder;
+pub use platform::Saved;
 
 /// The result of an action.
 pub type ActionResult<T> = Result<T, wire::Failure>;

@@ -3,7 +3,11 @@
 
 mod support;
 
+use exercises::draft::{Draft, Kept, TypedField, UsedNumbers};
+use exercises::id::ItemId;
+use exercises::plan::{BodySide, Plan};
 use format::card::{self, VERSION as CARD_VERSION};
+use format::draft;
 use format::summary::{self, Letter, VERSION as SUMMARY_VERSION};
 
 const CARD: &[u8] = include_bytes!("frozen/card-1.bin");
@@ -15,13 +19,25 @@ const CARD_3: &[u8] = include_bytes!("frozen/card-3.bin");
 const CARD_4: &[u8] = include_bytes!("frozen/card-4.bin");
 const CARD_4_PHASES: &[u8] = include_bytes!("frozen/card-4-phases.bin");
 const CARD_4_LOADS: &[u8] = include_bytes!("frozen/card-4-loads.bin");
+const DRAFT: &[u8] = include_bytes!("frozen/draft-1.bin");
 const LETTER_2: &[u8] = include_bytes!("frozen/summary-2.letter");
 
 #[test]
 fn the_samples_have_not_been_rewritten() {
-    let sums =
-        [CARD, CARD_TEXT.as_bytes(), CARD_WITH_DAYS, LETTER, CARD_2, LETTER_2, CARD_3, CARD_4, CARD_4_PHASES, CARD_4_LOADS]
-            .map(crc32fast::hash);
+    let sums = [
+        CARD,
+        CARD_TEXT.as_bytes(),
+        CARD_WITH_DAYS,
+        LETTER,
+        CARD_2,
+        LETTER_2,
+        CARD_3,
+        CARD_4,
+        CARD_4_PHASES,
+        CARD_4_LOADS,
+        DRAFT,
+    ]
+    .map(crc32fast::hash);
     assert_eq!(
         sums,
         [
@@ -34,7 +50,8 @@ fn the_samples_have_not_been_rewritten() {
             0x34E4_EC20,
             0x9943_BD53,
             0x9621_BF76,
-            0xC120_4074
+            0xC120_4074,
+            0x261A_6A35
         ],
         "{sums:x?}"
     );
@@ -113,4 +130,25 @@ fn the_card_with_loads_is_read_correctly() {
 fn the_summary_of_version_2_is_read_correctly() {
     let letter = Letter::parse(LETTER_2).expect("a letter");
     assert_eq!(summary::read(&letter.body), Ok(support::frozen_summary_2()));
+}
+
+/// What an early program kept of an unfinished plan, with the practice's name and the plan's dates, which drafts have no more.
+#[test]
+fn the_draft_of_an_early_program_is_read_correctly() {
+    let Plan { header, prescription } = support::frozen_card([0; 32], [0; 32]).plan;
+    let typed = [
+        TypedField::Times(ItemId(2)),
+        TypedField::Stance(BodySide::Left),
+        TypedField::Stance(BodySide::Right),
+        TypedField::Visit,
+    ];
+    let day = header.issued;
+    let used = UsedNumbers { items: 7, complaints: 2, activities: 0 };
+    let expected = Kept {
+        draft: Draft { prescription, today: day, used },
+        replaces: Some(2),
+        unread: typed.into_iter().map(|field| (field, "8am 7pn".to_owned())).collect(),
+        on: day,
+    };
+    assert_eq!(draft::read(DRAFT), Ok(expected));
 }

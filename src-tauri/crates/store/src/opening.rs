@@ -151,6 +151,8 @@ pub(crate) fn connect(path: &Path) -> Result<Connection, StoreError> {
 fn connect_after(path: &Path, first: &str) -> Result<Connection, StoreError> {
     let connection = Connection::open_with_flags(path, OpenFlags::SQLITE_OPEN_READ_WRITE | OpenFlags::SQLITE_OPEN_NO_MUTEX)?;
     connection.busy_timeout(PATIENCE)?;
+    // A prepared statement stays prepared: otherwise SQLite plans most of them anew for every other value that they ask for.
+    connection.set_db_config(DbConfig::SQLITE_DBCONFIG_ENABLE_QPSG, true)?;
     connection.execute_batch(first)?;
     connection.execute_batch(
         // A committed transaction survives a power cut; on Apple's systems this needs fullfsync.

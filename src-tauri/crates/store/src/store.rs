@@ -232,10 +232,23 @@ impl View<'_> {
 mod tests {
     use crate::table::{entry, setting};
     use crate::{Home, StoreError, Tx};
+    use rusqlite::StatementStatus;
     use std::panic::{AssertUnwindSafe, catch_unwind};
 
     fn append(tx: &Tx<'_>, size: usize) -> Result<u32, StoreError> {
         entry::append(tx, &entry::NewEntry { plan: b"p", at_ms: 0, offset_s: 0, payload: &vec![7; size] })
+    }
+
+    #[test]
+    fn a_query_is_planned_once_whatever_it_asks_for() {
+        let dir = tempfile::tempdir().expect("a temporary folder");
+        let home = Home::open(&dir.path().join("home"), true).expect("a new folder");
+        let mut query =
+            home.store().connection.prepare("SELECT seq FROM sqlite_sequence WHERE name = ?1").expect("a statement");
+        for name in ["entry", "issued", "received"] {
+            query.exists([name]).expect("readable");
+        }
+        assert_eq!(query.get_status(StatementStatus::RePrepare), 0);
     }
 
     /// Makes SQLite respond as on a full disk, at a size of our choice.

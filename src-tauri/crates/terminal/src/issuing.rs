@@ -51,7 +51,7 @@ pub fn issue(
 }
 
 /// Prints the files of a card.
-pub fn show_card(issued: &IssuedCard, out: &mut Out) -> Done {
+pub fn show_card(issued: &IssuedCard<String>, out: &mut Out) -> Done {
     out.say(
         |_| issued.files.join("\n"),
         || {

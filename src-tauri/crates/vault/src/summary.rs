@@ -153,8 +153,8 @@ impl Unsealed {
     }
 
     /// The packed contents, as [`Unsealed::read`] reads them.
-    pub fn into_packed(self) -> Vec<u8> {
-        self.letter.body.packed
+    pub fn packed(&self) -> &[u8] {
+        &self.letter.body.packed
     }
 }
 

@@ -7,6 +7,8 @@ use exercises::slots::SlotRef;
 use exercises::time::Stamp;
 use serde::{Deserialize, Serialize};
 
+use crate::saved::SavedFile;
+
 /// Which side a data folder is on. It never changes.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 pub enum Role {
@@ -86,13 +88,11 @@ pub enum Copied {
     PutBack,
 }
 
-/// The backups of a data folder.
+/// The backups of a data folder. Files are told to the window as [`SavedFile`], elsewhere as paths.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
-pub struct Backups {
-    /// The day of the last automatic backup.
-    pub last: Option<NaiveDate>,
-    /// The folder of the automatic backups.
-    pub folder: String,
+pub struct Backups<File = SavedFile> {
+    /// The last automatic backup: its day, and the file.
+    pub last: Option<(NaiveDate, File)>,
     /// Whether anyone who has a backup can read it.
     pub readable: bool,
 }
@@ -111,18 +111,18 @@ pub enum BackupSource {
     },
 }
 
-/// A backup was restored.
+/// A backup was restored. The file is told to the window as [`SavedFile`], elsewhere as a path.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
-pub struct Restored {
-    /// Where the data are kept that were there before, if there were any.
-    pub before: Option<String>,
+pub struct Restored<File = SavedFile> {
+    /// The file with the data that were there before, if there were any.
+    pub before: Option<File>,
 }
 
-/// What was saved of a damaged database.
+/// What was saved of a damaged database. The file is told to the window as [`SavedFile`], elsewhere as a path.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
-pub struct SalvageReport {
-    /// Where the damaged file is kept.
-    pub kept: String,
+pub struct SalvageReport<File = SavedFile> {
+    /// The damaged file, which is kept.
+    pub kept: File,
     /// Each kind of data of which there is or may be some.
     pub tables: Vec<SalvagedTable>,
 }

@@ -62,6 +62,20 @@ pub struct RenameRequest {
     pub name: Option<String>,
 }
 
+/// The most that a clinician adds to a letter, in characters of all lines together.
+pub const MAX_OWN_TEXT: usize = 2_000;
+
+/// A letter at the end of a treatment.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct LetterRequest {
+    /// The patient's code.
+    pub code: String,
+    /// What the clinician adds, a paragraph each; at most [`MAX_OWN_TEXT`] characters.
+    pub lines: Vec<String>,
+    /// On US Letter, not on A4.
+    pub letter: bool,
+}
+
 /// A plan that was issued.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 pub struct IssuedRevision {

@@ -15,6 +15,7 @@ use exercises::suggest::Suggestion;
 use serde::{Deserialize, Serialize};
 
 use crate::Secret;
+use crate::saved::SavedFile;
 
 /// Largest length of a patient's code, in characters.
 pub const MAX_CODE: usize = 12;
@@ -320,9 +321,9 @@ pub enum Handover {
     TooLarge,
 }
 
-/// An issued plan card.
+/// An issued plan card. Its files are told to the window as [`SavedFile`], elsewhere as paths.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
-pub struct IssuedCard {
+pub struct IssuedCard<File = SavedFile> {
     /// The plan as issued.
     pub plan: Plan,
     /// The code as an SVG drawing; `None` if the card is too large for one code.
@@ -336,7 +337,15 @@ pub struct IssuedCard {
     /// The clinic's fingerprint.
     pub fingerprint: String,
     /// The files written: in the window a PNG for each code, or the bytes if there is no code; in the terminal also SVG, text and bytes.
-    pub files: Vec<String>,
+    pub files: Vec<File>,
+}
+
+impl<File> IssuedCard<File> {
+    /// The same with its files told in another way.
+    pub fn with_files<Other>(self, told: impl FnMut(File) -> Other) -> IssuedCard<Other> {
+        let IssuedCard { plan, svg, codes, version, text, fingerprint, files } = self;
+        IssuedCard { plan, svg, codes, version, text, fingerprint, files: files.into_iter().map(told).collect() }
+    }
 }
 
 /// One patient's review.

@@ -17,6 +17,7 @@ pub mod handing_over;
 pub mod patient;
 pub mod prescribing;
 pub mod receiving;
+pub mod saved;
 mod secret;
 pub mod visiting;
 
@@ -37,6 +38,7 @@ use handing_over::*;
 use patient::*;
 use prescribing::*;
 use receiving::*;
+use saved::*;
 use serde::Serialize;
 use serde::de::DeserializeOwned;
 use visiting::*;

@@ -297,32 +297,3 @@ pub struct CorrectRequest {
     /// Number of days for which the returned page lists entries.
     pub days: u16,
 }
-
-/// A file that was written.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
-pub struct Saved {
-    /// Its path.
-    pub path: String,
-    /// Its size, in bytes.
-    pub bytes: u64,
-}
-
-impl Saved {
-    /// The folder of the file, taken from its path; the window does not know which system wrote the path.
-    pub fn folder(&self) -> &str {
-        self.path.rsplit_once(['/', '\\']).map_or("", |(folder, _)| folder)
-    }
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn the_folder_of_a_saved_file_on_any_system() {
-        let folder = |path: &str| Saved { path: path.into(), bytes: 1 }.folder().to_owned();
-        assert_eq!(folder("/tmp/downloads/plan.json"), "/tmp/downloads");
-        assert_eq!(folder(r"C:\Downloads\mine\plan.json"), r"C:\Downloads\mine");
-        assert_eq!(folder("plan.json"), "");
-    }
-}

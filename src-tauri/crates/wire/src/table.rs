@@ -23,13 +23,15 @@ macro_rules! commands {
                 /// Show when the last backup was made.
                 ShowBackups = backups(()) -> Backups;
                 /// Save a backup.
-                SaveBackup = save_backup(()) -> Saved;
+                SaveBackup = save_backup(()) -> SavedFile;
                 /// The days of the automatic backups, newest first; also if the data folder cannot be opened.
                 ShowBackupDays = backup_days(()) -> Vec<NaiveDate>;
                 /// Put a backup in the place of the data.
                 RestoreBackup = restore_backup(BackupSource) -> Restored;
                 /// Save what can be read of a damaged data folder.
                 Salvage = salvage(()) -> SalvageReport;
+                /// Show a saved file in the system's file manager.
+                ShowInFolder = show_in_folder(SavedNumber) -> Shown;
                 /// All exercises.
                 ShowCatalogue = catalogue(()) -> Vec<Exercise>;
             }
@@ -76,7 +78,7 @@ macro_rules! commands {
                 /// Show the bytes of a summary, part by part.
                 ShowSummaryBytes = summary_bytes(SealRequest) -> SummaryBytes;
                 /// Seal a summary and write it to a file.
-                SealSummary = seal_summary(SealRequest) -> Saved;
+                SealSummary = seal_summary(SealRequest) -> SavedFile;
                 /// Seal a summary and show it as codes, one after the other.
                 ShowFrames = show_frames(SealRequest) -> Vec<String>;
                 /// Show the entries of the last days that can be corrected.
@@ -93,9 +95,9 @@ macro_rules! commands {
                 /// Start a time without reminders, or end it.
                 Meeting = meeting(MeetingRequest) -> Reminders;
                 /// Save everything that this copy holds about the person, unencrypted.
-                ExportOwnData = export_own_data(()) -> Vec<Saved>;
+                ExportOwnData = export_own_data(()) -> Vec<SavedFile>;
                 /// Save the coming slots for another calendar.
-                ExportCalendar = export_calendar(()) -> Saved;
+                ExportCalendar = export_calendar(()) -> SavedFile;
                 /// Choose or remove the code for the screen.
                 SetScreenCode = set_screen_code(ScreenCodeRequest) -> AppState;
                 /// Lock the screen, if there is a code.
@@ -130,7 +132,7 @@ macro_rules! commands {
                 /// Show the clinic's age identity, after the passphrase was entered again.
                 ShowIdentity = clinic_identity(Passphrase) -> Secret;
                 /// Save the clinic's keys as a file and as a sheet for paper, after the passphrase was entered again.
-                ExportKeys = export_keys(ExportKeysRequest) -> Vec<Saved>;
+                ExportKeys = export_keys(ExportKeysRequest) -> Vec<SavedFile>;
                 /// Renew the clinic's keys, after the passphrase was entered again.
                 RenewKeys = renew_keys(Passphrase) -> AppState;
                 /// All clinicians.
@@ -157,8 +159,8 @@ macro_rules! commands {
                 Issue = issue(IssueRequest) -> IssuedCard;
                 /// Save the files of the newest card again, and show it.
                 ShowCard = show_card(PatientCode) -> IssuedCard;
-                /// Save the card that was issued last as SVG, text and bytes too; returns the paths of all its files.
-                SaveOtherForms = save_card_forms(()) -> Vec<String>;
+                /// Save the card that was issued last as SVG, text and bytes too; returns all its files.
+                SaveOtherForms = save_card_forms(()) -> Vec<SavedFile>;
                 /// Remove the files of the card that was issued last.
                 RemoveCardFiles = remove_card_files(()) -> ();
                 /// Remove a patient for good.
@@ -190,7 +192,7 @@ macro_rules! commands {
                 /// Add own exercises from their files.
                 ImportOwn = import_own_exercises(ImportOwnRequest) -> OwnExercises;
                 /// Save the file of an own exercise for somebody else.
-                ExportOwn = export_own_exercise(OwnName) -> Saved;
+                ExportOwn = export_own_exercise(OwnName) -> SavedFile;
                 /// Remove an own exercise.
                 RemoveOwn = remove_own_exercise(OwnName) -> OwnRemoved;
                 /// Keep an unfinished exercise; returns its number.
@@ -204,7 +206,7 @@ macro_rules! commands {
                 /// Save a set from a plan file.
                 ImportSet = import_set(ImportSetRequest) -> Vec<SetLine>;
                 /// Save a set as a plan file.
-                ExportSet = export_set(SetName) -> Saved;
+                ExportSet = export_set(SetName) -> SavedFile;
                 /// Remove a set.
                 RemoveSet = remove_set(SetName) -> Vec<SetLine>;
                 /// Put the items of a set into a patient's plan.
@@ -217,13 +219,13 @@ macro_rules! commands {
                 /// Note a finding, correct one, or take one back.
                 NoteFinding = note_finding(NoteRequest) -> VisitPage;
                 /// Save a plan's hand-out or a diary as a PDF file.
-                Print = print(PrintRequest) -> Saved;
+                Print = print(PrintRequest) -> SavedFile;
                 /// The days of a diary on paper.
                 ShowDiary = diary(PatientCode) -> DiaryPage;
                 /// Enter days of a diary on paper.
                 EnterDiary = enter_diary(DiaryRequest) -> DiaryPage;
                 /// Save a review for the medical record.
-                SaveRecord = save_record(RecordRequest) -> Saved;
+                SaveRecord = save_record(RecordRequest) -> SavedFile;
                 /// The server of records on this computer.
                 ShowServer = server(()) -> ServerSetting;
                 /// Set that server.
@@ -241,6 +243,8 @@ macro_rules! commands {
                 CloseCase = close_case(CloseRequest) -> CasePage;
                 /// Open a closed case again.
                 ReopenCase = reopen_case(PatientCode) -> CasePage;
+                /// Save the letter at the end of a treatment as a PDF file.
+                SaveLetter = save_letter(LetterRequest) -> SavedFile;
                 /// Give a patient another code or name.
                 RenamePatient = rename_patient(RenameRequest) -> CasePage;
                 /// Save the files of an issued plan's card again, and show it.

@@ -24,6 +24,7 @@ mod pseudo;
 mod records;
 pub mod review;
 mod salvage;
+mod saved;
 mod texts;
 mod visiting;
 

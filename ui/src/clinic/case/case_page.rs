@@ -5,12 +5,13 @@ use wire::cases::CasePage;
 use words::Key;
 
 use super::close::CloseOrReopen;
+use super::letter::Letter;
 use super::names::Names;
 use super::plans::Plans;
 use crate::clinic::context::{ClinicContext, Page};
 use crate::clinic::head::Head;
 
-/// The plans that were issued; beside them closing or reopening the case, code and name, and removing the patient.
+/// The plans that were issued; beside them closing or reopening the case, the closing letter, code and name, and removing the patient.
 #[component]
 pub fn Case(page: CasePage) -> impl IntoView {
     let context = ClinicContext::current();
@@ -31,6 +32,7 @@ pub fn Case(page: CasePage) -> impl IntoView {
                 <Plans code=page.code.clone() plans=page.plans exercises=page.exercises/>
                 <div class="stack-8">
                     <CloseOrReopen code=page.code.clone() closings=page.closings/>
+                    {has_plan.then(|| view! { <Letter code=page.code.clone()/> })}
                     <Names code=page.code.clone() name=page.name/>
                     <button type="button" class="quiet" on:click=move |_| context.show(Page::Remove(to_remove.clone()))>
                         {words.text(Key::PatientRemove)}

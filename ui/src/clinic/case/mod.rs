@@ -2,6 +2,7 @@
 
 mod case_page;
 mod close;
+mod letter;
 mod names;
 mod plans;
 

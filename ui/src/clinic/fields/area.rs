@@ -12,7 +12,7 @@ pub fn Area(
     put: impl Fn(String) + 'static,
     left: impl Fn() + 'static,
     #[prop(optional, into)] fault: Signal<Option<String>>,
-    #[prop(optional)] hint: &'static str,
+    #[prop(optional, into)] hint: String,
     #[prop(default = 2)] rows: u8,
 ) -> impl IntoView {
     let wrong = Memo::new(move |_| fault.with(Option::is_some));
@@ -36,7 +36,7 @@ pub fn Area(
                 on:input:target=move |event| put(event.target().value())
                 on:blur=move |_| left()
             ></textarea>
-            <small class:warning=move || wrong.get()>{move || fault.get().unwrap_or_else(|| hint.to_owned())}</small>
+            <small class:warning=move || wrong.get()>{move || fault.get().unwrap_or_else(|| hint.clone())}</small>
         </label>
     }
 }

@@ -2,13 +2,15 @@
 
 use leptos::prelude::*;
 use wire::clinic::{RemoveCardFiles, SaveOtherForms};
+use wire::saved::SavedFile;
 use words::Key;
 
 use crate::shared::AppContext;
+use crate::shared::saved::SavedFiles;
 
 /// Where the card was saved, that its files are not encrypted, more forms of it, and a button that removes them.
 #[component]
-pub fn CardFiles(files: Vec<String>) -> impl IntoView {
+pub fn CardFiles(files: Vec<SavedFile>) -> impl IntoView {
     let app = AppContext::current();
     let (files, whole) = (RwSignal::new(files), RwSignal::new(false));
     let more = move |_| {
@@ -27,9 +29,8 @@ pub fn CardFiles(files: Vec<String>) -> impl IntoView {
         if files.with(Vec::is_empty) {
             return view! { <p role="status">{app.text(Key::CardFilesRemoved)}</p> }.into_any();
         }
-        let list = files.get().into_iter().map(|file| view! { <li>{file}</li> }).collect_view();
         view! {
-            <ul class="small files">{list}</ul>
+            <SavedFiles files/>
             <p class="small">{app.text(Key::CardFilesClear)}</p>
             <div class="presses">
                 <Show when=move || !whole.get()>

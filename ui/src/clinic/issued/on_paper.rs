@@ -6,6 +6,7 @@ use words::Key;
 
 use crate::clinic::fields::Choice;
 use crate::shared::AppContext;
+use crate::shared::saved::SavedFiles;
 
 /// The size of the paper, a button for each of the two, and where the file was saved.
 #[component]
@@ -13,12 +14,12 @@ pub fn OnPaper(code: String, revision: u16) -> impl IntoView {
     let app = AppContext::current();
     let words = app.words();
     let sheet = RwSignal::new("a4".to_owned());
-    let saved = RwSignal::new(None::<String>);
+    let saved = RwSignal::new(Vec::new());
     let code = StoredValue::new(code);
     let print = move |what: Printed| {
         let letter = sheet.with_untracked(|sheet| sheet == "letter");
         let request = PrintRequest { code: code.get_value(), what, revision: Some(revision), letter };
-        app.request::<Print>(request, move |file| saved.set(Some(file.path)));
+        app.request::<Print>(request, move |file| saved.set(vec![file]));
     };
     let sheets = [("a4", Key::PaperA4), ("letter", Key::PaperLetter)];
     let options = sheets.map(|(key, text)| (key.to_owned(), words.text(text).to_owned())).to_vec();
@@ -31,7 +32,7 @@ pub fn OnPaper(code: String, revision: u16) -> impl IntoView {
                 <button type="button" disabled=app.busy on:click=move |_| print(Printed::HandOut)>{words.text(Key::SaveHandOut)}</button>
                 <button type="button" disabled=app.busy on:click=move |_| print(Printed::Diary)>{words.text(Key::SaveDiary)}</button>
             </div>
-            <p class="small files" role="status">{move || saved.get().map(|path| words.own_file_saved(&path))}</p>
+            <SavedFiles files=saved/>
         </div>
     }
 }

@@ -6,13 +6,14 @@ use words::Key;
 
 use crate::clinic::fields::{Passphrase, Strength, Tick};
 use crate::shared::AppContext;
+use crate::shared::saved::SavedFiles;
 
-/// The clinic's passphrase to confirm, and twice the passphrase for the saved keys; then the paths of what was saved.
+/// The clinic's passphrase to confirm, and twice the passphrase for the saved keys; then what was saved.
 #[component]
 pub fn SaveKeys() -> impl IntoView {
     let app = AppContext::current();
     let [own, new, again] = [(); 3].map(|()| RwSignal::new(String::new()));
-    let (shown, files) = (RwSignal::new(false), RwSignal::new(Vec::<String>::new()));
+    let (shown, files) = (RwSignal::new(false), RwSignal::new(Vec::new()));
     let differs = move || !again.with(String::is_empty) && new.get() != again.get();
     let ready = move || !own.with(String::is_empty) && !again.with(String::is_empty) && !differs();
     let save = move |event: leptos::ev::SubmitEvent| {
@@ -22,17 +23,13 @@ pub fn SaveKeys() -> impl IntoView {
             let asked = ExportKeysRequest { passphrase: own.get_untracked().into(), new: new.get_untracked().into() };
             app.request::<ExportKeys>(asked, move |saved| {
                 [own, new, again].into_iter().for_each(|field| field.set(String::new()));
-                files.set(saved.into_iter().map(|file| file.path).collect());
+                files.set(saved);
             });
         }
     };
     let saved = move || {
         (!files.with(Vec::is_empty)).then(|| {
-            let list = files.get().into_iter().map(|file| view! { <li>{file}</li> }).collect_view();
-            view! {
-                <p><strong>{app.text(Key::SavedKeysSaved)}</strong>" "{app.text(Key::SavedKeysKeep)}</p>
-                <ul class="small files">{list}</ul>
-            }
+            view! { <p><strong>{app.text(Key::SavedKeysSaved)}</strong>" "{app.text(Key::SavedKeysKeep)}</p> }
         })
     };
     view! {
@@ -47,6 +44,7 @@ pub fn SaveKeys() -> impl IntoView {
             <Tick label=app.text(Key::PassphraseShow) value=shown put=move |on| shown.set(on)/>
             <button type="submit" disabled=move || !ready() || app.busy.get()>{app.text(Key::SavedKeysSave)}</button>
             <div role="status">{saved}</div>
+            <SavedFiles files/>
         </form>
     }
 }

@@ -37,13 +37,13 @@ fn One(line: OwnLine) -> impl IntoView {
         app.request::<EditOwn>(own.get_value(), move |edited| context.show(Page::Write(Box::new(edited))));
     };
     let export = move |_| {
-        app.request::<ExportOwn>(own.get_value(), move |saved| page.said.set(Some(app.words().own_file_saved(&saved.path))));
+        app.request::<ExportOwn>(own.get_value(), move |file| page.say_saved(file));
     };
     let remove = move |_| {
         app.request::<RemoveOwn>(own.get_value(), move |removed| {
             let name = name.get_value();
             let words = app.words();
-            page.said.set(Some(if removed.kept { words.own_removed_kept(&name) } else { words.own_removed(&name) }));
+            page.say(Some(if removed.kept { words.own_removed_kept(&name) } else { words.own_removed(&name) }));
             app.query::<ShowOwn>((), move |all| page.all.set(Some(all)));
         });
     };

@@ -13,13 +13,14 @@ use super::state::OwnPage;
 use super::unfinished::Unfinished;
 use crate::clinic::context::{ClinicContext, Page};
 use crate::clinic::head::Head;
+use crate::shared::saved::SavedFiles;
 
 /// The exercises that the clinic wrote, what is unfinished, and the sets. `said` is what was done just before.
 #[component]
 pub fn Own(said: Option<String>) -> impl IntoView {
     let context = ClinicContext::current();
     let app = context.app;
-    let page = OwnPage { all: RwSignal::new(None), said: RwSignal::new(said) };
+    let page = OwnPage { all: RwSignal::new(None), said: RwSignal::new(said), saved: RwSignal::new(Vec::new()) };
     provide_context(page);
     app.query::<ShowOwn>((), move |all| page.all.set(Some(all)));
     let copying = RwSignal::new(false);
@@ -32,6 +33,7 @@ pub fn Own(said: Option<String>) -> impl IntoView {
         <main class="screen own">
             <Head title=app.text(Key::OwnTitle).to_owned()>""</Head>
             <p class="done-line" role="status">{page.said}</p>
+            <SavedFiles files=page.saved/>
             <div class="two">
                 <section class="stack">
                     <h2>{app.text(Key::OwnExercises)}</h2>

@@ -34,7 +34,7 @@ fn One(line: SetLine, sets: RwSignal<Option<Vec<SetLine>>>) -> impl IntoView {
     let set = move || SetName { name: name.get_value() };
     let sure = RwSignal::new(false);
     let export = move |_| {
-        app.request::<ExportSet>(set(), move |saved| page.said.set(Some(app.words().own_file_saved(&saved.path))));
+        app.request::<ExportSet>(set(), move |file| page.say_saved(file));
     };
     let remove = move |_| app.request::<RemoveSet>(set(), move |all| sets.set(Some(all)));
     let press = move |key: Key| words.named_text(words.text(key), &name.get_value());

@@ -8,6 +8,7 @@ use super::context::ReviewContext;
 use super::hand_over::HandOver;
 use crate::clinic::fields::{Choice, Fold};
 use crate::shared::AppContext;
+use crate::shared::saved::SavedFiles;
 
 /// What it is saved as.
 #[derive(Clone, Copy)]
@@ -31,20 +32,18 @@ pub fn Records(code: String) -> impl IntoView {
     ];
     let whose = code.clone();
     let chosen = RwSignal::new(forms[0].0.to_owned());
-    let saved = RwSignal::new(None::<String>);
+    let saved = RwSignal::new(Vec::new());
     let options = forms.iter().map(|(key, _, text)| ((*key).to_owned(), words.text(*text).to_owned())).collect::<Vec<_>>();
     let save = move |_| {
         let form = chosen.with_untracked(|chosen| forms.iter().find(|(key, ..)| key == chosen).map(|(_, form, _)| *form));
         let code = code.clone();
         match form {
             Some(As::Record(form)) => {
-                app.request::<SaveRecord>(RecordRequest { code, form }, move |file| saved.set(Some(file.path)));
+                app.request::<SaveRecord>(RecordRequest { code, form }, move |file| saved.set(vec![file]));
             }
             Some(As::Report { letter }) => {
                 let what = Printed::Report;
-                app.request::<Print>(PrintRequest { code, what, revision: None, letter }, move |file| {
-                    saved.set(Some(file.path))
-                });
+                app.request::<Print>(PrintRequest { code, what, revision: None, letter }, move |file| saved.set(vec![file]));
             }
             None => {}
         }
@@ -55,7 +54,7 @@ pub fn Records(code: String) -> impl IntoView {
                 <p class="small soft">{words.text(Key::RecordWhat)}</p>
                 <Choice label=words.text(Key::RecordAs) options value=chosen choose=move |one| chosen.set(one)/>
                 <button type="button" disabled=app.busy on:click=save>{words.text(Key::RecordSave)}</button>
-                <p class="small files" role="status">{move || saved.get().map(|path| words.own_file_saved(&path))}</p>
+                <SavedFiles files=saved/>
                 <HandOver code=whose/>
             </div>
         </Fold>

@@ -5,24 +5,20 @@ use wire::device::ExportOwnData;
 use words::Key;
 
 use crate::patient::context::PatientContext;
+use crate::shared::saved::SavedFiles;
 
 /// What the export contains, the button, and where it was saved.
 #[component]
 pub fn Save() -> impl IntoView {
     let context = PatientContext::current();
     let words = context.app.words();
-    let folder = RwSignal::new(None::<String>);
-    let save = move |_| {
-        context
-            .app
-            .request::<ExportOwnData>((), move |files| folder.set(files.first().map(|file| file.folder().to_owned())));
-    };
-    let told = move || folder.get().map(|folder| view! { <p class="path">{words.mine_saved(&folder)}</p> });
+    let saved = RwSignal::new(Vec::new());
+    let save = move |_| context.app.request::<ExportOwnData>((), move |files| saved.set(files));
     view! {
         <section class="stack">
             <p>{words.text(Key::MineWhat)}</p>
             <button type="button" class="main" disabled=context.app.busy on:click=save>{words.text(Key::MineSave)}</button>
-            <div role="status">{told}</div>
+            <SavedFiles files=saved folder=true/>
         </section>
     }
 }

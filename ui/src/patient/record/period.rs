@@ -4,7 +4,8 @@ use std::sync::Arc;
 
 use exercises::summary::{MAX_NOTE, Summary};
 use leptos::prelude::*;
-use wire::patient::{PreviewSummary, RecordPage, Saved, SealRequest, SealSummary, ShowFrames};
+use wire::patient::{PreviewSummary, RecordPage, SealRequest, SealSummary, ShowFrames};
+use wire::saved::SavedFile;
 use words::Key;
 
 use super::handed_over::HandedOver;
@@ -16,7 +17,7 @@ use crate::shared::summary_bytes::ShownBytes;
 #[component]
 pub fn Period(
     page: RecordPage,
-    saved: ArcRwSignal<Option<Saved>>,
+    saved: ArcRwSignal<Option<SavedFile>>,
     frames: RwSignal<Option<Arc<[String]>>>,
 ) -> impl IntoView {
     let context = PatientContext::current();

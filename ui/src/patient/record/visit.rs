@@ -4,13 +4,15 @@ use std::sync::Arc;
 
 use exercises::id::PlanId;
 use leptos::prelude::*;
-use wire::patient::{RecordPage, Saved, ShowRecord};
+use wire::patient::{RecordPage, ShowRecord};
+use wire::saved::SavedFile;
 use words::Key;
 
 use super::frames::Frames;
 use super::period::Period;
 use crate::patient::context::PatientContext;
 use crate::shared::Fault;
+use crate::shared::saved::SavedFiles;
 
 /// The period, the contents, the button that saves an encrypted summary, and the same as codes.
 #[component]
@@ -18,18 +20,18 @@ pub fn Visit(plan: PlanId) -> impl IntoView {
     let context = PatientContext::current();
     let words = context.app.words();
     let page = ArcRwSignal::new(None::<RecordPage>);
-    let saved = ArcRwSignal::new(None::<Saved>);
+    let saved = ArcRwSignal::new(None::<SavedFile>);
     let frames = RwSignal::new(None::<Arc<[String]>>);
     let answer = page.clone();
     context.app.query::<ShowRecord>((), move |pages| answer.set(pages.into_iter().find(|page| page.plan.header.id == plan)));
     let done = saved.clone();
     let form = move || page.get().map(|page| view! { <Period page saved=saved.clone() frames/> });
     let told = move || {
-        done.get().map(|saved| {
+        done.get().map(|file| {
             view! {
-                <section class="sheet stack-2" role="status">
+                <section class="sheet stack-2">
                     <h2>{words.text(Key::SavedTitle)}</h2>
-                    <p class="path">{saved.path}</p>
+                    <SavedFiles files=vec![file]/>
                     <p>{words.text(Key::SavedWhat)}</p>
                 </section>
             }

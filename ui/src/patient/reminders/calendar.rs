@@ -5,21 +5,21 @@ use wire::device::ExportCalendar;
 use words::Key;
 
 use crate::patient::context::PatientContext;
+use crate::shared::saved::SavedFiles;
 
 /// The purpose of such a file, the button, and where it was saved.
 #[component]
 pub fn Calendar() -> impl IntoView {
     let context = PatientContext::current();
     let words = context.app.words();
-    let saved = RwSignal::new(None::<String>);
-    let save = move |_| context.app.request::<ExportCalendar>((), move |file| saved.set(Some(file.path)));
-    let told = move || saved.get().map(|file| view! { <p class="path">{words.calendar_saved(&file)}</p> });
+    let saved = RwSignal::new(Vec::new());
+    let save = move |_| context.app.request::<ExportCalendar>((), move |file| saved.set(vec![file]));
     view! {
         <section class="stack">
             <h2>{words.text(Key::CalendarTitle)}</h2>
             <p class="soft">{words.text(Key::CalendarWhat)}</p>
             <button type="button" disabled=context.app.busy on:click=save>{words.text(Key::CalendarSave)}</button>
-            <div role="status">{told}</div>
+            <SavedFiles files=saved/>
         </section>
     }
 }

@@ -74,10 +74,19 @@ pub(super) fn note(
 
 /// The stored devices, and those of summaries that were received before devices were noted.
 pub(super) fn known(folder: &DataFolder, patient: &Patient, received: &[Summary]) -> ActionResult<Vec<Device>> {
+    known_of(folder, patient, received.iter().map(|summary| summary.log))
+}
+
+/// The same, by the logs of what was received.
+pub(super) fn known_of(
+    folder: &DataFolder,
+    patient: &Patient,
+    received: impl IntoIterator<Item = LogId>,
+) -> ActionResult<Vec<Device>> {
     let mut all = stored(folder, patient)?;
-    for summary in received {
-        if all.iter().all(|device| device.log != summary.log) {
-            all.push(Device { log: summary.log, first_seen: None, left_out: false });
+    for log in received {
+        if all.iter().all(|device| device.log != log) {
+            all.push(Device { log, first_seen: None, left_out: false });
         }
     }
     all.sort_by_key(|device| (device.first_seen, device.log));

@@ -56,7 +56,7 @@ pub fn issue(
     moment: &Moment,
     request: &IssueRequest,
     out: Option<&Path>,
-) -> ActionResult<IssuedCard> {
+) -> ActionResult<IssuedCard<String>> {
     let patient = rows::patient(folder, &request.code)?;
     cases::must_be_open(folder, &patient)?;
     let catalogue = own_catalogue::catalogue(folder, &patient)?;
@@ -84,7 +84,7 @@ pub fn save_again(
     code: &str,
     revision: Option<u16>,
     out: Option<&Path>,
-) -> ActionResult<IssuedCard> {
+) -> ActionResult<IssuedCard<String>> {
     let patient = rows::patient(folder, code)?;
     let stored = stored(folder, &patient, revision)?;
     save(folder, moment, &patient, &stored, out)
@@ -195,7 +195,7 @@ fn save(
     patient: &Patient,
     stored: &StoredCard,
     out: Option<&Path>,
-) -> ActionResult<IssuedCard> {
+) -> ActionResult<IssuedCard<String>> {
     let StoredCard { card, bytes } = stored;
     let revision = card.plan.header.revision;
     let text = format::card::to_text(bytes);

@@ -8,7 +8,7 @@ use super::rows::{self, Patient};
 use super::sealed::{self, Sealer};
 use super::{lock, own_catalogue};
 use crate::card_catalogue::own_of;
-use crate::{ActionResult, DataFolder, Moment, platform, refuse};
+use crate::{ActionResult, DataFolder, Moment, Saved, platform, refuse};
 use exercises::authoring;
 use exercises::catalogue::{Exercise, ExerciseId, Lang};
 use exercises::file_fault::{ExerciseFault, FaultKind, FileFault};
@@ -19,7 +19,6 @@ use std::collections::BTreeMap;
 use std::sync::Arc;
 use store::{StoreError, Tx};
 use wire::Failure;
-use wire::patient::Saved;
 use wire::prescribing::{ImportOwnRequest, MAX_OWN, OwnEdited, OwnExercises, OwnLine, OwnRemoved};
 
 /// What faults call the file of an exercise that is being edited.

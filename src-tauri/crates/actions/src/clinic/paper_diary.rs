@@ -57,7 +57,7 @@ pub fn enter(folder: &mut DataFolder, moment: &Moment, request: &DiaryRequest) -
         let mut received = rows::summaries(folder, &patient)?;
         let known = devices::known(folder, &patient, &received)?;
         received.push(summary.clone());
-        reviewing::could_review(folder, &patient, &received)?;
+        reviewing::could_review(&patient, &reviewing::catalogue(folder, &patient), &received)?;
         keep(folder, moment, &patient, &summary, &known)?;
     }
     page(folder, moment, &request.code)

@@ -1,9 +1,8 @@
 //! The list of patients.
 
-use super::rows::{self, Patient};
-use super::{cases, digests, issuing, lock, own_exercises, renewing, reviewing, sealed};
+use super::rows;
+use super::{digests, issuing, lines, lock, own_exercises, renewing, sealed};
 use crate::{ActionResult, DataFolder, Moment, backup, refuse};
-use exercises::closing::in_force;
 use exercises::draft::PatientFacts;
 use exercises::plain_text::is_hidden;
 use exercises::plan::MAX_NAME;
@@ -18,14 +17,8 @@ pub fn list(folder: &DataFolder, moment: &Moment) -> ActionResult<PatientList> {
     let state = folder.home.store().state_by_others().map_err(refuse::store(folder.home.dir()))?;
     folder.known_lines.borrow_mut().hold_for(state);
     digests::take_over(folder)?;
-    let (mut lines, mut damaged) = (Vec::new(), 0);
-    for row in rows::read(folder, table::patient::all)? {
-        match line_of(folder, &row, moment)? {
-            Some(line) => lines.push(line),
-            None => damaged += 1,
-        }
-    }
     let today = moment.now.date();
+    let (mut lines, damaged) = lines::all(folder, today)?;
     let place = |line: &PatientLine| (line.alarms == 0, !line.visits_on(today), !line.has_new_summary());
     lines.sort_by(|one, other| (place(one), &one.code).cmp(&(place(other), &other.code)));
     let mut notices = notices(folder)?;
@@ -52,54 +45,6 @@ pub fn notices(folder: &DataFolder) -> ActionResult<Vec<StoreNotice>> {
     let manifest = changed.manifest.then_some(StoreNotice::ManifestChanged);
     let keys = renewing::renewed_since(folder)?.map(|renewed| StoreNotice::KeysOlder { renewed });
     Ok(manifest.into_iter().chain(by_rows).chain(keys).collect())
-}
-
-fn damaged_line(code: &str, name: Option<&str>) -> PatientLine {
-    PatientLine {
-        code: code.to_owned(),
-        name: name.map(str::to_owned),
-        plan: None,
-        issued: None,
-        covered_until: None,
-        alarms: 0,
-        closed: None,
-        damaged: true,
-    }
-}
-
-/// The line of a patient's row; `None` if the row does not open. A line that says that something is damaged is not kept.
-fn line_of(folder: &DataFolder, row: &table::patient::Patient, moment: &Moment) -> ActionResult<Option<PatientLine>> {
-    let today = moment.now.date();
-    if let Some(known) = folder.known_lines.borrow().get(row.id, today) {
-        return Ok(Some(known.clone()));
-    }
-    Ok(rows::of_row(folder, row)?.map(|patient| match patient {
-        Ok(patient) => match line(folder, &patient, moment) {
-            Ok((line, lasts)) => {
-                folder.known_lines.borrow_mut().keep(row.id, line.clone(), today, lasts);
-                line
-            }
-            Err(_) => damaged_line(&patient.code, patient.name.as_deref()),
-        },
-        Err(code) => damaged_line(&code, None),
-    }))
-}
-
-/// A patient's line, and whether it stays as it is on later days.
-fn line(folder: &DataFolder, patient: &Patient, moment: &Moment) -> ActionResult<(PatientLine, bool)> {
-    let (standing, lasts) = reviewing::standing(folder, patient, moment.now.date())?;
-    let closings = cases::closings(folder, patient.row, &patient.code)?;
-    let line = PatientLine {
-        code: patient.code.clone(),
-        name: patient.name.clone(),
-        plan: patient.newest().map(|card| (card.plan.header.revision, card.plan.prescription.review)),
-        issued: patient.newest().map(|card| card.plan.header.issued),
-        covered_until: standing.as_ref().and_then(|standing| standing.covered).map(|(_, until)| until),
-        alarms: standing.map_or(0, |standing| standing.open_alarms),
-        closed: in_force(&closings).map(|closing| (closing.on, closing.reason)),
-        damaged: false,
-    };
-    Ok((line, lasts))
 }
 
 /// Adds a patient with a code. The name is stored only here; it is never on a card or in a summary.

@@ -2,10 +2,9 @@
 //! patient a report.
 
 use super::{issuing, reporting, rows};
-use crate::{ActionResult, DataFolder, Moment, card_catalogue, platform, refuse};
+use crate::{ActionResult, DataFolder, Moment, Saved, card_catalogue, platform, refuse};
 use paper::{Diary, HandOut};
 use std::path::Path;
-use wire::patient::Saved;
 use wire::visiting::{PrintRequest, Printed};
 
 /// Saves a PDF file at `out`, or in the folder for saved files under a name that says nothing of the patient. On the paper stand the patient's

@@ -2,7 +2,7 @@
 
 use super::rows::{self, Patient};
 use super::{lock, reviewing, visiting};
-use crate::{ActionResult, DataFolder, Moment, platform};
+use crate::{ActionResult, DataFolder, Moment, Saved, platform};
 use exercises::alarm::Trouble;
 use exercises::catalogue::{ExerciseId, Region};
 use exercises::id::{ActivityId, ComplaintId, ItemId};
@@ -14,7 +14,6 @@ use format::review_csv::{self, Reported};
 use std::path::Path;
 use wire::Failure;
 use wire::clinic::ReviewPage;
-use wire::patient::Saved;
 pub use wire::visiting::RecordForm;
 use wire::visiting::RecordRequest;
 use words::review::Names;

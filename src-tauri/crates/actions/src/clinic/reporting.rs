@@ -1,17 +1,14 @@
 //! What a clinic writes about a patient, on paper: a report at any time, and a letter at the end of the treatment.
 
 use super::{reviewing, rows, visiting};
-use crate::{ActionResult, DataFolder, Moment, platform, refuse};
+use crate::{ActionResult, DataFolder, Moment, Saved, platform, refuse};
 use exercises::visit::VisitFault;
 use paper::{Letter, Paper, Report};
 use std::path::Path;
 use wire::Failure;
+pub use wire::cases::MAX_OWN_TEXT;
 use wire::clinic::ReviewPage;
-use wire::patient::Saved;
 use wire::visiting::VisitPage;
-
-/// The most that a clinician adds to a letter, in characters of all lines together.
-pub const MAX_OWN_TEXT: usize = 2_000;
 
 /// The report on a patient as a PDF file.
 ///

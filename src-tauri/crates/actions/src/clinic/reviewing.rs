@@ -81,39 +81,40 @@ fn of_summaries(
 ) -> ActionResult<Option<Review>> {
     let left_out = devices::left_out(folder, patient)?;
     let counted: Vec<Summary> = received.iter().filter(|summary| !left_out.contains(&summary.log)).cloned().collect();
-    build(folder, patient, &as_known(patient, &counted, today), norms)
+    build(patient, &catalogue(folder, patient), &as_known(patient, &counted, today), norms)
 }
 
-/// How the patient stands, as the review says it too, and whether that stays so on later days: it does unless a device's clock was ahead.
+/// How the patient stands, as the review of these summaries says it too, and whether that stays so on later days: it does unless a
+/// device's clock was ahead.
 ///
 /// # Errors
 /// As for [`review()`].
-pub(super) fn standing(folder: &DataFolder, patient: &Patient, today: NaiveDate) -> ActionResult<(Option<Standing>, bool)> {
-    let left_out = devices::left_out(folder, patient)?;
-    let mut received = rows::summaries(folder, patient)?;
-    received.retain(|summary| !left_out.contains(&summary.log));
+pub(super) fn standing<'s>(
+    patient: &Patient,
+    counted: impl Iterator<Item = &'s Summary>,
+    today: NaiveDate,
+) -> ActionResult<(Option<Standing>, bool)> {
     let Some(newest) = patient.newest() else { return Ok((None, true)) };
     let day = DayNumber::of(today, newest.plan.header.start);
-    let known: Vec<Cow<'_, Summary>> =
-        received.iter().map(|summary| day.map_or(Cow::Borrowed(summary), |day| as_known_on(summary, day))).collect();
+    let known: Vec<Cow<'_, Summary>> = counted.map(|summary| one_as_known(summary, day)).collect();
     let lasts = day.is_some() && known.iter().all(|summary| matches!(summary, Cow::Borrowed(_)));
     let stand = || review::standing(&newest.plan, known.iter().map(Cow::as_ref));
     let stands = catch_unwind(AssertUnwindSafe(stand)).map_err(|_| Failure::RecordDamaged { code: patient.code.clone() })?;
     Ok((stands, lasts))
 }
 
-/// Reviews everything that was received before it is kept, also what is left out now.
+/// Reviews everything that was received before it is kept, also what is left out now, with the catalogue of [`catalogue`].
 ///
 /// # Errors
 /// [`Failure::SummaryDamaged`] if that is not possible.
-pub(super) fn could_review(folder: &DataFolder, patient: &Patient, received: &[Summary]) -> ActionResult<()> {
-    build(folder, patient, received, &Norms::built_in()).map(drop).map_err(|_| Failure::SummaryDamaged)
+pub(super) fn could_review(patient: &Patient, catalogue: &Catalogue, received: &[Summary]) -> ActionResult<()> {
+    build(patient, catalogue, received, &Norms::built_in()).map(drop).map_err(|_| Failure::SummaryDamaged)
 }
 
 /// What summaries say comes from outside. If a sum over it fails in spite of all care, that closes this patient's page alone.
-fn build(folder: &DataFolder, patient: &Patient, received: &[Summary], norms: &Norms) -> ActionResult<Option<Review>> {
-    let (revisions, catalogue) = (patient.revisions(), catalogue(folder, patient));
-    let build = || review::build_against(&revisions, &catalogue, received, norms);
+fn build(patient: &Patient, catalogue: &Catalogue, received: &[Summary], norms: &Norms) -> ActionResult<Option<Review>> {
+    let revisions = patient.revisions();
+    let build = || review::build_against(&revisions, catalogue, received, norms);
     catch_unwind(AssertUnwindSafe(build)).map_err(|_| Failure::RecordDamaged { code: patient.code.clone() })
 }
 

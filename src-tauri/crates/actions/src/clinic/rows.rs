@@ -174,15 +174,17 @@ pub(crate) fn packed_summaries(folder: &DataFolder, patient: &Patient) -> Action
 fn bodies(folder: &DataFolder, patient: &Patient) -> ActionResult<Vec<Option<Body>>> {
     let keys = lock::unlocked_keys(folder)?;
     let received = read(folder, |view| table::received::of_patient(view, patient.row))?;
-    let open = |row: &table::received::Received| {
-        let place = sealed::received_place(row.id, row.patient, &row.log, row.counter);
-        let packed = rows::open(keys, &place, &row.sealed).ok()?;
-        let log = sealed::log_of(row)?;
-        // The contents say by their keys of which version they are.
-        let version = format::summary::VERSION;
-        Some(Body { plan: patient.plan()?, log, counter: row.counter, packed, version })
-    };
-    Ok(received.iter().map(open).collect())
+    Ok(received.iter().map(|row| open_body(keys, patient, row)).collect())
+}
+
+/// The contents of a received summary of this patient; `None` if it does not open.
+pub(super) fn open_body(keys: &Keys, patient: &Patient, row: &table::received::Received) -> Option<Body> {
+    let place = sealed::received_place(row.id, row.patient, &row.log, row.counter);
+    let packed = rows::open(keys, &place, &row.sealed).ok()?;
+    let log = sealed::log_of(row)?;
+    // The contents say by their keys of which version they are.
+    let version = format::summary::VERSION;
+    Some(Body { plan: patient.plan()?, log, counter: row.counter, packed, version })
 }
 
 pub(super) fn read<T>(folder: &DataFolder, look: impl FnOnce(&View<'_>) -> Result<T, StoreError>) -> ActionResult<T> {

@@ -1,12 +1,11 @@
 //! The clinic's keys outside its data folder: as a file and as a sheet of paper, under a passphrase of their own.
 
 use super::{clinicians, lock, passphrase, renewing, rows};
-use crate::{ActionResult, DataFolder, Moment, platform, refuse};
+use crate::{ActionResult, DataFolder, Moment, Saved, platform, refuse};
 use pictures::qr::{self, Code};
 use std::path::PathBuf;
 use store::table;
 use vault::{IdentityText, Keys, KeysFault};
-use wire::patient::Saved;
 use wire::{Failure, Secret};
 use words::{Key, Words};
 

@@ -2,7 +2,7 @@
 
 use super::own_exercises::settle;
 use super::{drafting, lock, own_catalogue, rows, sealed};
-use crate::{ActionResult, DataFolder, Moment, platform, refuse};
+use crate::{ActionResult, DataFolder, Moment, Saved, platform, refuse};
 use exercises::catalogue::ExerciseId;
 use exercises::id::PlanId;
 use exercises::plan::check::{self, Problem};
@@ -14,7 +14,6 @@ use store::table::plan_set::Row;
 use store::{StoreError, table};
 use wire::Failure;
 use wire::clinic::AskKeep;
-use wire::patient::Saved;
 use wire::prescribing::{ImportSetRequest, MAX_SETS, SaveSetRequest, SetLine, SetUsed, UseSetRequest};
 
 /// A set that opens, with the row that it is in.

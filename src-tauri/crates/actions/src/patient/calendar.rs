@@ -1,13 +1,12 @@
 //! Exports the coming slots for another calendar.
 
 use super::plans;
-use crate::{ActionResult, DataFolder, Moment, platform};
+use crate::{ActionResult, DataFolder, Moment, Saved, platform};
 use exercises::id::PlanId;
 use exercises::remind::{PlanInForce, weekly};
 use format::calendar::{self, Head};
 use std::path::Path;
 use wire::Failure;
-use wire::patient::Saved;
 use words::Key;
 
 /// Writes the coming slots of all plans, or of one, to `path`, or into the folder for saved files.

@@ -3,7 +3,7 @@
 use super::plans::{self, FollowedPlan};
 use super::reminders;
 use crate::data_folder::settle_in;
-use crate::{ActionResult, DataFolder, Moment, platform, refuse};
+use crate::{ActionResult, DataFolder, Moment, Saved, platform, refuse};
 use chrono::Duration;
 use exercises::summary::{ItemDay, MAX_DAYS, Period, Sealing, reduce};
 use format::own_data::{OwnData, PlanData, files};
@@ -12,7 +12,6 @@ pub use store::WebView;
 use wire::Failure;
 use wire::app::{AppState, Role};
 use wire::device::EraseRequest;
-use wire::patient::Saved;
 
 /// Writes everything into a new folder at `dir`, or into a new one in the folder for saved files.
 ///

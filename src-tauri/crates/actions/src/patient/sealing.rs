@@ -1,7 +1,7 @@
 //! Creates the encrypted summary for the visit.
 
 use super::plans::{self, FollowedPlan};
-use crate::{ActionResult, DataFolder, Moment, platform, refuse};
+use crate::{ActionResult, DataFolder, Moment, Saved, platform, refuse};
 use exercises::log::LogEvent;
 use exercises::summary::{MAX_NOTE, Period, Sealing, Summary, reduce};
 use format::frames::FrameFault;
@@ -10,7 +10,7 @@ use pictures::qr::Code;
 use std::path::Path;
 use store::table;
 use wire::Failure;
-use wire::patient::{Saved, SealRequest, SummaryBytes};
+use wire::patient::{SealRequest, SummaryBytes};
 
 /// Pixels per module of the code in a picture that is written: a whole frame is as wide as the screen of a large phone.
 const MODULE_PX: u8 = 8;

@@ -2,9 +2,19 @@
 
 use crate::{ActionResult, refuse};
 use exercises::file_fault::FileFault;
+use serde::Serialize;
 use std::path::{Path, PathBuf};
 use wire::{Failure, Secret};
 use zeroize::Zeroizing;
+
+/// A file that was written.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct Saved {
+    /// Its path.
+    pub path: String,
+    /// Its size, in bytes.
+    pub bytes: u64,
+}
 
 /// Largest size of a picture or card file, in bytes.
 pub const MAX_PICTURE: u64 = pictures::qr::MAX_BYTES;

@@ -21,7 +21,7 @@ fn renew(folder: &mut DataFolder, moment: &str) {
     renewing::renew(folder, &at(moment), &PASSPHRASE.into()).expect("it is the passphrase");
 }
 
-fn try_next(folder: &mut DataFolder, code: &str, moment: &str, dir: &Path) -> Result<IssuedCard, Failure> {
+fn try_next(folder: &mut DataFolder, code: &str, moment: &str, dir: &Path) -> Result<IssuedCard<String>, Failure> {
     let mut prescription = example();
     prescription.confirmed = Some(at(moment).now.date());
     let request = IssueRequest { code: code.into(), prescription };
@@ -29,7 +29,7 @@ fn try_next(folder: &mut DataFolder, code: &str, moment: &str, dir: &Path) -> Re
 }
 
 /// The next card of K17, issued on that day.
-fn next(folder: &mut DataFolder, moment: &str, dir: &Path) -> IssuedCard {
+fn next(folder: &mut DataFolder, moment: &str, dir: &Path) -> IssuedCard<String> {
     try_next(folder, "K17", moment, dir).expect("a plan that may be issued")
 }
 

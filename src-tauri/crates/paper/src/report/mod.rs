@@ -62,6 +62,7 @@ pub fn report(given: &Report<'_>, paper: Paper, words: Words) -> Result<Vec<u8>,
     making.working();
     making.barriers();
     making.last_visit();
+    making.decided();
     making.next();
     making.cautions();
     making.signature();

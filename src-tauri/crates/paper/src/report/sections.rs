@@ -111,6 +111,14 @@ impl Making<'_> {
         self.chapter(&words.report_found_on(&words.date(visit.day)), &lines);
     }
 
+    /// What the plan in force has that the one before it had not: what was decided when it was issued.
+    pub(super) fn decided(&mut self) {
+        let (words, given) = (self.words, self.given);
+        let Some(before) = given.page.earlier.first() else { return };
+        let lines = words.plan_changes(before, given.plan, &given.page.exercises);
+        self.chapter(&words.report_decided_on(&words.date(given.plan.header.issued)), &lines);
+    }
+
     /// What the rules propose, and what the clinician decided instead.
     pub(super) fn next(&mut self) {
         let (words, names) = (self.words, self.names);

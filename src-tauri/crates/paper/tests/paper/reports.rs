@@ -111,6 +111,12 @@ fn both_are_tagged_and_say_the_plan_since_when_and_what_was_found() {
             let (since, until) = (words.date(plan.header.issued), words.date(page.earlier[0].header.issued));
             told.extend([words.report_since(&since, ""), words.report_since(&until, "")]);
             told.push(words.flag(PrescriberFlag::BloodPressure).to_owned());
+            if head == Key::ReportTitle {
+                let changes = words.plan_changes(&page.earlier[0], &plan, &page.exercises);
+                assert!(!changes.is_empty());
+                told.extend(changes);
+                told.push(words.report_decided_on(&since));
+            }
             for one in &told {
                 assert!(text.to_lowercase().contains(&squeezed(one).to_lowercase()), "{one} is missing in {text}");
             }

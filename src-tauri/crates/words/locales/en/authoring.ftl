@@ -32,7 +32,6 @@ own-remove-sure = Remove { $name }? Patients who have it on a card keep it. It i
 own-removed = { $name } is removed.
 own-removed-kept = { $name } is no longer offered. It is kept because a card has it.
 own-saved = { $name } is saved. You find it when you make a plan.
-own-file-saved = Saved as { $path }
 sets = Sets of exercises
 sets-what = What you prescribe often, under a name of your own. To save a set, make a plan and press “Save as a set” there.
 sets-none = None yet.

@@ -427,8 +427,7 @@ issued-warning = Anyone who photographs this card can use it. Show it only to th
 issued-code = The card as a code
 issued-text = The card as text
 issued-copy = Copy text
-# A list of paths follows.
-issued-files = Saved to
+issued-files = Files of this card
 # $n (Number)
 issued-version = QR version { $n }
 # Beside the codes of a card, which are shown one at a time. $n (Number): 2 to 8.
@@ -483,6 +482,14 @@ case-close-why = Why
 case-close-words = More about it (optional)
 case-close-words-needed = In other words
 case-reopen = Open the case again
+case-letter = Closing letter
+case-letter-what = One or two pages for whoever treats the patient from now on: the course, what was measured at the first and at the last visit, and what the patient goes on with. It names the patient by the code alone.
+case-letter-own = What you add (optional)
+# $most (Number): 2000.
+case-letter-own-hint = A new line begins a paragraph. Up to { $most } characters.
+# $n (Number): more than $most. $most (Number): 2000.
+case-letter-too-long = These are { $n } characters. Up to { $most } fit.
+case-letter-save = Save the letter (PDF)
 close-finished = treatment is finished
 close-sent-on = sent on to somebody else
 close-stopped-coming = stopped coming

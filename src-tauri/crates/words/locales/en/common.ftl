@@ -222,10 +222,9 @@ data-put-back-clinic = These data were put back to an earlier state. Patients, c
 backup-title = Backup
 backup-what-patient = A backup is one file with everything that is saved here. Anyone who has the file can read it.
 backup-what-clinic = A backup is one file with everything that is saved here. It is encrypted, and opens with the passphrase of the day on which it was made.
-backup-last = Last automatic backup: { $date }, in { $folder }.
+backup-last = Last automatic backup: { $date }, { $place }.
 backup-none = No automatic backup yet. One is made each day on which you use the program.
 backup-save = Save a backup now
-backup-saved = Saved as { $path }.
 # A button that unfolds the next.
 backup-restore = Restore a backup
 backup-restore-what = A backup takes the place of everything that is saved here. What is here now is kept in the data folder under another name.
@@ -241,4 +240,4 @@ go-on = Go on
 salvage-title = Save what can be read
 salvage-what = Everything that can still be read is saved, and you are told what is lost. The damaged file is kept.
 backup-restored = The backup was restored.
-backup-restored-over = The backup was restored. The data that were here before are kept in { $before }.
+backup-restored-over = The backup was restored. The data that were here before are kept as { $before }.

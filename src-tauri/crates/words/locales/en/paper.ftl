@@ -96,6 +96,8 @@ report-measured-at-home = Measured at home
 # $n (Number)
 report-times = { $what } ({ $n })
 report-found-on = Found at the visit on { $date }
+# What changed with the plan that was issued on that day.
+report-decided-on = Decided on { $date }, and in the plan since
 report-proposed = Proposed by the program, and decided
 # $advice: "Progress"; $reason: what the clinician wrote.
 report-decided = The clinician did not follow “{ $advice }”: { $reason }

@@ -761,11 +761,9 @@ no-reminder = No reminder in the next two weeks.
 mine-title = Your data
 mine-save = Export my data
 mine-what = Your plans and everything you recorded, as text and as tables, in a new folder. Anyone who gets the folder can read it.
-mine-saved = Saved in { $folder }.
 calendar-title = Another calendar
 calendar-save = Save the times for a calendar
 calendar-what = A file for a phone's calendar, to remind you on a device without Carryover. It says nothing about exercises, and nothing comes back from it. Try one reminder first: some calendars ignore reminders from files.
-calendar-saved = Saved as { $file }.
 # An optional code for the window.
 screen-lock-title = Screen lock
 screen-lock-what = With a code, this window shows nothing until you enter it: when Carryover starts, after five minutes without use, and when you lock it. An exercise in progress is not interrupted. Reminders still come.

@@ -32,7 +32,6 @@ own-remove-sure = ¿Quitar { $name }? Quienes lo tienen en una tarjeta lo conser
 own-removed = { $name } se ha quitado.
 own-removed-kept = { $name } ya no se ofrece. Se conserva porque está en una tarjeta.
 own-saved = { $name } está guardado. Lo encontrará al hacer un plan.
-own-file-saved = Guardado como { $path }
 sets = Conjuntos de ejercicios
 sets-what = Lo que receta a menudo, con un nombre suyo. Para guardar un conjunto, haga un plan y pulse allí «Guardar como conjunto».
 sets-none = Todavía ninguno.

@@ -402,7 +402,7 @@ issued-warning = Cualquiera que fotografíe esta tarjeta puede usarla. Muéstrel
 issued-code = La tarjeta como código
 issued-text = La tarjeta como texto
 issued-copy = Copiar el texto
-issued-files = Guardado en
+issued-files = Archivos de esta tarjeta
 issued-version = QR versión { $n }
 # Junto a los códigos de una tarjeta, que se muestran de uno en uno. $n (Number): de 2 a 8.
 issued-codes = La tarjeta se muestra en { $n } códigos. El dispositivo del paciente los lee todos, en cualquier orden.
@@ -454,6 +454,14 @@ case-close-why = Motivo
 case-close-words = Más detalles (puede dejarlo vacío)
 case-close-words-needed = Con otras palabras
 case-reopen = Abrir el caso de nuevo
+case-letter = Carta de fin de tratamiento
+case-letter-what = Una o dos páginas para quien trate al paciente a partir de ahora: la evolución, lo que se midió en la primera visita y en la última, y con qué sigue el paciente. Solo nombra al paciente por su código.
+case-letter-own = Lo que usted añade (opcional)
+# $most (Number): 2000.
+case-letter-own-hint = Cada línea nueva empieza un párrafo. Hasta { $most } caracteres.
+# $n (Number): más que $most. $most (Number): 2000.
+case-letter-too-long = Son { $n } caracteres. Caben hasta { $most }.
+case-letter-save = Guardar la carta (PDF)
 close-finished = tratamiento terminado
 close-sent-on = derivado a otra persona
 close-stopped-coming = dejó de venir

@@ -207,10 +207,9 @@ data-put-back-clinic = Estos datos han vuelto a un estado anterior. Faltan los p
 backup-title = Copia de seguridad
 backup-what-patient = Una copia de seguridad es un archivo con todo lo que hay guardado aquí. Cualquiera que tenga el archivo puede leerlo.
 backup-what-clinic = Una copia de seguridad es un archivo con todo lo que hay guardado aquí. Está cifrada y se abre con la frase de contraseña del día en que se hizo.
-backup-last = Última copia automática: { $date }, en { $folder }.
+backup-last = Última copia automática: { $date }, { $place }.
 backup-none = Todavía no hay ninguna copia automática. Se hace una cada día que usa el programa.
 backup-save = Guardar una copia ahora
-backup-saved = Guardada como { $path }.
 # A button that unfolds the next.
 backup-restore = Recuperar una copia de seguridad
 backup-restore-what = La copia sustituye todo lo que hay guardado aquí. Lo que hay ahora se conserva en la carpeta de datos con otro nombre.
@@ -226,4 +225,4 @@ go-on = Continuar
 salvage-title = Salvar lo que se pueda leer
 salvage-what = Se guarda todo lo que aún se puede leer y se indica lo que se ha perdido. El archivo dañado se conserva.
 backup-restored = Se ha recuperado la copia de seguridad.
-backup-restored-over = Se ha recuperado la copia de seguridad. Los datos que había antes se conservan en { $before }.
+backup-restored-over = Se ha recuperado la copia de seguridad. Los datos que había antes se conservan como { $before }.

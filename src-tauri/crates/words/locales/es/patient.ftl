@@ -676,11 +676,9 @@ no-reminder = No hay recordatorios en las próximas dos semanas.
 mine-title = Sus datos
 mine-save = Exportar mis datos
 mine-what = Sus planes y todo lo que usted registró, como texto y como tablas, en una carpeta aparte. Cualquiera que tenga la carpeta puede leerla.
-mine-saved = Guardado en { $folder }.
 calendar-title = En un dispositivo sin Carryover
 calendar-save = Guardar las horas para un calendario
 calendar-what = Un archivo que puede abrir el calendario de un teléfono, para que le avise cuando no tenga este programa a mano. No menciona los ejercicios y no devuelve ningún dato. Pruebe antes con un recordatorio: algunos calendarios no los muestran.
-calendar-saved = Guardado como { $file }.
 # An optional code for the window.
 screen-lock-title = Bloqueo de pantalla
 screen-lock-what = Con un código, esta ventana no muestra nada hasta que usted lo escribe: al abrir Carryover, tras cinco minutos sin usarlo y cuando usted la bloquea. Un ejercicio en curso no se interrumpe. Los recordatorios siguen llegando.

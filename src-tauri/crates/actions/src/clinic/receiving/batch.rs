@@ -1,49 +1,29 @@
-//! Takes in a number of summaries at once: all of them are looked at first, and what is new is written in one transaction.
+//! Takes in a number of summaries at once: all of them are looked at first, patient by patient, and what is new is written in one
+//! transaction.
 
+use super::of_patient::{Arrived, Found, Looked, OfPatient, Said, Stored, ToKeep};
 use super::opening;
 use super::sorting::IncomingSummary;
 use crate::clinic::rows::{self, Patient};
-use crate::clinic::{cases, devices, lock, numbering, reviewing, sealed};
-use crate::{ActionResult, DataFolder, Moment};
+use crate::clinic::{cases, devices, digests, lock, reviewing, sealed, threads};
+use crate::{ActionResult, DataFolder, Moment, refuse};
 use chrono::NaiveDate;
-use exercises::closing::in_force;
-use exercises::id::{LogId, PlanId};
-use exercises::summary::Summary;
-use exercises::summary::union::{self, ArrivalEffect};
-use exercises::time::DayNumber;
-use format::devices::Device;
-use std::borrow::Cow;
+use exercises::id::PlanId;
 use std::collections::BTreeMap;
-use std::collections::btree_map::Entry;
 use store::table;
-use vault::summary::{Opener, Unsealed};
+use vault::summary::Opener;
 use wire::Failure;
-use wire::receiving::{Outcome, Receipt, ReceiptNotice};
+use wire::clinic::PatientLine;
+use wire::receiving::{Outcome, Receipt};
 
-/// A summary that is to be kept.
-struct ToKeep {
-    patient: i64,
-    log: LogId,
-    counter: u32,
-    /// Its contents, as the patient's copy packed them.
-    packed: Vec<u8>,
-    /// The devices that were known before it.
-    devices: Vec<Device>,
-}
-
-/// What was received from a patient before, and what is about to be kept.
-struct History {
-    received: Vec<Summary>,
-    devices: Vec<Device>,
-    /// Since when the case is closed; `None` if it is open.
-    closed_on: Option<NaiveDate>,
-}
-
-/// What was found out so far.
-struct Batch {
-    today: NaiveDate,
-    patients: BTreeMap<PlanId, (Patient, Option<History>)>,
-    to_keep: Vec<ToKeep>,
+/// What was found out about all summaries.
+struct Looks {
+    /// What is said of each summary, in their order, and what of it is to be kept.
+    summaries: Vec<(ActionResult<Said>, Option<ToKeep>)>,
+    /// The patients' lines of the list, once all that is to be kept is kept.
+    lines: Vec<(i64, PatientLine, bool)>,
+    /// The store's state by others before anything was read for it.
+    state: u32,
 }
 
 /// Looks at each summary, keeps those that tell something new, and returns a receipt for each in their order. What is refused changes
@@ -52,30 +32,98 @@ struct Batch {
 /// # Errors
 /// The store is locked.
 pub(super) fn take_in(folder: &mut DataFolder, moment: &Moment, incoming: &[IncomingSummary]) -> ActionResult<Vec<Receipt>> {
-    let opener = Opener::of(lock::unlocked_keys(folder)?);
-    let bytes: Vec<Option<&[u8]>> = incoming.iter().map(|one| one.sealed.as_deref().ok()).collect();
-    let opened = opening::unseal(&opener, &bytes);
     let today = moment.now.date();
-    let mut batch = Batch { today, patients: BTreeMap::new(), to_keep: Vec::new() };
+    let Looks { summaries, lines, state } = look_at(folder, today, incoming)?;
     let mut receipts: Vec<Receipt> = Vec::with_capacity(incoming.len());
-    for (IncomingSummary { file, sealed, .. }, opened) in incoming.iter().zip(opened) {
-        let done = match (sealed, opened) {
-            (Err(failure), _) => Err(failure.clone()),
-            (Ok(_), Some(opened)) => {
-                opened.map_err(|fault| opening::refusal(file, fault)).and_then(|one| batch.look_at(folder, file, one))
-            }
-            (Ok(_), None) => Err(Failure::SummaryForeign),
-        };
-        let (outcome, notices) = done.unwrap_or_else(|failure| (Outcome::Refused(failure), Vec::new()));
+    let mut to_keep = Vec::new();
+    for (IncomingSummary { file, .. }, (said, kept)) in incoming.iter().zip(summaries) {
+        let (outcome, notices) = said.unwrap_or_else(|failure| (Outcome::Refused(failure), Vec::new()));
         receipts.push(Receipt { file: file.clone(), outcome, notices });
+        to_keep.extend(kept);
     }
-    if let Err(failure) = keep(folder, today, &batch.to_keep) {
-        let new = |receipt: &&mut Receipt| matches!(receipt.outcome, Outcome::New { .. } | Outcome::Filled { .. });
-        for receipt in receipts.iter_mut().filter(new) {
-            (receipt.outcome, receipt.notices) = (Outcome::Refused(failure.clone()), Vec::new());
+    match keep(folder, today, &to_keep) {
+        Ok(()) => keep_lines(folder, today, lines, state),
+        Err(failure) => {
+            let new = |receipt: &&mut Receipt| matches!(receipt.outcome, Outcome::New { .. } | Outcome::Filled { .. });
+            for receipt in receipts.iter_mut().filter(new) {
+                (receipt.outcome, receipt.notices) = (Outcome::Refused(failure.clone()), Vec::new());
+            }
         }
     }
     Ok(receipts)
+}
+
+fn look_at(folder: &DataFolder, today: NaiveDate, incoming: &[IncomingSummary]) -> ActionResult<Looks> {
+    let keys = lock::unlocked_keys(folder)?;
+    let state = folder.home.store().state_by_others().map_err(refuse::store(folder.home.dir()))?;
+    let bytes: Vec<Option<&[u8]>> = incoming.iter().map(|one| one.sealed.as_deref().ok()).collect();
+    let opened = opening::unseal(&Opener::of(keys), &bytes);
+    let mut by_plan: BTreeMap<PlanId, Vec<Arrived<'_>>> = BTreeMap::new();
+    let mut summaries: Vec<(ActionResult<Said>, Option<ToKeep>)> = Vec::with_capacity(incoming.len());
+    for (place, (IncomingSummary { file, sealed }, opened)) in incoming.iter().zip(opened).enumerate() {
+        let failure = match (sealed, opened) {
+            (Err(failure), _) => failure.clone(),
+            (Ok(_), Some(Err(fault))) => opening::refusal(file, fault),
+            (Ok(_), None) => Failure::SummaryForeign,
+            (Ok(_), Some(Ok(unsealed))) => {
+                by_plan.entry(unsealed.plan()).or_default().push(Arrived { place, file, unsealed });
+                // Stands until the patient's turn has come.
+                Failure::SummaryUnknownPlan
+            }
+        };
+        summaries.push((Err(failure), None));
+    }
+    let jobs = by_plan.into_iter().map(|(plan, arrived)| of_patient(folder, plan, arrived));
+    let found = threads::each(jobs, |job| match job {
+        Ok(of_patient) => of_patient.look_at(keys, today),
+        Err((failure, arrived)) => refused(&failure, &arrived),
+    });
+    let mut lines = Vec::new();
+    for Found { looked, line } in found {
+        lines.extend(line);
+        looked.into_iter().for_each(|Looked { place, said, to_keep }| summaries[place] = (said, to_keep));
+    }
+    Ok(Looks { summaries, lines, state })
+}
+
+/// Keeps the lines of the list, unless somebody else has changed the store meanwhile: the next list then opens nobody's summaries for
+/// what was received. That they cannot be stored is no reason to refuse anything.
+fn keep_lines(folder: &mut DataFolder, today: NaiveDate, lines: Vec<(i64, PatientLine, bool)>, state: u32) {
+    if lines.is_empty() || folder.home.store().state_by_others().ok() != Some(state) {
+        return;
+    }
+    let mut known = folder.known_lines.borrow_mut();
+    known.hold_for(state);
+    lines.into_iter().for_each(|(row, line, lasts)| known.keep(row, line, today, lasts));
+    drop(known);
+    let _ = digests::store(folder);
+}
+
+/// What came from the patient to whom the plan belongs, with what is stored of them.
+fn of_patient<'b>(
+    folder: &'b DataFolder,
+    plan: PlanId,
+    arrived: Vec<Arrived<'b>>,
+) -> Result<OfPatient<'b>, (Failure, Vec<Arrived<'b>>)> {
+    match rows::patient_of_plan(folder, plan).and_then(|patient| patient.ok_or(Failure::SummaryUnknownPlan)) {
+        Ok(patient) => {
+            let (catalogue, stored) = (reviewing::catalogue(folder, &patient), stored(folder, &patient));
+            Ok(OfPatient { patient, catalogue, stored, arrived })
+        }
+        Err(failure) => Err((failure, arrived)),
+    }
+}
+
+fn refused(failure: &Failure, arrived: &[Arrived<'_>]) -> Found {
+    let one = |one: &Arrived<'_>| Looked { place: one.place, said: Err(failure.clone()), to_keep: None };
+    Found { looked: arrived.iter().map(one).collect(), line: None }
+}
+
+fn stored(folder: &DataFolder, patient: &Patient) -> ActionResult<Stored> {
+    let received = rows::read(folder, |view| table::received::of_patient(view, patient.row))?;
+    let devices = devices::known_of(folder, patient, received.iter().filter_map(sealed::log_of))?;
+    let closings = cases::closings(folder, patient.row, &patient.code)?;
+    Ok(Stored { received, devices, closings })
 }
 
 /// Writes what is to be kept, all of it or nothing.
@@ -91,109 +139,4 @@ fn keep(folder: &mut DataFolder, today: NaiveDate, all: &[ToKeep]) -> ActionResu
                 .map(drop)
         })
     })
-}
-
-impl Batch {
-    /// What one summary adds to what is known, also from the summaries before it in the batch.
-    fn look_at(&mut self, folder: &DataFolder, file: &str, one: Unsealed) -> ActionResult<(Outcome, Vec<ReceiptNotice>)> {
-        let today = self.today;
-        let (patient, history) = self.patient(folder, one.plan())?;
-        let summary = opening::authentic(lock::unlocked_keys(folder)?, file, &one, patient)?;
-        let day = reviewing::day_of(patient, today);
-        let history = match history {
-            Some(known) => known,
-            none => none.insert(History::of(folder, patient)?),
-        };
-        let gain = gain(&history.received, &summary, day);
-        let mut notices = Vec::new();
-        let ahead_days = reviewing::one_as_known(&summary, day).wrong_clock.ahead_days;
-        let revision = numbering::unknown(patient, std::slice::from_ref(&summary));
-        let mut kept = None;
-        if gain != ArrivalEffect::Known {
-            let (new_device, to_keep) = history.add(folder, patient, summary, one.into_packed(), today)?;
-            notices.extend(new_device.map(|device| ReceiptNotice::NewDevice { device }));
-            kept = Some(to_keep);
-        }
-        if let Some(revision) = revision {
-            notices.push(ReceiptNotice::StoreBehind { revision, next: numbering::next_after(patient, &history.received)? });
-        }
-        notices.extend(history.closed_on.map(|on| ReceiptNotice::CaseClosed { on }));
-        if ahead_days > 0 {
-            notices.push(ReceiptNotice::ClockAhead { days: ahead_days });
-        }
-        let code = patient.code.clone();
-        self.to_keep.extend(kept);
-        let outcome = match gain {
-            ArrivalEffect::New { days } => Outcome::New { code, days },
-            ArrivalEffect::Filled { days } => Outcome::Filled { code, days },
-            ArrivalEffect::Known => Outcome::Known { code },
-        };
-        Ok((outcome, notices))
-    }
-
-    /// The patient to whom the plan belongs, looked up once.
-    fn patient(&mut self, folder: &DataFolder, plan: PlanId) -> ActionResult<&mut (Patient, Option<History>)> {
-        match self.patients.entry(plan) {
-            Entry::Occupied(known) => Ok(known.into_mut()),
-            Entry::Vacant(free) => {
-                let patient = rows::patient_of_plan(folder, plan)?.ok_or(Failure::SummaryUnknownPlan)?;
-                Ok(free.insert((patient, None)))
-            }
-        }
-    }
-}
-
-impl History {
-    fn of(folder: &DataFolder, patient: &Patient) -> ActionResult<History> {
-        let received = rows::summaries(folder, patient)?;
-        let devices = devices::known(folder, patient, &received)?;
-        let closings = cases::closings(folder, patient.row, &patient.code)?;
-        let closed_on = in_force(&closings).map(|closing| closing.on);
-        Ok(History { received, devices, closed_on })
-    }
-
-    /// Adds a summary that tells something new. Returns its device, if that is to be announced, and what is to be kept. After a failure
-    /// everything is as before.
-    fn add(
-        &mut self,
-        folder: &DataFolder,
-        patient: &Patient,
-        summary: Summary,
-        packed: Vec<u8>,
-        today: NaiveDate,
-    ) -> ActionResult<(Option<LogId>, ToKeep)> {
-        let (log, counter) = (summary.log, summary.counter);
-        if self.received.iter().any(|other| (other.log, other.counter) == (log, counter)) {
-            return Err(Failure::SummaryNumberTaken);
-        }
-        self.received.push(summary);
-        if let Err(failure) = reviewing::could_review(folder, patient, &self.received) {
-            self.received.pop();
-            return Err(failure);
-        }
-        let devices = self.devices.clone();
-        let is_new = devices.iter().all(|device| device.log != log);
-        if is_new {
-            self.devices.push(Device { log, first_seen: Some(today), left_out: false });
-        }
-        let announced = (is_new && !devices.is_empty()).then_some(log);
-        Ok((announced, ToKeep { patient: patient.row, log, counter, packed, devices }))
-    }
-}
-
-/// What a summary adds, as it is to be read today. One that says only what a clock that was ahead recorded is kept as well.
-fn gain(received: &[Summary], summary: &Summary, day: Option<DayNumber>) -> ArrivalEffect {
-    let raw = union::arrival_effect(received, summary);
-    let as_known: Vec<Cow<'_, Summary>> = received.iter().map(|one| reviewing::one_as_known(one, day)).collect();
-    let new = reviewing::one_as_known(summary, day);
-    let is_plain = |one: &Cow<'_, Summary>| matches!(one, Cow::Borrowed(_));
-    // Read as they are written, they were compared already.
-    if raw == ArrivalEffect::Known || as_known.iter().all(is_plain) && is_plain(&new) {
-        return raw;
-    }
-    let as_known: Vec<Summary> = as_known.into_iter().map(Cow::into_owned).collect();
-    match union::arrival_effect(&as_known, &new) {
-        ArrivalEffect::Known => ArrivalEffect::Filled { days: 0 },
-        gain => gain,
-    }
 }

@@ -5,6 +5,7 @@
 
 mod batch;
 mod listing;
+mod of_patient;
 mod opening;
 mod sorting;
 
@@ -19,7 +20,7 @@ pub use listing::{Listing, MAX_DEPTH, MAX_LISTED, by_name, by_path};
 
 /// The most files of one batch: enough that what each transaction costs does not count, and few enough that somebody who stops does not
 /// wait.
-pub const MAX_BATCH: usize = 250;
+pub const MAX_BATCH: usize = 1000;
 /// The most bytes of one batch, but for its last file.
 const MAX_BATCH_BYTES: usize = 8_388_608;
 
