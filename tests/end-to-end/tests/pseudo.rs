@@ -87,9 +87,11 @@ fn unsaid(text: &str, allowed: &[String]) -> Vec<String> {
     words.filter(said).map(str::to_owned).collect()
 }
 
-/// Whether it is the name of a file, with or without the colon after it.
+/// Whether it is the name of a file, or of a folder with a day in its name; a mark of the sentence may follow it.
 fn is_file(word: &str) -> bool {
-    [".age", ".png", ".pdf"].iter().any(|ending| word.trim_end_matches(':').ends_with(ending))
+    const ENDINGS: [&str; 9] = [".age", ".bin", ".csv", ".db", ".ics", ".json", ".pdf", ".png", ".txt"];
+    let name = word.trim_end_matches([':', '.', ',']);
+    ENDINGS.iter().any(|ending| name.ends_with(ending)) || name.contains("-2027-")
 }
 
 /// Whether it is four groups of four letters and digits.
@@ -134,4 +136,5 @@ fn a_text_outside_the_language_files_is_detected() {
     assert_eq!(unsaid("Stand on one leg: done", &allowed), ["done"]);
     assert_eq!(unsaid("E58 · 3 hòòlds", &allowed), Vec::<String>::new());
     assert_eq!(unsaid("A11-home-2027-03-01.age: received", &allowed), ["received"]);
+    assert_eq!(unsaid("ìn thèè fòòldèèr plan-card-2027-03-01.", &allowed), Vec::<String>::new());
 }
