@@ -41,6 +41,22 @@ fn what_is_received_or_left_out_after_the_list_was_shown_is_in_the_next() {
 }
 
 #[test]
+fn what_is_received_is_stored_for_the_list_at_once() {
+    let dir = tempfile::tempdir().expect("a temporary folder");
+    let cards = two_patients(dir.path());
+    let mut folder = unlocked(dir.path());
+    let outside = Connection::open(dir.path().join("clinic/carryover.db")).expect("a database");
+    let of_k17 = || outside.query_row("SELECT count(*) FROM digest WHERE patient <> ?1", [K18], |row| row.get::<_, u32>(0));
+    assert_eq!(of_k17(), Ok(0));
+    receive(&mut folder, &summary(&dir.path().join("a"), &cards[0]));
+    assert_eq!(of_k17(), Ok(1));
+    drop(folder);
+    let line = |code: &str, covered| (code.to_owned(), covered, false);
+    let again = lines(&unlocked(dir.path()), &at("11-26T08:00"));
+    assert_eq!(again, [line("K17", day("11-25T08:00")), line("K18", None)]);
+}
+
+#[test]
 fn a_card_that_is_damaged_while_the_clinic_is_open_is_seen_at_once() {
     let dir = tempfile::tempdir().expect("a temporary folder");
     two_patients(dir.path());

@@ -26,6 +26,12 @@ struct Looks {
     state: u32,
 }
 
+/// Summaries of a plan that cannot be laid to any patient.
+struct Nobody<'b> {
+    failure: Failure,
+    arrived: Vec<Arrived<'b>>,
+}
+
 /// Looks at each summary, keeps those that tell something new, and returns a receipt for each in their order. What is refused changes
 /// nothing and does not affect the others. If the store cannot be written, nothing is kept, and all that was new is refused for it.
 ///
@@ -76,7 +82,7 @@ fn look_at(folder: &DataFolder, today: NaiveDate, incoming: &[IncomingSummary]) 
     let jobs = by_plan.into_iter().map(|(plan, arrived)| of_patient(folder, plan, arrived));
     let found = threads::each(jobs, |job| match job {
         Ok(of_patient) => of_patient.look_at(keys, today),
-        Err((failure, arrived)) => refused(&failure, &arrived),
+        Err(nobody) => refused(&nobody),
     });
     let mut lines = Vec::new();
     for Found { looked, line } in found {
@@ -99,22 +105,22 @@ fn keep_lines(folder: &mut DataFolder, today: NaiveDate, lines: Vec<(i64, Patien
     let _ = digests::store(folder);
 }
 
-/// What came from the patient to whom the plan belongs, with what is stored of them.
+/// What came from the patient to whom the plan belongs, with what is stored of them; or why it is nobody's.
 fn of_patient<'b>(
     folder: &'b DataFolder,
     plan: PlanId,
     arrived: Vec<Arrived<'b>>,
-) -> Result<OfPatient<'b>, (Failure, Vec<Arrived<'b>>)> {
+) -> Result<OfPatient<'b>, Box<Nobody<'b>>> {
     match rows::patient_of_plan(folder, plan).and_then(|patient| patient.ok_or(Failure::SummaryUnknownPlan)) {
         Ok(patient) => {
             let (catalogue, stored) = (reviewing::catalogue(folder, &patient), stored(folder, &patient));
             Ok(OfPatient { patient, catalogue, stored, arrived })
         }
-        Err(failure) => Err((failure, arrived)),
+        Err(failure) => Err(Box::new(Nobody { failure, arrived })),
     }
 }
 
-fn refused(failure: &Failure, arrived: &[Arrived<'_>]) -> Found {
+fn refused(Nobody { failure, arrived }: &Nobody<'_>) -> Found {
     let one = |one: &Arrived<'_>| Looked { place: one.place, said: Err(failure.clone()), to_keep: None };
     Found { looked: arrived.iter().map(one).collect(), line: None }
 }
