@@ -66,7 +66,7 @@ fn a_closed_case_ends_with_a_letter() {
     let clinic = desktop.unlocked_clinic(SECOND);
     clinic.press("Case of K17");
     clinic.press("Close the case");
-    clinic.see("Closed on 15 March 2027: the treatment is finished.");
+    clinic.see("Closed on 15 March 2027: treatment is finished.");
     clinic.type_into("What you add (optional)", &"x".repeat(2_001));
     clinic.see("These are 2001 characters. Up to 2000 fit.");
     assert!(!clinic.can_press("Save the letter (PDF)"), "there is no room for so much");

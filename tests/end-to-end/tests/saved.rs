@@ -82,7 +82,6 @@ fn what_a_patient_saves_is_named_with_its_place_too() {
     window.look_at_phone_sizes("saved-summary-dark");
     window.press("Back");
     window.press("Your data");
-    window.see("in the folder backups in the data folder of Carryover");
     window.press("Save a backup now");
     window.see("Saved as carryover-backup-2027-03-02.db in your Downloads folder.");
     window.press("Export my data");

@@ -32,7 +32,11 @@ pub fn ShowFile(file: SavedFile) -> impl IntoView {
     // Several files may be told of on one page.
     let label = words.named_text(words.text(Key::SavedShow), &file.name);
     let button = file.number.map(|number| {
-        view! { <button type="button" class="show-file" aria-label=label disabled=app.busy on:click=move |_| show(number)>{words.text(Key::SavedShow)}</button> }
+        view! {
+            <button type="button" class="show-file" aria-label=label disabled=app.busy on:click=move |_| show(number)>
+                {words.text(Key::SavedShow)}
+            </button>
+        }
     });
     let not_shown = move || match shown.get()? {
         Shown::InFolder => None,
