@@ -6,7 +6,8 @@ use words::Key;
 
 use super::AppContext;
 use super::restore::Restore;
-use super::saved::{SavedFiles, ShowFile};
+use super::saved::SavedFiles;
+use super::show_file::ShowFile;
 
 /// The section about backups, for both sides.
 #[component]

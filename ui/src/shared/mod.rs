@@ -23,6 +23,7 @@ pub mod restore;
 pub mod salvage;
 pub mod saved;
 mod screen;
+pub mod show_file;
 pub mod summary_bytes;
 pub mod tick;
 pub mod top;

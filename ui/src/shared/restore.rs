@@ -6,7 +6,7 @@ use web_sys::HtmlInputElement;
 use wire::app::{BackupSource, RestoreBackup, Restored, ShowAppState, ShowBackupDays};
 use words::Key;
 
-use super::saved::ShowFile;
+use super::show_file::ShowFile;
 use super::{AppContext, file, restart};
 
 /// Largest backup that the window reads, in bytes: all of it is in memory at once. The terminal restores larger ones.

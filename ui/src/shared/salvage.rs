@@ -4,7 +4,7 @@ use leptos::prelude::*;
 use wire::app::{Salvage, SalvageReport};
 use words::Key;
 
-use super::saved::ShowFile;
+use super::show_file::ShowFile;
 use super::{AppContext, restart};
 
 /// What it does, the button, and then what was saved and what is lost.
