@@ -40,6 +40,8 @@ pub struct Closing {
     pub words: String,
     /// The day on which the case was opened again; `None` while it is closed.
     pub reopened: Option<NaiveDate>,
+    /// The name of the clinician who closed it, where it is known.
+    pub by: Option<String>,
 }
 
 /// The closing that is in force, of all closings of a case in their order; `None` if the case is open.
@@ -54,7 +56,8 @@ mod tests {
     #[test]
     fn only_the_last_closing_can_be_in_force() {
         let day = NaiveDate::from_ymd_opt(2027, 3, 1).expect("a day");
-        let closing = |reopened| Closing { on: day, reason: CloseReason::Finished, words: String::new(), reopened };
+        let closing =
+            |reopened| Closing { on: day, reason: CloseReason::Finished, words: String::new(), reopened, by: None };
         let (open, closed) = (closing(Some(day)), closing(None));
         assert_eq!(in_force(&[]), None);
         assert_eq!(in_force(&[closed.clone(), open.clone()]), None);

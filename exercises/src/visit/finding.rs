@@ -26,6 +26,8 @@ pub struct VisitEntry {
     pub replaces: Option<u32>,
     /// What was found; `None` where an entry is taken back.
     pub finding: Option<Finding>,
+    /// The name of the clinician who wrote it, where it is known.
+    pub by: Option<String>,
 }
 
 /// What was found at a visit.

@@ -13,6 +13,19 @@ pub struct Visit {
     pub found: Vec<Found>,
 }
 
+impl Visit {
+    /// The names of the clinicians who noted what was found, as far as they are known, in the order in which they did.
+    pub fn by(&self) -> Vec<String> {
+        let mut names: Vec<String> = Vec::new();
+        for name in self.found.iter().filter_map(|found| found.by.as_ref()) {
+            if !names.contains(name) {
+                names.push(name.clone());
+            }
+        }
+        names
+    }
+}
+
 /// A finding that was taken back.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct TakenBack {
@@ -36,6 +49,10 @@ pub struct Found {
     pub finding: Finding,
     /// Whether it was corrected.
     pub corrected: bool,
+    /// The name of the clinician who first noted it, where it is known.
+    pub by: Option<String>,
+    /// The name of the clinician who corrected it last, where it is known.
+    pub corrected_by: Option<String>,
 }
 
 /// The visits with anything that was not taken back, the newest first. `entries` are in the order of their numbers. An entry that replaces one
@@ -51,6 +68,8 @@ pub fn visits(entries: &[VisitEntry]) -> Vec<Visit> {
             first: line.first,
             finding: line.finding.clone(),
             corrected: line.n != line.first,
+            by: line.by.cloned(),
+            corrected_by: line.corrected_by.cloned(),
         });
         Visit { day, found: found.collect() }
     };
@@ -70,6 +89,8 @@ struct FindingLine<'a> {
     n: u32,
     finding: &'a Finding,
     taken_back: bool,
+    by: Option<&'a String>,
+    corrected_by: Option<&'a String>,
 }
 
 fn lines(entries: &[VisitEntry]) -> Vec<FindingLine<'_>> {
@@ -77,12 +98,21 @@ fn lines(entries: &[VisitEntry]) -> Vec<FindingLine<'_>> {
     for entry in entries {
         match (entry.replaces, entry.finding.as_ref()) {
             (None, Some(finding)) => {
-                lines.push(FindingLine { day: entry.day, first: entry.n, n: entry.n, finding, taken_back: false });
+                lines.push(FindingLine {
+                    day: entry.day,
+                    first: entry.n,
+                    n: entry.n,
+                    finding,
+                    taken_back: false,
+                    by: entry.by.as_ref(),
+                    corrected_by: None,
+                });
             }
             (None, None) => {}
             (Some(of), said) => {
                 if let Some(line) = lines.iter_mut().find(|line| line.n == of && !line.taken_back) {
                     (line.n, line.finding, line.taken_back) = (entry.n, said.unwrap_or(line.finding), said.is_none());
+                    line.corrected_by = entry.by.as_ref();
                 }
             }
         }
@@ -125,7 +155,27 @@ mod tests {
     }
 
     fn entry(n: u32, of: u32, replaces: Option<u32>, finding: Option<Finding>) -> VisitEntry {
-        VisitEntry { n, at: Stamp { utc_ms: i64::from(n), offset_s: 0 }, day: day(of), replaces, finding }
+        VisitEntry { n, at: Stamp { utc_ms: i64::from(n), offset_s: 0 }, day: day(of), replaces, finding, by: None }
+    }
+
+    fn by(name: &str, entry: VisitEntry) -> VisitEntry {
+        VisitEntry { by: Some(name.into()), ..entry }
+    }
+
+    #[test]
+    fn a_visit_names_who_noted_what_was_found_and_who_corrected_it() {
+        let entries = [
+            entry(1, 1, None, note("by nobody that is known")),
+            by("Rowan", entry(2, 1, None, note("one"))),
+            by("Ash", entry(3, 1, None, note("taken back"))),
+            by("Rowan", entry(4, 1, None, note("two"))),
+            by("Ash", entry(5, 1, Some(2), note("one, corrected"))),
+            by("Rowan", entry(6, 1, Some(3), None)),
+        ];
+        let all = visits(&entries);
+        assert_eq!(all[0].by(), ["Rowan"], "nobody is named for what was taken back, or for a correction");
+        let said: Vec<_> = all[0].found.iter().map(|found| (found.by.as_deref(), found.corrected_by.as_deref())).collect();
+        assert_eq!(said, [(None, None), (Some("Rowan"), Some("Ash")), (Some("Rowan"), None)]);
     }
 
     fn note(text: &str) -> Option<Finding> {

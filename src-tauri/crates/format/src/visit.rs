@@ -1,7 +1,7 @@
 //! An entry of a patient's visits as the clinic's store keeps it, encrypted: CBOR with integer keys. It never leaves the clinic in this form.
 //!
 //! Keys: 0 the moment in ms since 1970 UTC, 1 the offset in seconds, 2 the day in days since 1970, 3 the entry that it corrects, 4 the kind of
-//! finding; an entry without a kind takes another back. From 10 on stand the parts of the finding.
+//! finding, 20 the name of the clinician who wrote it; an entry without a kind takes another back. From 10 on stand the parts of the finding.
 
 use crate::cbor::{Malformed, MapIn, MapOut};
 use crate::names::{Named, all, find, name};
@@ -45,6 +45,7 @@ pub fn write(entry: &VisitEntry) -> Result<Vec<u8>, VisitEntryFault> {
         finding.check().map_err(|_| Malformed("finding"))?;
         put(&mut map, finding)?;
     }
+    map.put_some(20, "by", entry.by.as_ref())?;
     Ok(map.finish())
 }
 
@@ -113,7 +114,8 @@ pub fn read(n: u32, bytes: &[u8]) -> Result<VisitEntry, VisitEntryFault> {
     if finding.as_ref().is_some_and(|finding| finding.check().is_err()) {
         return Err(Malformed("finding").into());
     }
-    Ok(VisitEntry { n, at, day, replaces: map.some(3, "replaces")?, finding })
+    let by = map.some::<&str>(20, "by")?.map(|name| shown(name).into_owned());
+    Ok(VisitEntry { n, at, day, replaces: map.some(3, "replaces")?, finding, by })
 }
 
 fn finding(kind: u8, map: &MapIn<'_>) -> Result<Finding, Malformed> {
@@ -177,7 +179,7 @@ mod tests {
 
     fn entry(finding: Option<Finding>, replaces: Option<u32>) -> VisitEntry {
         let at = Stamp { utc_ms: 1_803_000_000_000, offset_s: 3_600 };
-        VisitEntry { n: 7, at, day: NaiveDate::from_ymd_opt(2027, 2, 19).expect("a date"), replaces, finding }
+        VisitEntry { n: 7, at, day: NaiveDate::from_ymd_opt(2027, 2, 19).expect("a date"), replaces, finding, by: None }
     }
 
     fn measure(what: Measured, side: Option<BodySide>, tenths: &[i32]) -> Finding {
@@ -214,6 +216,8 @@ mod tests {
             let written = entry(Some(finding), Some(3));
             assert_eq!(read(7, &write(&written).expect("it can be noted")), Ok(written));
         }
+        let named = VisitEntry { by: Some("Rowan Hale".into()), ..entry(Some(Finding::Note("x".into())), None) };
+        assert_eq!(read(7, &write(&named).expect("it can be noted")), Ok(named));
         let taken_back = entry(None, Some(5));
         assert_eq!(read(7, &write(&taken_back).expect("nothing in it")), Ok(taken_back));
     }

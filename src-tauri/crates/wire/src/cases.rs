@@ -7,6 +7,7 @@ use exercises::catalogue::Exercise;
 use exercises::closing::{CloseReason, Closing};
 use exercises::plan::Plan;
 use serde::{Deserialize, Serialize};
+use std::collections::BTreeMap;
 
 /// A patient's case.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -21,6 +22,8 @@ pub struct CasePage {
     pub closings: Vec<Closing>,
     /// The plans as they were issued, the newest one first.
     pub plans: Vec<Plan>,
+    /// The names of the clinicians who issued them, by the plan's revision, where they are known.
+    pub issued_by: BTreeMap<u16, String>,
     /// The exercises of all of them.
     pub exercises: Vec<Exercise>,
     /// How much there is of the patient, which removing erases.

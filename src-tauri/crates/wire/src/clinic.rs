@@ -223,6 +223,8 @@ pub struct DeviceLine {
     pub summaries: u16,
     /// Whether the clinic leaves it out of the review.
     pub left_out: bool,
+    /// The name of the clinician who entered it last, of a diary on paper, where it is known.
+    pub by: Option<String>,
 }
 
 /// What the review says about the store that it is made from.

@@ -26,10 +26,11 @@ impl Words {
             (reason, "") => self.close_reason(reason).to_owned(),
             (reason, words) => self.named_text(self.close_reason(reason), words),
         };
-        match closing.reopened {
+        let line = match closing.reopened {
             None => self.case_closed_on(&on, &reason),
             Some(day) => self.case_closed_and_reopened(&on, &reason, &self.date_in_full(day)),
-        }
+        };
+        closing.by.as_ref().map_or(line.clone(), |name| self.sentences(&[line, self.case_closed_by(name)]))
     }
 
     /// "Calf raise, on two feet: 3 sets of 10; every day at 18:00".

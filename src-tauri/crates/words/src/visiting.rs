@@ -17,6 +17,7 @@ impl Words {
         let mut lines = Vec::new();
         for visit in &page.visits {
             lines.push(self.date(visit.day));
+            lines.extend(self.noted_by(visit).map(|line| format!("  {line}")));
             for found in &visit.found {
                 lines.push(format!("  {:>3}  {}", found.n, self.found(page, visit, found)));
             }
@@ -26,6 +27,12 @@ impl Words {
         }
         lines.extend((page.unreadable > 0).then(|| self.visit_unreadable(page.unreadable)));
         lines.join("\n")
+    }
+
+    /// Who noted what was found at a visit; `None` if nobody is known.
+    pub fn noted_by(self, visit: &Visit) -> Option<String> {
+        let names = visit.by();
+        (!names.is_empty()).then(|| self.visit_noted_by(&self.list(&names)))
     }
 
     /// A finding as one line: "Turning the head, left, before treatment: 45°. +10° since 3 March."
@@ -54,7 +61,16 @@ impl Words {
                 self.visit_overridden(&item, self.advice(one.proposed), &one.reason)
             }
         };
-        if found.corrected { self.visit_corrected(&line) } else { line }
+        // Of a visit with several clinicians, each finding says whose it is.
+        let line = match &found.by {
+            Some(name) if visit.by().len() > 1 => self.visit_found_by(&line, name),
+            _ => line,
+        };
+        match found.corrected_by.as_ref().filter(|name| found.by.as_ref() != Some(name)) {
+            Some(name) => self.visit_corrected_by(&line, name),
+            None if found.corrected => self.visit_corrected(&line),
+            None => line,
+        }
     }
 
     /// "Lower back, left".

@@ -29,7 +29,7 @@ pub fn Case(page: CasePage) -> impl IntoView {
                 })}
             </Head>
             <div class="two">
-                <Plans code=page.code.clone() plans=page.plans exercises=page.exercises/>
+                <Plans code=page.code.clone() plans=page.plans issued_by=page.issued_by exercises=page.exercises/>
                 <div class="stack-8">
                     <CloseOrReopen code=page.code.clone() closings=page.closings/>
                     {has_plan.then(|| view! { <Letter code=page.code.clone()/> })}

@@ -3,6 +3,7 @@
 use exercises::catalogue::Exercise;
 use exercises::plan::Plan;
 use leptos::prelude::*;
+use std::collections::BTreeMap;
 use wire::cases::{IssuedRevision, ShowIssued};
 use words::Key;
 
@@ -10,13 +11,14 @@ use crate::clinic::context::{ClinicContext, Page};
 
 /// The newest first: number, days, items with dose and times, and what is different from the one before.
 #[component]
-pub fn Plans(code: String, plans: Vec<Plan>, exercises: Vec<Exercise>) -> impl IntoView {
+pub fn Plans(code: String, plans: Vec<Plan>, issued_by: BTreeMap<u16, String>, exercises: Vec<Exercise>) -> impl IntoView {
     let words = ClinicContext::current().app.words();
     let none = plans.is_empty().then(|| view! { <p class="empty">{words.text(Key::CasePlansNone)}</p> });
     let cards = plans.iter().enumerate().map(|(place, plan)| {
         let changes = plans.get(place + 1).map(|before| words.plan_changes(before, plan, &exercises));
         let items = plan.prescription.items.iter().map(|item| words.issued_item(item, &exercises)).collect();
-        view! { <Issued code=code.clone() plan=plan.clone() newest=place == 0 items changes/> }
+        let by = issued_by.get(&plan.header.revision).map(|name| words.case_plan_by(name));
+        view! { <Issued code=code.clone() plan=plan.clone() newest=place == 0 by items changes/> }
     });
     view! {
         <section class="stack-5" aria-label=words.text(Key::CasePlans)>
@@ -28,7 +30,14 @@ pub fn Plans(code: String, plans: Vec<Plan>, exercises: Vec<Exercise>) -> impl I
 }
 
 #[component]
-fn Issued(code: String, plan: Plan, newest: bool, items: Vec<String>, changes: Option<Vec<String>>) -> impl IntoView {
+fn Issued(
+    code: String,
+    plan: Plan,
+    newest: bool,
+    by: Option<String>,
+    items: Vec<String>,
+    changes: Option<Vec<String>>,
+) -> impl IntoView {
     let context = ClinicContext::current();
     let words = context.app.words();
     let revision = plan.header.revision;
@@ -49,6 +58,7 @@ fn Issued(code: String, plan: Plan, newest: bool, items: Vec<String>, changes: O
         <article class="sheet stack issued-plan">
             <h3>{words.case_plan_line(revision, &days[0], &days[1])}
                 {newest.then(|| view! { " · "<strong class="news">{words.text(Key::CasePlanNewest)}</strong> })}</h3>
+            {by.map(|by| view! { <p class="small soft">{by}</p> })}
             {list(items)}
             {changes}
             <button type="button" aria-label=words.case_plan_show_n(revision) disabled=context.app.busy on:click=show>

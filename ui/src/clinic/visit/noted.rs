@@ -73,5 +73,6 @@ fn Findings(visit: Visit) -> impl IntoView {
         }
     };
     let rows = visit.found.iter().map(row).collect_view();
-    view! { <ul class="findings">{rows}</ul> }
+    let by = words.noted_by(&visit).map(|by| view! { <p class="small soft">{by}</p> });
+    view! { {by}<ul class="findings">{rows}</ul> }
 }

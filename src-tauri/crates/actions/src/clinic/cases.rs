@@ -1,14 +1,16 @@
 //! A patient's case: closing it and opening it again, another code or name, and the plans that were issued.
 
 use super::rows::{self, Patient};
-use super::{lock, patients, reviewing, sealed};
+use super::sealed::{self, Sealer};
+use super::{clinicians, lock, patients, reviewing};
 use crate::patient::plans;
 use crate::{ActionResult, DataFolder, Moment};
 use exercises::catalogue::Exercise;
 use exercises::closing::{CloseReason, Closing, MAX_CLOSINGS, MAX_WORDS, in_force};
 use exercises::plain_text::is_hidden;
 use exercises::plan::Plan;
-use store::table;
+use format::case::Case;
+use store::{StoreError, Tx, table};
 use wire::Failure;
 use wire::cases::{CasePage, CloseRequest, Held, RenameRequest};
 
@@ -18,7 +20,7 @@ use wire::cases::{CasePage, CloseRequest, Held, RenameRequest};
 /// As for the patient's record.
 pub fn page(folder: &DataFolder, moment: &Moment, code: &str) -> ActionResult<CasePage> {
     let patient = rows::patient(folder, code)?;
-    let closings = closings(folder, patient.row, &patient.code)?;
+    let Case { closings, issued_by, .. } = case(folder, patient.row, &patient.code)?;
     let issued: Vec<Plan> = patient.cards.values().rev().map(|card| card.plan.clone()).collect();
     let known = reviewing::catalogue(folder, &patient);
     let mut exercises: Vec<Exercise> = Vec::new();
@@ -29,7 +31,7 @@ pub fn page(folder: &DataFolder, moment: &Moment, code: &str) -> ActionResult<Ca
     }
     let held = held(folder, &patient)?;
     let Patient { code, name, .. } = patient;
-    Ok(CasePage { code, name, today: moment.now.date(), closings, plans: issued, exercises, held })
+    Ok(CasePage { code, name, today: moment.now.date(), closings, plans: issued, issued_by, exercises, held })
 }
 
 /// How much there is of a patient.
@@ -51,8 +53,8 @@ fn held(folder: &DataFolder, patient: &Patient) -> ActionResult<Held> {
 /// [`Failure::CaseClosed`] if it is closed; [`Failure::CaseWordsMissing`], [`Failure::TextUnfit`], [`Failure::CaseClosedTooOften`].
 pub fn close(folder: &mut DataFolder, moment: &Moment, request: &CloseRequest) -> ActionResult<CasePage> {
     let patient = rows::patient(folder, &request.code)?;
-    let mut closings = closings(folder, patient.row, &patient.code)?;
-    if in_force(&closings).is_some() {
+    let mut case = case(folder, patient.row, &patient.code)?;
+    if in_force(&case.closings).is_some() {
         return Err(Failure::CaseClosed { code: patient.code });
     }
     let words = request.words.trim();
@@ -62,12 +64,13 @@ pub fn close(folder: &mut DataFolder, moment: &Moment, request: &CloseRequest) -
     if request.reason == CloseReason::Other && words.is_empty() {
         return Err(Failure::CaseWordsMissing);
     }
-    if closings.len() >= MAX_CLOSINGS {
+    if case.closings.len() >= MAX_CLOSINGS {
         return Err(Failure::CaseClosedTooOften { most: MAX_CLOSINGS as u8 });
     }
     let (on, reason) = (moment.now.date(), request.reason);
-    closings.push(Closing { on, reason, words: words.to_owned(), reopened: None });
-    put(folder, patient.row, &closings)?;
+    let by = clinicians::own_name(folder)?;
+    case.closings.push(Closing { on, reason, words: words.to_owned(), reopened: None, by });
+    sealed::change(folder, |tx, sealer| put(tx, sealer, patient.row, &case))?;
     page(folder, moment, &patient.code)
 }
 
@@ -77,12 +80,12 @@ pub fn close(folder: &mut DataFolder, moment: &Moment, request: &CloseRequest) -
 /// [`Failure::CaseOpen`] if it is open.
 pub fn reopen(folder: &mut DataFolder, moment: &Moment, code: &str) -> ActionResult<CasePage> {
     let patient = rows::patient(folder, code)?;
-    let mut closings = closings(folder, patient.row, &patient.code)?;
-    match closings.last_mut().filter(|closing| closing.reopened.is_none()) {
+    let mut case = case(folder, patient.row, &patient.code)?;
+    match case.closings.last_mut().filter(|closing| closing.reopened.is_none()) {
         Some(closing) => closing.reopened = Some(moment.now.date()),
         None => return Err(Failure::CaseOpen { code: patient.code }),
     }
-    put(folder, patient.row, &closings)?;
+    sealed::change(folder, |tx, sealer| put(tx, sealer, patient.row, &case))?;
     page(folder, moment, &patient.code)
 }
 
@@ -110,11 +113,33 @@ pub fn rename(folder: &mut DataFolder, moment: &Moment, request: &RenameRequest)
 /// # Errors
 /// [`Failure::RecordDamaged`] if they cannot be read.
 pub(super) fn closings(folder: &DataFolder, patient: i64, code: &str) -> ActionResult<Vec<Closing>> {
+    Ok(case(folder, patient, code)?.closings)
+}
+
+/// A patient's case as it is stored.
+///
+/// # Errors
+/// [`Failure::RecordDamaged`] if it cannot be read.
+pub(super) fn case(folder: &DataFolder, patient: i64, code: &str) -> ActionResult<Case> {
     let keys = lock::unlocked_keys(folder)?;
-    let Some(sealed) = rows::read(folder, |view| table::patient_case::get(view, patient))? else { return Ok(Vec::new()) };
+    let Some(sealed) = rows::read(folder, |view| table::patient_case::get(view, patient))? else {
+        return Ok(Case::default());
+    };
     let plain = vault::rows::open(keys, &sealed::case_place(patient), &sealed).ok();
     let read = plain.and_then(|plain| format::case::read(&plain));
     read.ok_or_else(|| Failure::RecordDamaged { code: code.to_owned() })
+}
+
+/// The case with what the clinician who is in does now, to be stored together with that; `None` if nobody has a name.
+pub(super) fn noting_who(
+    folder: &DataFolder,
+    patient: &Patient,
+    note: impl FnOnce(&mut Case, String),
+) -> ActionResult<Option<Case>> {
+    let Some(name) = clinicians::own_name(folder)? else { return Ok(None) };
+    let mut case = case(folder, patient.row, &patient.code)?;
+    note(&mut case, name);
+    Ok(Some(case))
 }
 
 /// Refuses what only an open case takes.
@@ -128,11 +153,9 @@ pub(super) fn must_be_open(folder: &DataFolder, patient: &Patient) -> ActionResu
     }
 }
 
-fn put(folder: &mut DataFolder, patient: i64, closings: &[Closing]) -> ActionResult<()> {
-    sealed::change(folder, |tx, sealer| {
-        let before = table::patient_case::get(tx, patient)?;
-        let sealed =
-            sealer.replace(patient, &sealed::case_place(patient), before.as_deref(), &format::case::write(closings));
-        table::patient_case::put(tx, patient, &sealed)
-    })
+/// Stores a case, in the transaction of what is noted in it.
+pub(super) fn put(tx: &Tx<'_>, sealer: &mut Sealer<'_>, patient: i64, case: &Case) -> Result<(), StoreError> {
+    let before = table::patient_case::get(tx, patient)?;
+    let sealed = sealer.replace(patient, &sealed::case_place(patient), before.as_deref(), &format::case::write(case));
+    table::patient_case::put(tx, patient, &sealed)
 }

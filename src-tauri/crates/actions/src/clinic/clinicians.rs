@@ -57,6 +57,12 @@ pub(super) fn named(folder: &DataFolder, name: Option<&str>) -> ActionResult<i64
     found.map(|one| one.id).ok_or_else(|| Failure::NoSuchClinician { name: name.to_owned() })
 }
 
+/// The name of the clinician who is in; `None` for the only one who was never asked for it.
+pub(super) fn own_name(folder: &DataFolder) -> ActionResult<Option<String>> {
+    let me = all(folder)?.into_iter().find(|one| one.id == folder.clinician);
+    Ok(me.map(|one| one.name).filter(|name| !name.is_empty()))
+}
+
 fn is_same(one: &str, other: &str) -> bool {
     one.to_lowercase() == other.to_lowercase()
 }

@@ -1,8 +1,8 @@
 //! The devices that a patient's summaries came from. One that somebody else may have made can be left out of the review.
 
-use super::lock;
 use super::rows::{self, Patient};
 use super::sealed::{self, Sealer};
+use super::{cases, lock};
 use crate::{ActionResult, DataFolder};
 use chrono::NaiveDate;
 use exercises::id::LogId;
@@ -36,6 +36,7 @@ pub fn leave_out(folder: &mut DataFolder, code: &str, log: LogId, left_out: bool
 /// The lines of these devices, of which `received` are the summaries.
 pub(super) fn lines(folder: &DataFolder, patient: &Patient, received: &[Summary]) -> ActionResult<Vec<DeviceLine>> {
     let start = patient.newest().map(|card| card.plan.header.start);
+    let diary_by = cases::case(folder, patient.row, &patient.code)?.diary_by;
     let line = |device: Device| {
         let of_it = || received.iter().filter(|summary| summary.log == device.log);
         let until = of_it().map(|summary| summary.until).max().zip(start).map(|(until, start)| until.date(start));
@@ -45,6 +46,7 @@ pub(super) fn lines(folder: &DataFolder, patient: &Patient, received: &[Summary]
             until,
             summaries: u16::try_from(of_it().count()).unwrap_or(u16::MAX),
             left_out: device.left_out,
+            by: diary_by.clone().filter(|_| device.log == LogId::PAPER),
         }
     };
     Ok(known(folder, patient, received)?.into_iter().map(line).collect())

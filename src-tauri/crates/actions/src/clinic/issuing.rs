@@ -166,8 +166,12 @@ fn sign(folder: &DataFolder, patient: &Patient, plan: Plan, catalogue: &Catalogu
 /// Stores the card, and deletes the draft that it was made from.
 fn keep(folder: &mut DataFolder, patient: &Patient, signed: &StoredCard) -> ActionResult<()> {
     let (row, revision) = (patient.row, u32::from(signed.card.plan.header.revision));
+    let by = cases::noting_who(folder, patient, |case, name| {
+        case.issued_by.insert(signed.card.plan.header.revision, name);
+    })?;
     sealed::change(folder, |tx, sealer| {
         drafting::remove(tx, sealer, row)?;
+        by.map_or(Ok(()), |case| cases::put(tx, sealer, row, &case))?;
         let seal = |id| Ok::<_, StoreError>(sealer.seal(row, &sealed::issued_place(id, row, revision), &signed.bytes));
         table::issued::insert(tx, row, revision, seal)?;
         table::setting::put(tx, &unsaved_setting(row), &revision.to_string())

@@ -2,7 +2,7 @@
 //! reviewed, united with what devices report, and handed over like any other.
 
 use super::rows::{self, Patient};
-use super::{devices, reviewing, sealed};
+use super::{cases, devices, reviewing, sealed};
 use crate::{ActionResult, DataFolder, Moment, platform, refuse};
 use exercises::id::LogId;
 use exercises::plan::Plan;
@@ -80,8 +80,10 @@ fn keep(
 ) -> ActionResult<()> {
     let body = format::summary::write(summary).map_err(refuse::internal)?;
     let (row, log, counter) = (patient.row, summary.log, summary.counter);
+    let by = cases::noting_who(folder, patient, |case, name| case.diary_by = Some(name))?;
     sealed::change(folder, |tx, sealer| {
         devices::note(tx, sealer, row, known, log, moment.now.date())?;
+        by.map_or(Ok(()), |case| cases::put(tx, sealer, row, &case))?;
         let seal = |id| Ok(sealer.seal(row, &sealed::received_place(id, row, &log.0, counter), &body.packed));
         table::received::insert(tx, row, &log.0, counter, seal).map(drop)
     })

@@ -1,7 +1,7 @@
 //! Visits: what was found is noted entry by entry, sealed, and corrected by further entries.
 
 use super::rows::{self, Patient};
-use super::{drafting, lock, sealed};
+use super::{clinicians, drafting, lock, sealed};
 use crate::{ActionResult, DataFolder, Moment, refuse};
 use exercises::draft::PatientFacts;
 use exercises::visit::{Finding, MAX_ENTRIES, TakenBack, Visit, VisitEntry, taken_back, visits};
@@ -52,7 +52,8 @@ pub fn note(folder: &mut DataFolder, moment: &Moment, request: &NoteRequest) -> 
     if let (None, None) = (&request.finding, request.replaces) {
         return Err(Failure::VisitChanged);
     }
-    let entry = VisitEntry { n: 0, at: moment.now, day, replaces: request.replaces, finding: request.finding.clone() };
+    let by = clinicians::own_name(folder)?;
+    let entry = VisitEntry { n: 0, at: moment.now, day, replaces: request.replaces, finding: request.finding.clone(), by };
     let plain = format::visit::write(&entry).map_err(refuse::internal)?;
     folder.all_or_nothing(|folder| {
         sealed::change(folder, |tx, sealer| {

@@ -1,12 +1,18 @@
 //! Several clinicians of one clinic, each under a name and a passphrase of their own.
 
-use crate::people::{PASSPHRASE, at, clinic};
+use crate::people::{PASSPHRASE, at, clinic, example, issue};
 use actions::DataFolder;
-use actions::clinic::{clinicians, lock, passphrase, patients, renewing, saved_keys};
+use actions::clinic::{cases, clinicians, devices, lock, paper_diary, passphrase, patients, renewing, saved_keys, visiting};
+use exercises::closing::CloseReason;
+use exercises::id::ItemId;
+use exercises::summary::PaperDay;
+use exercises::visit::Finding;
 use std::path::Path;
 use wire::Failure;
 use wire::app::LockState;
+use wire::cases::CloseRequest;
 use wire::clinic::{AddClinicianRequest, ClinicianLine, MAX_CLINICIANS, RemoveClinicianRequest};
+use wire::visiting::{DiaryRequest, NoteRequest};
 
 const OTHERS: &str = "eight brown wrens in a kettle";
 const THIRD: &str = "two slow snails on a garden wall";
@@ -150,4 +156,56 @@ fn saved_keys_replace_the_forgotten_passphrase_of_the_clinician_who_is_named() {
     lock::lock(&mut folder);
     let mut unlock = |name, passphrase: &str| lock::unlock_as(&mut folder, Some(name), passphrase.into());
     assert_eq!((unlock("Ash Lindqvist", THIRD), unlock("Rowan Hale", PASSPHRASE)), (Ok(()), Ok(())));
+}
+
+/// Notes this at a visit of K17, in place of the entry with the number `replaces`.
+fn note(folder: &mut DataFolder, text: &str, replaces: Option<u32>) {
+    let asked = NoteRequest { code: "K17".into(), replaces, finding: Some(Finding::Note(text.into())) };
+    visiting::note(folder, &at("11-27T09:00"), &asked).expect("a note");
+}
+
+/// Enters the first day of K17's plan from paper, and closes the case.
+fn enter_and_close(folder: &mut DataFolder) {
+    let now = at("11-27T09:00");
+    let days = vec![PaperDay { day: at("11-25T08:00").now.date(), done: vec![(ItemId(1), 1)], mornings: Vec::new() }];
+    paper_diary::enter(folder, &now, &DiaryRequest { code: "K17".into(), days }).expect("a day of the plan");
+    let asked = CloseRequest { code: "K17".into(), reason: CloseReason::Finished, words: String::new() };
+    cases::close(folder, &now, &asked).expect("an open case");
+}
+
+#[test]
+fn what_several_clinicians_do_bears_their_names() {
+    let dir = tempfile::tempdir().expect("a temporary folder");
+    let mut folder = of_two(dir.path());
+    lock::unlock_as(&mut folder, Some("Rowan Hale"), PASSPHRASE.into()).expect("the first one");
+    issue(&mut folder, &at("11-25T08:00"), example(), &dir.path().join("card"));
+    note(&mut folder, "first", None);
+    lock::lock(&mut folder);
+    lock::unlock_as(&mut folder, Some("Ash Lindqvist"), OTHERS.into()).expect("the second one");
+    note(&mut folder, "second", None);
+    let first = visiting::page(&folder, &at("11-27T09:00"), "K17").expect("the patient").visits[0].found[0].n;
+    note(&mut folder, "first, put right", Some(first));
+    enter_and_close(&mut folder);
+    let visit = visiting::page(&folder, &at("11-28T09:00"), "K17").expect("the patient").visits.remove(0);
+    assert_eq!(visit.by(), ["Rowan Hale", "Ash Lindqvist"]);
+    assert_eq!(visit.found[0].corrected_by.as_deref(), Some("Ash Lindqvist"));
+    let page = cases::page(&folder, &at("11-28T09:00"), "K17").expect("the patient");
+    assert_eq!(page.issued_by, [(1, "Rowan Hale".to_owned())].into());
+    assert_eq!(page.closings[0].by.as_deref(), Some("Ash Lindqvist"));
+    let paper = devices::list(&folder, "K17").expect("the patient").remove(0);
+    assert_eq!(paper.by.as_deref(), Some("Ash Lindqvist"));
+}
+
+#[test]
+fn what_an_only_clinician_without_a_name_does_bears_none() {
+    let dir = tempfile::tempdir().expect("a temporary folder");
+    let mut folder = clinic(dir.path());
+    issue(&mut folder, &at("11-25T08:00"), example(), &dir.path().join("card"));
+    note(&mut folder, "first", None);
+    enter_and_close(&mut folder);
+    let page = cases::page(&folder, &at("11-28T09:00"), "K17").expect("the patient");
+    assert_eq!((page.issued_by.len(), page.closings[0].by.as_ref()), (0, None));
+    let visits = visiting::page(&folder, &at("11-28T09:00"), "K17").expect("the patient").visits;
+    assert_eq!(visits[0].by(), Vec::<String>::new());
+    assert_eq!(devices::list(&folder, "K17").expect("the patient")[0].by, None);
 }

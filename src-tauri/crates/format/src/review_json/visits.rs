@@ -8,7 +8,7 @@ use serde_json::{Value, json};
 /// The visits, the newest first, each with what was found and not taken back. A visit may be before the first card, so it has a date and no
 /// number of a day.
 pub fn visits(all: &[Visit]) -> Value {
-    let one = |visit: &Visit| json!({ "date": visit.day, "found": visit.found.iter().map(found).collect::<Vec<_>>() });
+    let one = |visit: &Visit| json!({ "date": visit.day, "by": visit.by(), "found": visit.found.iter().map(found).collect::<Vec<_>>() });
     all.iter().map(one).collect()
 }
 

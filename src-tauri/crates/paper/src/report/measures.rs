@@ -125,7 +125,7 @@ mod tests {
         let found = |(n, (moment, degrees)): (usize, &(Moment, i32))| {
             let what = Measured::Motion { movement: "turning".into() };
             let finding = Finding::Measure(Measure { what, moment: *moment, side: None, tenths: vec![degrees * 10] });
-            Found { n: n as u32, first: n as u32, finding, corrected: false }
+            Found { n: n as u32, first: n as u32, finding, corrected: false, by: None, corrected_by: None }
         };
         let day = NaiveDate::from_ymd_opt(2027, 3, day).expect("a date");
         Visit { day, found: measures.iter().enumerate().map(found).collect() }

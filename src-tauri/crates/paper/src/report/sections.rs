@@ -106,7 +106,8 @@ impl Making<'_> {
         let (words, visits) = (self.words, self.given.visits);
         let Some(visit) = visits.visits.first() else { return };
         let found = visit.found.iter().filter(|found| !matches!(found.finding, Finding::Overridden(_)));
-        let mut lines: Vec<String> = found.map(|found| words.found(visits, visit, found)).collect();
+        let found = found.map(|found| words.found(visits, visit, found));
+        let mut lines: Vec<String> = words.noted_by(visit).into_iter().chain(found).collect();
         lines.truncate(MOST_LINES);
         self.chapter(&words.report_found_on(&words.date(visit.day)), &lines);
     }

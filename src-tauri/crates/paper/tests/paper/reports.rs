@@ -50,7 +50,14 @@ fn visits(text: &str) -> Vec<Visit> {
         Finding::Overridden(Overridden { item: ItemId(1), proposed: Advice::Progress, reason: line }),
     ];
     let visit = |on: u64, found: Vec<Finding>| {
-        let found = found.into_iter().zip(1..).map(|(finding, n)| Found { n, first: n, finding, corrected: n == 2 });
+        let found = found.into_iter().zip(1..).map(|(finding, n)| Found {
+            n,
+            first: n,
+            finding,
+            corrected: n == 2,
+            by: None,
+            corrected_by: None,
+        });
         Visit { day: day(on), found: found.collect() }
     };
     vec![visit(28, second), visit(0, first)]

@@ -474,6 +474,8 @@ case-of = Case of { $code }
 case-closed = closed
 case-closed-since = Closed on { $on }.
 case-closed-on = Closed on { $on }: { $reason }.
+# After the sentence about closing. $who: a clinician's name.
+case-closed-by = Closed by { $who }.
 case-closed-and-reopened = Closed on { $on }: { $reason }. Opened again on { $reopened }.
 case-is-open = The case is open.
 case-close = Close the case
@@ -502,6 +504,8 @@ case-plans-none = No plan was issued yet.
 # $n (Number): the number of the plan. $issued and $visit are dates.
 case-plan-line = Plan { $n }: issued on { $issued }, next visit on { $visit }
 case-plan-newest = in force
+# $who: a clinician's name.
+case-plan-by = Issued by { $who }.
 case-plan-show = Show, print or save
 # The button's name for a screen reader. $n (Number): the number of the plan.
 case-plan-show-n = Show, print or save plan { $n }

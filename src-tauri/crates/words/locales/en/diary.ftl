@@ -33,3 +33,5 @@ paper-diary-done-free = { $name } { $n }
 paper-diary-morning = { $name } { $score } of 10 in the morning
 # In the list of devices.
 paper-diary-device = Entered at the clinic from a diary on paper, up to { $until }.
+# $who: the name of the clinician who entered days last.
+paper-diary-device-by = Entered at the clinic from a diary on paper, up to { $until }, last by { $who }.

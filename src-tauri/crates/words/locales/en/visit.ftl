@@ -50,6 +50,11 @@ visit-fell = A fall in the last twelve months.
 visit-did-not-fall = No fall in the last twelve months.
 visit-overridden = { $item }: “{ $advice }” not followed. { $reason }
 visit-corrected = { $line } (corrected)
+visit-corrected-by = { $line } (corrected by { $who })
+# $who: names of clinicians.
+visit-noted-by = Noted by { $who }.
+# $who: the name of a clinician, where several noted something at one visit.
+visit-found-by = { $line } ({ $who })
 # Opens the page of a visit.
 visit-open = Visit
 visit-of = Visit on { $date }

@@ -446,6 +446,7 @@ case-of = Caso de { $code }
 case-closed = cerrado
 case-closed-since = Cerrado el { $on }.
 case-closed-on = Cerrado el { $on }: { $reason }.
+case-closed-by = Lo cerró { $who }.
 case-closed-and-reopened = Cerrado el { $on }: { $reason }. Abierto de nuevo el { $reopened }.
 case-is-open = El caso está abierto.
 case-close = Cerrar el caso
@@ -474,6 +475,7 @@ case-plans-none = Aún no se ha entregado ningún plan.
 # $n es el número del plan. $issued y $visit son fechas.
 case-plan-line = Plan { $n }: entregado el { $issued }, próxima cita el { $visit }
 case-plan-newest = vigente
+case-plan-by = Lo emitió { $who }.
 case-plan-show = Ver, imprimir o guardar
 # El nombre del botón para un lector de pantalla. $n es el número del plan.
 case-plan-show-n = Ver, imprimir o guardar el plan { $n }

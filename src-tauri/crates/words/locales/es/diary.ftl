@@ -33,3 +33,4 @@ paper-diary-done-free = { $name } { $n }
 paper-diary-morning = { $name } { $score } de 10 por la mañana
 # En la lista de dispositivos.
 paper-diary-device = Introducido en la consulta desde un diario en papel, hasta el { $until }.
+paper-diary-device-by = Introducido en la consulta desde un diario en papel, hasta el { $until }, por última vez por { $who }.

@@ -50,6 +50,9 @@ visit-fell = Una caída en los últimos doce meses.
 visit-did-not-fall = Ninguna caída en los últimos doce meses.
 visit-overridden = { $item }: no se siguió «{ $advice }». { $reason }
 visit-corrected = { $line } (corregido)
+visit-corrected-by = { $line } (corregido por { $who })
+visit-noted-by = Anotado por { $who }.
+visit-found-by = { $line } ({ $who })
 # Abre la página de una visita.
 visit-open = Visita
 visit-of = Visita del { $date }

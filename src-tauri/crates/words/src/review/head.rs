@@ -120,7 +120,11 @@ impl Words {
     /// "Device 0123456789abcdef: first seen on 25 November. 2 summaries, up to 9 December."
     pub fn review_device(self, line: &DeviceLine) -> String {
         if let (LogId::PAPER, Some(until), false) = (line.device, line.until, line.left_out) {
-            return self.paper_diary_device(&self.date(until));
+            let until = self.date(until);
+            return match &line.by {
+                Some(name) => self.paper_diary_device_by(&until, name),
+                None => self.paper_diary_device(&until),
+            };
         }
         let device = line.device.to_string();
         let named = match line.first_seen {

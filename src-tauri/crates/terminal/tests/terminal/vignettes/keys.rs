@@ -145,7 +145,7 @@ fn every_key_of_a_visit_is_there() {
     ivo.visit(0, &["note", "first", "--correct", "5"]);
     ivo.visit(0, &["override", "1", "keep", "he wants more"]);
     let review = ivo.review(0);
-    let told = serde_json::json!([{ "date": "2026-11-02", "found": [
+    let told = serde_json::json!([{ "date": "2026-11-02", "by": [], "found": [
         { "kind": "complaint", "n": 1, "corrected": false, "region": "hip", "side": "right", "score": 4, "words": "on stairs" },
         { "kind": "change", "n": 2, "corrected": false, "score": 2, "words": "" },
         {
