@@ -70,7 +70,7 @@ fn a_closed_case_ends_with_a_letter() {
     clinic.type_into("What you add (optional)", &"x".repeat(2_001));
     clinic.see("These are 2001 characters. Up to 2000 fit.");
     assert!(!clinic.can_press("Save the letter (PDF)"), "there is no room for so much");
-    clinic.type_into("What you add (optional)", "Walks without pain.\nMay be called in autumn.");
+    clinic.type_into("What you add (optional)", "Walks without pain.\u{E007}May be called in autumn.");
     clinic.press("Save the letter (PDF)");
     clinic.see("Saved as letter-2027-03-15.pdf in your home folder.");
     clinic.look_at_desk_and_phones("cases-letter");
@@ -110,6 +110,14 @@ fn another_clinician_unlocks_with_a_name_and_is_removed_again() {
     clinic.type_into("Clinician's name", "ash lindqvist");
     clinic.press("Unlock");
     clinic.see("Secret key for other programs");
+    clinic.press_part("Patients");
+    clinic.press("Visit: K17");
+    clinic.type_into("What else matters", "Will move house in May.");
+    clinic.press("Note: Note");
+    clinic.see("Noted by Ash Lindqvist.");
+    clinic.look_at_desk_and_phones("cases-noted-by");
+    clinic.press_part("Patients");
+    clinic.press("Passphrase and keys");
     clinic.press_part("Remove a clinician");
     clinic.type_into("Your passphrase, to confirm the removal", OTHERS);
     clinic.press("Remove Rowan Hale");

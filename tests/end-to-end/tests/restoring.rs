@@ -43,7 +43,7 @@ fn a_backup_takes_the_place_of_the_data_only_after_a_question() {
     window.press("Leave everything as it is");
     window.choose_file("Choose a backup file", &file);
     window.press("Restore this backup");
-    window.see("The data that were here before are kept in");
+    window.see("The data that were here before are kept as carryover.db.before-restore-");
     window.press("Go on");
     window.see("These data were put back to an earlier state.");
 }
