@@ -8,7 +8,7 @@ use serde_json::{Value, json};
 /// The visits, the newest first, each with what was found and not taken back. A visit may be before the first card, so it has a date and no
 /// number of a day.
 pub fn visits(all: &[Visit]) -> Value {
-    let one = |visit: &Visit| json!({ "date": visit.day, "by": visit.by(), "found": visit.found.iter().map(found).collect::<Vec<_>>() });
+    let one = |visit: &Visit| json!({ "date": visit.day.to_string(), "by": visit.by(), "found": visit.found.iter().map(found).collect::<Vec<_>>() });
     all.iter().map(one).collect()
 }
 
@@ -16,7 +16,10 @@ fn found(found: &Found) -> Value {
     let (kind, mut keys) = match &found.finding {
         Finding::Complaint(one) => {
             let side = (one.side != Side::Neither).then(|| name(&one.side));
-            ("complaint", json!({ "region": name(&one.region), "side": side, "score": one.score, "words": one.line }))
+            (
+                "complaint",
+                json!({ "region": name(&one.region), "side": side, "score": one.score.points(), "words": one.line }),
+            )
         }
         Finding::Change(one) => ("change", json!({ "score": one.score, "words": one.words })),
         Finding::Measure(one) => ("measure", measure(one)),
