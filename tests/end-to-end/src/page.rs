@@ -112,13 +112,21 @@ const STOPS: &str = r"
     return stops.length;
 ";
 
-/// Records what the next press hits: this element, or something else. Pressing a label also presses its field.
+/// Records what the next press hits: this element, or something else, on which it then has no effect. Pressing a label also presses its
+/// field.
 pub const WATCH: &str = "
     const wanted = arguments[0];
     window.hit = null;
     window.watch?.abort();
     window.watch = new AbortController();
-    const note = (event) => { window.hit = window.hit || wanted.contains(event.target); };
+    const note = (event) => {
+        const first = window.hit === null;
+        window.hit = window.hit || wanted.contains(event.target);
+        if (first && !window.hit) {
+            event.preventDefault();
+            event.stopImmediatePropagation();
+        }
+    };
     window.addEventListener('click', note, { capture: true, signal: window.watch.signal });
 ";
 
