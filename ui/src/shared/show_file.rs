@@ -7,7 +7,7 @@ use words::Key;
 
 use super::AppContext;
 
-/// A button that shows a saved file in its folder; on a phone nothing. If no program shows files, the path is told, to be copied.
+/// The button "Show in folder" for a saved file. A phone has no such button. Where no file manager can be opened, the path is shown.
 #[component]
 pub fn ShowFile(file: SavedFile) -> impl IntoView {
     let app = AppContext::current();

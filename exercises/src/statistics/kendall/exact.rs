@@ -64,8 +64,8 @@ fn gaussian_binomial(n: usize, k: usize) -> Vec<f64> {
     row.pop().unwrap_or_default()
 }
 
-/// The product with 1 + q + q^2 + ..., of so many terms: a sum for each run of so many coefficients, which is put together of runs of 1, 2,
-/// 4, ...
+/// The product with 1 + q + ... + q^(terms - 1): each of its coefficients is a sum of `terms` neighbouring ones. These sums are made from
+/// sums of 1, 2, 4, ... neighbours, by the binary digits of `terms`.
 fn times_ones(one: &[f64], terms: usize) -> Vec<f64> {
     let length = one.len() + terms - 1;
     let (mut runs, mut run) = (one.to_vec(), 1);

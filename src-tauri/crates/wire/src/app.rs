@@ -88,7 +88,7 @@ pub enum Copied {
     PutBack,
 }
 
-/// The backups of a data folder. Files are told to the window as [`SavedFile`], elsewhere as paths.
+/// The backups of a data folder. `File` is the type of its files: [`SavedFile`] for the window, which gets no paths, and a path elsewhere.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 pub struct Backups<File = SavedFile> {
     /// The last automatic backup: its day, and the file.
@@ -111,14 +111,14 @@ pub enum BackupSource {
     },
 }
 
-/// A backup was restored. The file is told to the window as [`SavedFile`], elsewhere as a path.
+/// A backup was restored. `File` is the type of the file, as in [`Backups`].
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 pub struct Restored<File = SavedFile> {
     /// The file with the data that were there before, if there were any.
     pub before: Option<File>,
 }
 
-/// What was saved of a damaged database. The file is told to the window as [`SavedFile`], elsewhere as a path.
+/// What was saved of a damaged database. `File` is the type of the file, as in [`Backups`].
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 pub struct SalvageReport<File = SavedFile> {
     /// The damaged file, which is kept.

@@ -323,7 +323,7 @@ pub enum Handover {
     TooLarge,
 }
 
-/// An issued plan card. Its files are told to the window as [`SavedFile`], elsewhere as paths.
+/// An issued plan card. `File` is the type of its files: [`SavedFile`] for the window, which gets no paths, and a path elsewhere.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 pub struct IssuedCard<File = SavedFile> {
     /// The plan as issued.

@@ -1,5 +1,5 @@
-//! Files that the program saved, as the window is told of them. The window never learns more of a path than a person needs to find the
-//! file, and names the file by its number alone.
+//! What the window knows of a file that the program saved: its name and its folder in words, and a number in place of a path, so that the
+//! window can have no other file shown.
 
 use serde::{Deserialize, Serialize};
 

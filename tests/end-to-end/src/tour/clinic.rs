@@ -68,7 +68,7 @@ impl Tour<'_> {
         window.see("E58");
     }
 
-    /// Visits what is told of files: of summaries that the clinic has already, and of a picture and a file that are none.
+    /// Receives summaries that the clinic has already, and a picture and a file that are no summaries, and visits the list of results.
     fn received(&self, window: &Window) {
         let summaries = std::fs::read_dir(self.homes.join("summaries")).expect("the demo has summaries");
         let none = self.homes.join("none.age");
