@@ -37,8 +37,8 @@ const COLUMNS: [&str; 12] =
 pub struct Reported<'a> {
     /// The clinic's code of the patient.
     pub code: &'a str,
-    /// The plan in force.
-    pub plan: &'a Plan,
+    /// The plan in force, once there is one.
+    pub plan: Option<&'a Plan>,
     /// Its earlier revisions, newest first.
     pub earlier: &'a [Plan],
     /// The review; `None` before any summary was received.
@@ -53,8 +53,8 @@ pub fn write(patients: &[Reported<'_>]) -> Vec<u8> {
 }
 
 fn lines(of: &Reported<'_>) -> Vec<[String; 12]> {
-    let home = of.review.map(|review| measures::all(Reviewed { review, plan: of.plan, earlier: of.earlier }));
-    let plans: Vec<&Plan> = [of.plan].into_iter().chain(of.earlier).collect();
+    let home = of.review.zip(of.plan).map(|(review, plan)| measures::all(Reviewed { review, plan, earlier: of.earlier }));
+    let plans: Vec<&Plan> = of.plan.into_iter().chain(of.earlier).collect();
     let visits = measures::at_visits(of.visits, &[], &plans);
     home.unwrap_or_default().iter().chain(&visits).flat_map(|measure| of_measure(of, measure)).collect()
 }
@@ -142,7 +142,7 @@ fn unit(unit: &Unit) -> String {
 
 /// The complaint or activity, from the newest card that has it; what a finding is about.
 fn about(of: &Reported<'_>, about: &About) -> Option<String> {
-    let mut plans = [of.plan].into_iter().chain(of.earlier).map(|plan| &plan.prescription);
+    let mut plans = of.plan.into_iter().chain(of.earlier).map(|plan| &plan.prescription);
     match about {
         About::Plan | About::Exercise => None,
         About::Complaint(id) => plans.find_map(|plan| complaint(plan, *id)),

@@ -386,7 +386,7 @@ pub enum Failure {
         /// The most sessions that a day can have of one exercise.
         most: u8,
     },
-    /// No patient has a plan, so that there is nothing to export.
+    /// There is no plan and no visit, of a patient or of all of them, so that there is nothing to export.
     NothingToExport,
     /// Nothing was handed over to a server of records, or it is not known.
     HandOver(HandOverFault),

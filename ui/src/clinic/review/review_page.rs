@@ -78,7 +78,7 @@ pub fn Review(page: ReviewPage) -> impl IntoView {
             {notices}
             {answers}
             <Devices code=whose.get_value() devices/>
-            {has_review.then(|| view! { <Records code=whose.get_value()/> })}
+            <Records code=whose.get_value()/>
             <p class="foot-line">
                 {has_plan.then(|| view! {
                     <button type="button" class="quiet" on:click=move |_| clinic.diary(whose.get_value())>{words.text(Key::PaperDiaryOpen)}</button>

@@ -22,7 +22,7 @@ use words::{Key, Words};
 /// Whose reviews, and with what.
 #[derive(Debug, Clone, Copy)]
 pub struct Asked<'a> {
-    /// The patient's code; `None` for all patients with a plan.
+    /// The patient's code; `None` for all patients with a plan or a visit.
     pub code: Option<&'a str>,
     /// As what.
     pub form: RecordForm,
@@ -33,48 +33,69 @@ pub struct Asked<'a> {
 /// The reviews as bytes.
 ///
 /// # Errors
-/// [`Failure::NoCardIssued`] for a patient without a plan; [`Failure::NothingToExport`] if no patient has one;
+/// [`Failure::NothingToExport`] without a plan and without a visit, of the patient or of all of them;
 /// [`Failure::RecordDamaged`] if one of them cannot be read: nothing is written that leaves somebody out unseen.
 pub fn make(folder: &DataFolder, moment: &Moment, words: Words, asked: Asked<'_>) -> ActionResult<Vec<u8>> {
     let codes = match asked.code {
         Some(code) => vec![code.to_owned()],
         None => codes_of_all(folder)?,
     };
-    let pages = codes.iter().map(|code| reviewing::page(folder, moment, code)).collect::<ActionResult<Vec<_>>>()?;
-    match (asked.code, pages.iter().find(|page| page.plan.is_none())) {
-        (Some(_), Some(page)) => return Err(Failure::NoCardIssued { code: page.code.clone() }),
-        (None, _) if pages.iter().all(|page| page.plan.is_none()) => return Err(Failure::NothingToExport),
-        _ => {}
+    let mut all = Vec::new();
+    for code in codes {
+        let page = reviewing::page(folder, moment, &code)?;
+        let (visits, taken_back) = visiting::findings(folder, &code)?;
+        if is_worth_telling(&page, &visits, &taken_back) {
+            all.push(Recorded { page, visits, taken_back });
+        }
     }
-    let findings = codes.iter().map(|code| visiting::findings(folder, code)).collect::<ActionResult<Vec<_>>>()?;
+    if all.is_empty() {
+        return Err(Failure::NothingToExport);
+    }
     if asked.form == RecordForm::Csv {
-        return Ok(review_csv::write(&pages.iter().zip(&findings).filter_map(reported).collect::<Vec<_>>()));
+        return Ok(review_csv::write(&all.iter().map(reported).collect::<Vec<_>>()));
     }
+    as_fhir(folder, moment, words, asked, &all)
+}
+
+/// A patient of whom there is something to write.
+struct Recorded {
+    page: ReviewPage,
+    visits: Vec<Visit>,
+    taken_back: Vec<TakenBack>,
+}
+
+fn as_fhir(folder: &DataFolder, moment: &Moment, words: Words, asked: Asked<'_>, all: &[Recorded]) -> ActionResult<Vec<u8>> {
     let clinic = lock::unlocked_keys(folder)?.mark().to_string();
-    let sources = codes.iter().map(|code| sources(folder, code)).collect::<ActionResult<Vec<_>>>()?;
-    let texts: Vec<PageTexts<'_>> = pages.iter().map(|page| PageTexts { words, names: Names::of(words, page) }).collect();
-    let all = pages.iter().zip(&findings).zip(&sources).zip(&texts);
-    let facts = all.filter_map(|(((page, (visits, taken_back)), sources), texts)| {
-        Some(Facts {
-            clinic: &clinic,
-            code: &page.code,
-            name: page.name.as_deref().filter(|_| asked.with_names),
-            at: moment.now,
-            version: env!("CARGO_PKG_VERSION"),
-            language: words.lang().code(),
-            plan: page.plan.as_ref()?,
-            earlier: &page.earlier,
-            exercises: &page.exercises,
-            review: page.review.as_ref(),
-            sources,
-            visits,
-            taken_back,
-            texts,
-        })
+    let practice = lock::name(folder)?;
+    let sources = all.iter().map(|one| sources(folder, &one.page.code)).collect::<ActionResult<Vec<_>>>()?;
+    let texts: Vec<_> = all.iter().map(|one| PageTexts { words, names: Names::of(words, &one.page) }).collect();
+    let each = all.iter().zip(&sources).zip(&texts);
+    let facts = each.map(|((Recorded { page, visits, taken_back }, sources), texts)| Facts {
+        clinic: &clinic,
+        code: &page.code,
+        name: page.name.as_deref().filter(|_| asked.with_names),
+        at: moment.now,
+        version: env!("CARGO_PKG_VERSION"),
+        language: words.lang().code(),
+        practice: &practice,
+        plan: page.plan.as_ref(),
+        earlier: &page.earlier,
+        exercises: &page.exercises,
+        review: page.review.as_ref(),
+        sources,
+        visits,
+        taken_back,
+        texts,
     });
     let facts: Vec<Facts<'_>> = facts.collect();
     let written = if asked.form == RecordForm::Collection { fhir::collection(&facts) } else { fhir::transaction(&facts) };
     Ok(written.into_bytes())
+}
+
+/// Whether a patient has anything for records: a plan, or something that was found at a visit. What was taken back counts too, because a
+/// server that has it must learn of it.
+fn is_worth_telling(page: &ReviewPage, visits: &[Visit], taken_back: &[TakenBack]) -> bool {
+    page.plan.is_some() || !visits.is_empty() || !taken_back.is_empty()
 }
 
 /// Writes the reviews to `path`, or into the folder for saved files, completely or not at all.
@@ -119,9 +140,9 @@ pub fn codes_of_all(folder: &DataFolder) -> ActionResult<Vec<String>> {
     all.patients.into_iter().map(code).collect()
 }
 
-fn reported<'a>((page, (visits, _)): (&'a ReviewPage, &'a (Vec<Visit>, Vec<TakenBack>))) -> Option<Reported<'a>> {
-    let plan = page.plan.as_ref()?;
-    Some(Reported { code: &page.code, plan, earlier: &page.earlier, review: page.review.as_ref(), visits })
+fn reported(Recorded { page, visits, .. }: &Recorded) -> Reported<'_> {
+    let ReviewPage { code, plan, earlier, review, .. } = page;
+    Reported { code, plan: plan.as_ref(), earlier, review: review.as_ref(), visits }
 }
 
 /// What the review was made of: summaries of devices that the clinic leaves out are no source of it.

@@ -3,10 +3,13 @@
 use crate::people::{at, clinic, example, issue};
 use crate::receiving::{K18, damage, receive, summary, tamper, two_patients, unlocked};
 use actions::clinic::records::{Asked, RecordForm, make, save};
-use actions::clinic::{devices, lock};
+use actions::clinic::{devices, lock, patients, visiting};
 use actions::{ActionResult, DataFolder};
+use exercises::visit::Finding;
 use std::path::Path;
 use wire::Failure;
+use wire::clinic::AddPatientRequest;
+use wire::visiting::NoteRequest;
 use words::{Locale, Words};
 
 const FORMS: [RecordForm; 3] = [RecordForm::Csv, RecordForm::Collection, RecordForm::Transaction];
@@ -37,6 +40,24 @@ fn nothing_is_written_that_leaves_a_patient_out_unseen() {
         assert!(written(&folder, Some("K17"), form).is_ok(), "{form:?}: another's rows are whole");
         assert_eq!(written(&folder, Some("K18"), form).err(), Some(damaged()), "{form:?}");
         assert_eq!(written(&folder, None, form).err(), Some(damaged()), "{form:?}");
+    }
+}
+
+#[test]
+fn who_has_neither_a_plan_nor_a_visit_is_left_out_and_refused_alone() {
+    let dir = tempfile::tempdir().expect("a temporary folder");
+    let mut folder = clinic(dir.path());
+    for form in FORMS {
+        assert_eq!(written(&folder, Some("K17"), form).err(), Some(Failure::NothingToExport), "{form:?}");
+        assert_eq!(written(&folder, None, form).err(), Some(Failure::NothingToExport), "{form:?}");
+    }
+    patients::add(&mut folder, &at("11-25T08:00"), &AddPatientRequest { code: "K18".into(), name: None }).expect("new");
+    let asked = NoteRequest { code: "K18".into(), replaces: None, finding: Some(Finding::Note("Treated once.".into())) };
+    visiting::note(&mut folder, &at("11-25T09:00"), &asked).expect("a note");
+    for form in FORMS {
+        let all = written(&folder, None, form).expect("a visit");
+        assert!(all.contains("Treated once.") && !all.contains("K17"), "{all}");
+        assert_eq!(written(&folder, Some("K17"), form).err(), Some(Failure::NothingToExport), "{form:?}");
     }
 }
 

@@ -46,8 +46,10 @@ pub struct Facts<'a> {
     pub version: &'a str,
     /// The language of the texts, as BCP 47 has it.
     pub language: &'a str,
-    /// The plan in force.
-    pub plan: &'a Plan,
+    /// The clinic's name.
+    pub practice: &'a str,
+    /// The plan in force, once there is one.
+    pub plan: Option<&'a Plan>,
     /// Its earlier revisions, newest first.
     pub earlier: &'a [Plan],
     /// The exercises of all their items.
@@ -179,9 +181,10 @@ fn written(patients: &[Facts<'_>], kind: &'static str, request: impl Fn(&Named) 
 
 /// All resources.
 fn resources(facts: &Facts<'_>) -> Vec<Named> {
-    let reviewed = facts.review.map(|review| Reviewed { review, plan: facts.plan, earlier: facts.earlier });
+    let reviewed = facts.review.zip(facts.plan).map(|(review, plan)| Reviewed { review, plan, earlier: facts.earlier });
     let measures: Vec<Measure> = reviewed.map(measures::all).unwrap_or_default();
-    let mut all = vec![provenance::patient(facts), provenance::device(facts), plan::care_plan(facts)];
+    let mut all = vec![provenance::patient(facts), provenance::device(facts)];
+    all.extend(plan::care_plan(facts));
     all.extend(order::all(facts));
     all.extend(plan::goals(facts, &measures));
     let observations: Vec<Named> = measures.iter().map(|measure| observation::one(facts, measure)).collect();
@@ -215,12 +218,14 @@ impl Facts<'_> {
 
     /// The clinic, as the card names it.
     fn clinic(&self) -> Reference {
-        Reference { display: self.plan.header.clinic.clone(), ..Reference::default() }
+        let name = self.plan.map_or(self.practice, |plan| &plan.header.clinic);
+        Reference { display: name.to_owned(), ..Reference::default() }
     }
 
-    /// The name of something of this plan.
+    /// The name of something of this plan. Whoever has none has nothing that is named so.
     fn name(&self, what: &str) -> Identifier {
-        Identifier::new(names::RECORD, format!("{}/{what}", self.plan.header.id))
+        let plan = self.plan.map(|plan| plan.header.id.to_string()).unwrap_or_default();
+        Identifier::new(names::RECORD, format!("{plan}/{what}"))
     }
 
     fn patient_name(&self) -> Identifier {
@@ -258,6 +263,6 @@ impl Facts<'_> {
 
     /// All revisions, the newest first.
     fn revisions(&self) -> impl Iterator<Item = &Plan> {
-        [self.plan].into_iter().chain(self.earlier)
+        self.plan.into_iter().chain(self.earlier)
     }
 }

@@ -57,7 +57,7 @@ fn until(facts: &Facts<'_>, plan: &Plan) -> NaiveDate {
 
 /// Active, completed once its phase is over, revoked once the newest card no longer has it.
 fn status(facts: &Facts<'_>, item: &Item) -> &'static str {
-    if facts.plan.item(item.id).is_none() {
+    if facts.plan.is_none_or(|plan| plan.item(item.id).is_none()) {
         return "revoked";
     }
     match item.phase.on(facts.at.date()) {

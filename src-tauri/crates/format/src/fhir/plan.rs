@@ -6,11 +6,12 @@ use super::{Facts, Known, Named, observation, timing};
 use crate::measures::{About, Code, Measure};
 use exercises::change::ActivityVerdict;
 use exercises::id::ActivityId;
+use exercises::plan::Plan;
 
-/// The plan, with a reference to each of its items.
-pub(super) fn care_plan(facts: &Facts<'_>) -> Named {
+/// The plan, if there is one, with a reference to each of its items.
+pub(super) fn care_plan(facts: &Facts<'_>) -> Option<Named> {
     let name = facts.plan_name();
-    let (header, prescription) = (&facts.plan.header, &facts.plan.prescription);
+    let Plan { header, prescription } = facts.plan?;
     let plan = CarePlan {
         identifier: vec![name.clone()],
         status: "active",
@@ -27,7 +28,7 @@ pub(super) fn care_plan(facts: &Facts<'_>) -> Named {
             .map(|item| Activity { reference: Reference::to(&facts.order_name(item.id)) })
             .collect(),
     };
-    Named { name, resource: Resource::CarePlan(plan), known: Known::Replaced }
+    Some(Named { name, resource: Resource::CarePlan(plan), known: Known::Replaced })
 }
 
 /// By this category one search finds everything that is written here.
@@ -42,10 +43,12 @@ fn goal_name(facts: &Facts<'_>, activity: ActivityId) -> Identifier {
 /// The activities that the patient named as hard are what the plan is for. The target of a balance trial is no goal: it is where a
 /// trial ends.
 pub(super) fn goals(facts: &Facts<'_>, measures: &[Measure]) -> Vec<Named> {
-    facts.plan.prescription.activities.iter().map(|activity| goal(facts, activity.id, measures)).collect()
+    let of_plan =
+        |plan: &Plan| plan.prescription.activities.iter().map(|activity| goal(facts, plan, activity.id, measures)).collect();
+    facts.plan.map(of_plan).unwrap_or_default()
 }
 
-fn goal(facts: &Facts<'_>, activity: ActivityId, measures: &[Measure]) -> Named {
+fn goal(facts: &Facts<'_>, plan: &Plan, activity: ActivityId, measures: &[Measure]) -> Named {
     let name = goal_name(facts, activity);
     let series = facts.review.iter().flat_map(|review| &review.activities).find(|series| series.activity == activity);
     let achieved = series.and_then(|series| match series.change.verdict {
@@ -61,7 +64,7 @@ fn goal(facts: &Facts<'_>, activity: ActivityId, measures: &[Measure]) -> Named 
         achievement_status: achieved.map(|known| known.concept()),
         description: CodeableConcept::said(facts.texts.activity(activity)),
         subject: facts.patient(),
-        start_date: facts.plan.header.start.to_string(),
+        start_date: plan.header.start.to_string(),
         target: vec![GoalTarget {
             measure: CodeableConcept::new(Code::Activity.coding(), facts.texts.measured(Code::Activity, None)),
         }],

@@ -11,8 +11,7 @@ use std::collections::BTreeSet;
 /// The patient, known by the clinic's code alone unless a name is to be there.
 pub(super) fn patient(facts: &Facts<'_>) -> Named {
     let name = facts.patient_name();
-    let assigner = Reference { display: facts.plan.header.clinic.clone(), ..Reference::default() };
-    let identifier = Identifier { assigner: Some(assigner), ..name.clone() };
+    let identifier = Identifier { assigner: Some(facts.clinic()), ..name.clone() };
     let names = facts.name.map(|name| HumanName { text: name.to_owned() });
     let patient = Patient { identifier: vec![identifier], name: names.into_iter().collect() };
     // What the clinic's record system says of a person is never replaced from here.
@@ -35,10 +34,10 @@ pub(super) fn device(facts: &Facts<'_>) -> Named {
 pub(super) fn of_plan(facts: &Facts<'_>, all: &[Named]) -> Option<Named> {
     let ours = |named: &&Named| matches!(named.known, Known::Replaced);
     let target: Vec<Reference> = all.iter().filter(ours).map(|named| Reference::to(&named.name)).collect();
-    let header = &facts.plan.header;
+    let header = &facts.plan?.header;
     let author = facts.clinic();
     let card = Identifier::new(names::SOURCE, format!("card/{}/{}", header.id, header.revision));
-    origin(facts, target, author, vec![card])
+    origin(facts, Facts::name, target, author, vec![card])
 }
 
 /// What was measured comes from the patient's summaries.
@@ -48,7 +47,7 @@ pub(super) fn of_measures(facts: &Facts<'_>, all: &[Named]) -> Option<Named> {
         let value = format!("summary/{}/{}/sha256/{}", one.log, one.counter, names::hash(&one.contents));
         Identifier::new(names::SOURCE, value)
     };
-    origin(facts, target, facts.patient(), facts.sources.iter().map(source).collect())
+    origin(facts, Facts::name, target, facts.patient(), facts.sources.iter().map(source).collect())
 }
 
 /// What was found at a visit comes from the clinic. Each visit has its own, which stays as it is when there are more visits.
@@ -56,18 +55,25 @@ pub(super) fn of_visits(facts: &Facts<'_>, findings: &[(NaiveDate, Named)]) -> V
     let days: BTreeSet<NaiveDate> = findings.iter().map(|(day, _)| *day).collect();
     let one = |day: NaiveDate| {
         let target = findings.iter().filter(|(of, _)| *of == day).map(|(_, named)| Reference::to(&named.name)).collect();
-        let author = facts.clinic();
-        origin(facts, target, author, vec![Identifier::new(names::SOURCE, facts.name_at_visit(&day.to_string()).value)])
+        let source = Identifier::new(names::SOURCE, facts.name_at_visit(&day.to_string()).value);
+        origin(facts, Facts::name_at_visit, target, facts.clinic(), vec![source])
     };
     days.into_iter().filter_map(one).collect()
 }
 
-fn origin(facts: &Facts<'_>, target: Vec<Reference>, author: Reference, sources: Vec<Identifier>) -> Option<Named> {
+/// What `target` comes from, under a name that `named` makes: one of the plan, or one that outlives it.
+fn origin<'a>(
+    facts: &Facts<'a>,
+    named: fn(&Facts<'a>, &str) -> Identifier,
+    target: Vec<Reference>,
+    author: Reference,
+    sources: Vec<Identifier>,
+) -> Option<Named> {
     if target.is_empty() || sources.is_empty() {
         return None;
     }
     let values: Vec<&str> = sources.iter().map(|source| source.value.as_str()).collect();
-    let name = facts.name(&format!("origin/{}", names::uuid(&values.join("\n"))));
+    let name = named(facts, &format!("origin/{}", names::uuid(&values.join("\n"))));
     // In R4 it has no identifier by which a server could find it.
     let id = name.uuid();
     let provenance = Provenance {

@@ -239,8 +239,8 @@ failure-diary-number = { $date } names something that was never in the plan, or 
 failure-diary-number-advice = Correct that day, and enter it again. Nothing was stored.
 failure-no-card-issued = No plan was issued for { $code } yet.
 failure-no-card-issued-advice = Issue a plan first.
-failure-nothing-to-export = No patient has a plan yet, so there is nothing to export.
-failure-nothing-to-export-advice = Issue a plan first.
+failure-nothing-to-export = There is no plan and no visit yet, so there is nothing to export.
+failure-nothing-to-export-advice = Issue a plan or note a visit first.
 # $revision (Number)
 failure-no-such-revision = { $code } has no plan { $revision }.
 failure-no-such-revision-advice = Check the number of the plan, or leave it out for the newest one.

@@ -229,8 +229,8 @@ failure-diary-number = El { $date } nombra algo que nunca estuvo en el plan, o m
 failure-diary-number-advice = Corrija ese día e introdúzcalo de nuevo. No se guardó nada.
 failure-no-card-issued = Todavía no se ha emitido ningún plan para { $code }.
 failure-no-card-issued-advice = Emita primero un plan.
-failure-nothing-to-export = Ningún paciente tiene un plan todavía, así que no hay nada que exportar.
-failure-nothing-to-export-advice = Emita primero un plan.
+failure-nothing-to-export = Todavía no hay ningún plan ni ninguna visita, así que no hay nada que exportar.
+failure-nothing-to-export-advice = Emita primero un plan o anote una visita.
 # $revision (Number)
 failure-no-such-revision = { $code } no tiene ningún plan { $revision }.
 failure-no-such-revision-advice = Compruebe el número del plan, u omítalo para el más reciente.

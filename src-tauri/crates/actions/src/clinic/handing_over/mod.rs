@@ -10,7 +10,7 @@ pub use address::MAX_ADDRESS;
 pub use sending::{MAX_ANSWER, Parcel, Patience};
 
 use super::records::{self, Asked, RecordForm};
-use super::{lock, rows};
+use super::{lock, rows, visiting};
 use crate::{ActionResult, DataFolder, Moment, refuse};
 use address::Address;
 use base64::Engine;
@@ -65,19 +65,21 @@ pub fn remove(folder: &mut DataFolder) -> ActionResult<ServerSetting> {
     setting(folder)
 }
 
-/// The codes of those who can be handed over: of all patients those with a plan.
+/// The codes of those who can be handed over: of all patients those with a plan or a visit.
 ///
 /// # Errors
 /// [`Failure::NothingToExport`] if there is none; [`Failure::RecordDamaged`] if one of them cannot be read.
 pub fn codes_of_all(folder: &DataFolder) -> ActionResult<Vec<String>> {
-    let mut codes = records::codes_of_all(folder)?;
-    let mut planned = Vec::new();
-    for code in codes.drain(..) {
-        if rows::patient(folder, &code)?.newest().is_some() {
-            planned.push(code);
+    let mut told = Vec::new();
+    for code in records::codes_of_all(folder)? {
+        // One whose visits cannot be read is refused alone when their turn comes.
+        let is_visited =
+            || visiting::findings(folder, &code).map_or(true, |(visits, back)| !visits.is_empty() || !back.is_empty());
+        if rows::patient(folder, &code)?.newest().is_some() || is_visited() {
+            told.push(code);
         }
     }
-    if planned.is_empty() { Err(Failure::NothingToExport) } else { Ok(planned) }
+    if told.is_empty() { Err(Failure::NothingToExport) } else { Ok(told) }
 }
 
 /// Makes a patient's review ready to be sent.

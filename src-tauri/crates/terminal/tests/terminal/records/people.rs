@@ -121,13 +121,30 @@ fn has_an_own_exercise() -> Records {
     place.done(&["--home", "done", "--at", DONE, "patient", "accept", "own-card/card.txt"]);
     place.done(&["--home", "done", "--at", DONE, "patient", "summary", "--until", "2026-11-26", "--out", "own.age"]);
     place.clinic(&["receive", "own.age"]);
+    written_in_spanish(&place, "K17")
+}
+
+fn written_in_spanish(place: &Place, code: &str) -> Records {
     let written = |form| {
-        let mut command = place.command(&crate::place::clinic(&["review", "K17", "--as", form]));
+        let mut command = place.command(&crate::place::clinic(&["review", code, "--as", form]));
         let said = command.env("LC_ALL", "es_ES.UTF-8").output().expect("it starts");
         assert!(said.status.success(), "{said:?}");
         String::from_utf8(said.stdout).expect("text")
     };
     Records { collection: written("fhir"), transaction: written("fhir-transaction"), table: written("csv") }
+}
+
+/// Was treated at one visit, and given nothing to do at home.
+pub(super) static TREATED: LazyLock<Records> = LazyLock::new(is_treated_without_a_plan);
+
+fn is_treated_without_a_plan() -> Records {
+    let place = Place::prepared();
+    place.clinic(&["add", "K18"]);
+    place.clinic(&["visit", "complaint", "K18", "neck-upper-back", "6", "--side", "left"]);
+    place.clinic(&["visit", "measure", "K18", "motion", "40", "--of", "turning", "--when", "before"]);
+    place.clinic(&["visit", "note", "K18", "two words too many"]);
+    place.clinic(&["visit", "take-back", "K18", "3"]);
+    written_in_spanish(&place, "K18")
 }
 
 /// Two visits at which everything is noted that can be, one finding is put right, and two are taken back.
@@ -166,7 +183,7 @@ fn notes_everything(person: &Person) {
 
 #[test]
 fn validators_of_others_find_nothing_wrong() {
-    let people: [(&str, &Records); 9] = [
+    let people: [(&str, &Records); 10] = [
         ("nothing", &NOTHING),
         ("cap", &CAP),
         ("unwell", &UNWELL),
@@ -176,6 +193,7 @@ fn validators_of_others_find_nothing_wrong() {
         ("devices", &DEVICES),
         ("own", &OWN),
         ("visits", &VISITS),
+        ("treated", &TREATED),
     ];
     let files = people.iter().flat_map(|(name, records)| {
         [(format!("{name}.json"), records.collection.as_str()), (format!("{name}-server.json"), &records.transaction)]

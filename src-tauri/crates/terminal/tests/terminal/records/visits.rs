@@ -1,6 +1,6 @@
 //! What was found at visits, in files for records.
 
-use super::people::VISITS;
+use super::people::{TREATED, VISITS};
 use super::{json, lines, measured, of, part};
 use serde_json::{Value, json};
 
@@ -115,4 +115,18 @@ fn the_table_has_them_after_what_is_from_home_without_what_was_taken_back() {
         all[first..].iter().all(|line| ["visit-", "surface", "condition-"].iter().any(|begin| line[8].starts_with(begin)))
     );
     assert!(!all.iter().any(|line| line[8] == "visit-proposal-not-followed" && line[1] == "2"), "it was taken back");
+}
+
+#[test]
+fn who_was_treated_without_a_plan_is_written_with_what_was_found() {
+    let bundle = json(&TREATED.collection);
+    assert!(of(&bundle, "CarePlan").is_empty() && of(&bundle, "ServiceRequest").is_empty());
+    let patient = of(&bundle, "Patient")[0];
+    assert_eq!(patient["identifier"][0]["value"], "K18");
+    let pain = measured(&bundle, "visit-pain")[0];
+    assert_eq!((&pain["valueQuantity"]["value"], &pain["basedOn"]), (&json!(6), &Value::Null));
+    assert_eq!(of(&bundle, "Provenance").len(), 1, "one visit");
+    assert_eq!(measured(&bundle, "visit-note")[0]["status"], "entered-in-error");
+    let found: Vec<String> = lines(&TREATED).into_iter().map(|line| line[8].clone()).collect();
+    assert_eq!(found, ["visit-pain", "visit-range-of-motion", "visit-moment"]);
 }

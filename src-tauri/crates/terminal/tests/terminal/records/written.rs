@@ -107,7 +107,7 @@ fn nothing_secret_and_nothing_of_the_computer_is_written() {
 fn what_cannot_be_written_is_refused_in_a_sentence() {
     let place = received();
     place.clinic(&["add", "Z9"]);
-    let nothing = "No plan was issued for Z9 yet. Issue a plan first.";
+    let nothing = "There is no plan and no visit yet, so there is nothing to export. Issue a plan or note a visit first.";
     for form in ["csv", "fhir", "fhir-transaction"] {
         place.refused(&clinic(&["review", "Z9", "--as", form, "--out", "written"]), &[nothing]);
         place.refused(&clinic(&["review", "Z0", "--as", form, "--out", "written"]), &["Z0"]);
@@ -115,10 +115,7 @@ fn what_cannot_be_written_is_refused_in_a_sentence() {
     }
     let empty = Place::prepared();
     empty.clinic(&["remove", "K17", "--yes"]);
-    empty.refused(
-        &clinic(&["review", "--all", "--as", "fhir"]),
-        &["No patient has a plan yet, so there is nothing to export."],
-    );
+    empty.refused(&clinic(&["review", "--all", "--as", "fhir"]), &[nothing]);
     for wrong in [&["review"][..], &["review", "K17", "--all"]] {
         assert_eq!(place.run(&clinic(wrong)).code, Some(2), "{wrong:?}");
     }
