@@ -93,6 +93,7 @@ fn items_of(one: &Followed, catalogue: &Catalogue, several: bool, now: Stamp) ->
             is_new: begins_today && one.history.last_run(item.id).is_none(),
             takes_s,
             step: None,
+            start: one.plan.header.start,
             item,
         })
     });

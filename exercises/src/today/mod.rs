@@ -240,8 +240,10 @@ pub struct TodayItem {
     pub is_new: bool,
     /// Approximate duration of a run, in seconds.
     pub takes_s: u32,
-    /// A change that the clinician allowed the person to make, if the rules propose one.
+    /// A change that the clinician allowed the person to make, if the rules propose one. Its days count from `start`.
     pub step: Option<Suggestion>,
+    /// The first day of the plan.
+    pub start: NaiveDate,
 }
 
 impl TodayItem {

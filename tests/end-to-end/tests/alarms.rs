@@ -56,12 +56,12 @@ fn a_rating_above_the_limit_shows_both_numbers_and_the_clinics_and_can_be_taken_
     window.press("That was a mistake: change the number");
     window.see("Pain while doing it: Sit tall, chin back");
     window.press("3");
-    window.see("You answered 3.");
+    window.see("Pain while doing Sit tall, chin back: 3 of 10");
     look(&window, "answered");
     window.press("Undo");
     window.see("How did it go?");
     window.press("4");
-    window.see("You answered 4.");
+    window.see("Pain while doing Sit tall, chin back: 4 of 10");
     window.close();
     let window = open(&desktop, "2027-03-02T10:02:00+01:00");
     window.press("Start");

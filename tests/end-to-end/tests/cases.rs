@@ -30,7 +30,7 @@ fn a_case_is_closed_found_again_and_its_plans_are_shown() {
     clinic.see("Plan 2: issued on 8 March 2027");
     clinic.see("Before: 15 minutes");
     clinic.look_at_desk_and_phones("cases-plans");
-    clinic.press("Show, print or save plan 1");
+    clinic.press("Show or save plan 1");
     clinic.see("Security code");
     clinic.press("Close");
     clinic.press("Case of K17");

@@ -10,6 +10,7 @@ fn a_step_is_offered_and_taken() {
 
     let window = desktop.open("patient").at(STEP_DUE).zone(ZONE).start();
     window.see("Go up to 15 seconds per hold?");
+    window.see("6 March and on 7 March");
     window.see("3 holds of 10 seconds");
     window.fits();
     window.screenshot("step-offered");

@@ -72,7 +72,7 @@ fn in_two_minutes_a_visit_ends_in_a_plan_that_both_have_seen() {
     let desktop = Desktop::new();
     let clinic = looked_at_together(&desktop);
     clinic.see("In the last 14 days you did 42 of 140 sessions in full. Most of it did not get done.");
-    clinic.see("Neck, left: 6 of 10 in the morning at first, 2 now. That is clearly better.");
+    clinic.see("Neck, left: 6 of 10 in the morning at first, 2 lately. That is clearly better.");
     clinic.see("Nothing else can be compared yet.");
     clinic.see("“no time, or could not get away”, 14 times");
     clinic.see("As until now. A full day: 10 sessions");
@@ -99,7 +99,7 @@ fn in_two_minutes_a_visit_ends_in_a_plan_that_both_have_seen() {
     clinic.close();
 }
 
-const WHY: &str = "Why otherwise? This may stay open.";
+const WHY: &str = "Why not as proposed? (optional)";
 
 /// How many options of an exercise are shown as chosen.
 fn chosen(clinic: &Window, item: u32) -> serde_json::Value {
@@ -120,6 +120,7 @@ fn a_reason_for_another_choice_is_kept_with_the_visit_until_the_proposal_is_foll
     let desktop = Desktop::new();
     let clinic = looked_at_together(&desktop);
     assert_eq!([chosen(&clinic, 0), chosen(&clinic, 1)], [1, 0], "what is to be talked about first is nobody's choice yet");
+    clinic.see("Heel raise: nothing is chosen, so it stays as it is.");
     assert!(!clinic.sees(WHY), "no option was pressed");
     clinic.press_part("5 sessions a day");
     clinic.see(WHY);
@@ -129,7 +130,7 @@ fn a_reason_for_another_choice_is_kept_with_the_visit_until_the_proposal_is_foll
     clinic.look_at_desk_and_phones("together-why");
     clinic.press("Review");
     clinic.press("Visit");
-    clinic.see("“Ask less” not followed. Too little time");
+    clinic.see("“Do less” not followed. Too little time");
     clinic.press("Review");
     clinic.press("Look at it together");
     given(&clinic, "Too little time");

@@ -38,6 +38,7 @@ fn a_visit_is_noted_corrected_and_compared_at_the_next() {
     clinic.press("Where it hurts today: Note");
     clinic.see("Lower back, left: after driving; pain 6 of 10");
     clinic.choose("What", "How far a movement goes, degrees");
+    clinic.choose("Treatment", "before");
     clinic.type_into("Movement", "bending forward");
     clinic.type_into("Results, up to three with spaces between", "40");
     clinic.press("Measured: Note");

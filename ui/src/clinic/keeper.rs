@@ -1,9 +1,11 @@
 //! Stores drafts of plans, and unfinished exercises, in the shell while they are edited.
 
 use exercises::catalogue::Exercise;
+use exercises::id::ItemId;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 use std::cell::Cell;
+use std::collections::BTreeSet;
 use std::rc::Rc;
 use wire::clinic::{AskKeep, KeepDraft};
 use wire::prescribing::{KeepOwnDraft, OwnDraftRequest};
@@ -19,6 +21,8 @@ pub struct Keeper {
     newest: StoredValue<Option<AskKeep>>,
     /// The newest state of an exercise that was not sent to the shell yet.
     newest_exercise: StoredValue<Option<(Unfinished, Exercise)>, LocalStorage>,
+    /// The items, with the patient's code, for which somebody pressed an option since the last card. Only as long as the window is open.
+    pub chosen: RwSignal<BTreeSet<(String, ItemId)>>,
     /// Whether the shell is storing a state.
     busy: StoredValue<bool>,
     /// What is done once everything is stored.
@@ -38,6 +42,7 @@ impl Keeper {
             app,
             newest: StoredValue::new(None),
             newest_exercise: StoredValue::new_local(None),
+            chosen: RwSignal::new(BTreeSet::new()),
             busy: StoredValue::new(false),
             then: StoredValue::new_local(None),
         }
@@ -104,5 +109,6 @@ impl Keeper {
     pub fn forget(self) {
         self.newest.set_value(None);
         self.newest_exercise.set_value(None);
+        self.chosen.update(BTreeSet::clear);
     }
 }

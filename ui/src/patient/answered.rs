@@ -1,10 +1,12 @@
 //! The answer that was given last, and the way to take it back.
 
+use exercises::questions::Question;
 use leptos::prelude::*;
 use words::Key;
 
 use super::context::{PatientContext, UNDO_FOR};
 use super::given::Given;
+use super::question::name_of;
 
 /// The last answer with a way to take it back, for some seconds. Empty without an answer.
 #[component]
@@ -14,7 +16,11 @@ pub fn Answered() -> impl IntoView {
     let line = move || {
         let given = context.answered.get()?;
         hide_later(context, given.clone());
-        let said = words.answered(given.score);
+        let item = match given.question {
+            Question::During { plan, item, .. } => name_of(context, plan, item),
+            Question::Morning { .. } | Question::Activity { .. } => String::new(),
+        };
+        let said = words.answered(&given.question, &item, given.score);
         let take_back = move |_| context.take_back(given.clone());
         Some(view! {
             <p class="answered" role="status">

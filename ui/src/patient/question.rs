@@ -53,7 +53,8 @@ pub fn QuestionForm(question: Question, then: impl Fn() + Copy + Send + 'static)
     }
 }
 
-fn name_of(context: PatientContext, plan: PlanId, item: ItemId) -> String {
+/// The name of an item's exercise; empty if it is no longer among today's.
+pub(super) fn name_of(context: PatientContext, plan: PlanId, item: ItemId) -> String {
     let words = context.app.words();
     context.today.with_untracked(|today| {
         let items = today.iter().flat_map(|today| &today.items);

@@ -1,6 +1,6 @@
 //! Ratings of pain in series, with what they say.
 
-use super::{Flare, PainChange};
+use super::{FLARE_POINTS, Flare, PainChange};
 use crate::adherence::KofN;
 use crate::id::{ComplaintId, ItemId};
 use crate::score::Score;
@@ -22,6 +22,15 @@ pub struct PainSeries {
     pub flares: Vec<Flare>,
     /// The days of mornings on which the pain of the day before had not settled.
     pub unsettled: Vec<DayNumber>,
+}
+
+impl PainSeries {
+    /// The last morning, if it was clearly higher than the median of the last three, which one morning does not move. It is no flare yet,
+    /// but whoever reads that the pain is better is to know of it.
+    pub fn higher_last_morning(&self) -> Option<(DayNumber, Score)> {
+        let (now, (day, score)) = (self.change.now?, *self.points.last()?);
+        (f64::from(score) >= now + FLARE_POINTS).then_some((day, score))
+    }
 }
 
 /// Pain while doing one item.

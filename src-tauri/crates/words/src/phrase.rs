@@ -168,7 +168,13 @@ impl Words {
     pub fn mark(self, mark: Mark) -> String {
         let key = match mark {
             Mark::Partly(share) => {
-                return self.mark_partly(share.done, share.of);
+                // "0 of 1" would read as if nothing had been done.
+                let begun_alone = share.done == 0 || share.of == 1;
+                return if begun_alone {
+                    self.text(Key::MarkPartlyAlone).to_owned()
+                } else {
+                    self.mark_partly(share.done, share.of)
+                };
             }
             Mark::Skipped(reason) => return self.mark_skipped(self.barrier(reason)),
             Mark::DayOff(why) => return self.mark_day_off(self.day_off_reason(why)),

@@ -17,7 +17,6 @@ pub fn Issued(code: String, card: IssuedCard) -> impl IntoView {
     let context = ClinicContext::current();
     let words = context.app.words();
     let title = words.issued_title(&code);
-    let version = card.version.map(|version| words.issued_version(version));
     let picture = match card.svg {
         // The drawing comes from the shell, which makes it from black and white squares only.
         Some(svg) => {
@@ -34,7 +33,7 @@ pub fn Issued(code: String, card: IssuedCard) -> impl IntoView {
                 <button type="button" on:click=move |_| context.show(Page::Patients)>{words.text(Key::Close)}</button>
             </Head>
             <div class="two">
-                <figure>{picture}<figcaption class="small soft">{version}</figcaption></figure>
+                <figure>{picture}</figure>
                 <div class="stack-8">
                     <p>{words.text(Key::IssuedWhat)}</p>
                     <p class="note">{words.text(Key::IssuedWarning)}</p>

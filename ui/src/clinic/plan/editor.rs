@@ -10,6 +10,7 @@ use exercises::review::ReviewAlarm;
 use exercises::suggest::Suggestion;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
+use std::collections::BTreeSet;
 use wire::clinic::{AskKeep, CheckPlan, Handover, IssueRequest, PlanCheck, PlanDraft};
 use words::Words;
 use words::clinic::{PlanSection, section_of};
@@ -52,6 +53,10 @@ pub struct PlanEditor {
     pub problems: RwSignal<Option<Vec<Problem>>>,
     /// How the card would be handed over; `None` while that is not known.
     pub handover: RwSignal<Option<Handover>>,
+    /// The items of which the rules say to talk first, as far as their options are shown.
+    to_talk: RwSignal<BTreeSet<ItemId>>,
+    /// The items for which somebody pressed an option, of all patients.
+    chosen: RwSignal<BTreeSet<(String, ItemId)>>,
     /// Number of checks requested so far: only the last answer counts.
     asked: StoredValue<u32>,
 }
@@ -75,6 +80,8 @@ impl PlanEditor {
             alarms: StoredValue::new(draft.alarms),
             problems: RwSignal::new(None),
             handover: RwSignal::new(None),
+            to_talk: RwSignal::new(BTreeSet::new()),
+            chosen: keeper.chosen,
             asked: StoredValue::new(0),
         };
         Effect::new(move || editor.check(editor.draft.with(|draft| draft.prescription.clone())));
@@ -86,6 +93,34 @@ impl PlanEditor {
             }
         });
         editor
+    }
+
+    /// Notes whether the rules say to talk about an item first.
+    pub fn set_to_talk(self, item: ItemId, talk: bool) {
+        self.to_talk.update(|all| {
+            if talk {
+                all.insert(item);
+            } else {
+                all.remove(&item);
+            }
+        });
+    }
+
+    /// Notes that somebody pressed an option of an item.
+    pub fn set_chosen(self, item: ItemId) {
+        self.chosen.update(|all| {
+            all.insert((self.code.get_value(), item));
+        });
+    }
+
+    /// Whether somebody pressed an option of an item since the last card.
+    pub fn is_chosen(self, item: ItemId) -> bool {
+        self.chosen.with(|all| all.contains(&(self.code.get_value(), item)))
+    }
+
+    /// Whether an item is to be talked about first and nobody has chosen what becomes of it.
+    pub fn is_undecided(self, item: ItemId) -> bool {
+        self.to_talk.with(|all| all.contains(&item)) && !self.is_chosen(item)
     }
 
     /// The draft in the form in which the shell stores it.

@@ -35,7 +35,10 @@ pub fn Issue(code: String) -> impl IntoView {
                 alarms.iter().filter(|alarm| !draft.prescription.cleared.contains(&alarm.clearing())).count()
             });
             let open = (open > 0).then(|| words.alarms_stay(open));
-            open.into_iter().chain(draft.prescription.items.iter().filter_map(of)).collect::<Vec<_>>()
+            let undecided = draft.prescription.items.iter().filter(|item| editor.is_undecided(item.id));
+            let nothing_chosen = undecided.map(|item| words.nothing_chosen(&editor.named(|names| names.item(item.id))));
+            let nights = draft.prescription.items.iter().filter_map(of);
+            open.into_iter().chain(nothing_chosen).chain(nights).collect::<Vec<_>>()
         });
         said.into_iter().map(|line| view! { <p class="small warning">{line}</p> }).collect_view()
     };

@@ -37,7 +37,6 @@ pub fn ItemOptions(suggestion: Suggestion, page: StoredValue<ReviewPage>) -> imp
         Ask::Reason => view! { <ReasonAsked words given=reason/> }.into_any(),
     });
     let (name, now, drawing) = known(editor, id);
-    let touched = RwSignal::new(false);
     let heading = name.clone();
     view! {
         <li class="sheet">
@@ -46,8 +45,8 @@ pub fn ItemOptions(suggestion: Suggestion, page: StoredValue<ReviewPage>) -> imp
                 <div><h3>{heading}</h3><small class="soft">{now}</small></div>
                 {said}
                 {fields.collect_view()}
-                <div class="proposal">{move || view! { <Options suggestion=proposal.get() touched may_leave_out=true/> }}</div>
-                <Reason proposal touched name=name.unwrap_or_default()/>
+                <div class="proposal">{move || view! { <Options suggestion=proposal.get() may_leave_out=true/> }}</div>
+                <Reason proposal name=name.unwrap_or_default()/>
             </div>
         </li>
     }

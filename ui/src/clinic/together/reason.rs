@@ -63,10 +63,9 @@ impl Reasons {
     }
 }
 
-/// Usual reasons to press, and a field for own words, as long as the item is not as proposed. `touched` is whether an option was pressed.
-/// Once the item is as proposed again, the reason that was given is taken back, or a record would contradict the plan.
+/// Usual reasons to press, and a field for own words, as long as the item is not as proposed and somebody chose that. Once the item is as proposed again, the reason that was given is taken back, or a record would contradict the plan.
 #[component]
-pub fn Reason(proposal: Memo<Suggestion>, touched: RwSignal<bool>, name: String) -> impl IntoView {
+pub fn Reason(proposal: Memo<Suggestion>, name: String) -> impl IntoView {
     let (editor, reasons): (PlanEditor, Reasons) = (PlanEditor::current(), expect_context());
     let departs = Memo::new(move |_| editor.departs_from(&proposal.get()));
     let given = Memo::new(move |_| reasons.given(proposal.with(|one| one.item)).map(|(_, reason)| reason));
@@ -77,7 +76,8 @@ pub fn Reason(proposal: Memo<Suggestion>, touched: RwSignal<bool>, name: String)
         }
         now
     });
-    let asks = Memo::new(move |_| departs.get() && (touched.get() || given.with(Option::is_some)));
+    let is_chosen = move || editor.is_chosen(proposal.with(|one| one.item));
+    let asks = Memo::new(move |_| departs.get() && (is_chosen() || given.with(Option::is_some)));
     let give = move |reason: Option<String>| reasons.give(&proposal.get_untracked(), reason);
     let name = StoredValue::new(name);
     view! { <Show when=move || asks.get()><Ask given name=name.get_value() give/></Show> }

@@ -6,7 +6,7 @@ use exercises::visit::{Complained, Finding, MAX_LINE};
 use leptos::prelude::*;
 use words::Key;
 
-use super::context::{SIDES, VisitContext, chosen, options, scores};
+use super::context::{SIDES, VisitContext, chosen, options, scores, with_none};
 use super::note_it::NoteIt;
 use crate::clinic::fields::{Choice, Text};
 
@@ -16,9 +16,9 @@ pub fn Complaint() -> impl IntoView {
     let context = VisitContext::current();
     let (words, forms) = (context.words(), context.forms);
     let side_name = move |side: Side| if side == Side::Neither { words.text(Key::SideNone) } else { words.side(side) };
-    let regions = options(&Region::ALL, |region| words.region(region).to_owned());
+    let regions = with_none(options(&Region::ALL, |region| words.region(region).to_owned()));
     let sides = options(&SIDES, |side| side_name(side).to_owned());
-    let unready = Memo::new(move |_| forms.score.with(String::is_empty));
+    let unready = Memo::new(move |_| forms.score.with(String::is_empty) || forms.region.with(String::is_empty));
     let note = move || {
         let region = chosen(&Region::ALL, &forms.region.get_untracked());
         let (Some(region), Ok(score)) = (region, forms.score.get_untracked().parse()) else { return };

@@ -1,6 +1,6 @@
 //! The state of the page: the patient's visits, and what is being typed.
 
-use exercises::catalogue::{PrescriberFlag, Region};
+use exercises::catalogue::PrescriberFlag;
 use exercises::plan::{BodySide, Side};
 use exercises::score::Score;
 use exercises::visit::{Finding, Found, Measured, Moment, last_screening};
@@ -55,12 +55,12 @@ pub struct VisitContext {
 }
 
 impl VisitContext {
-    /// The state at the beginning. What held at the last screening is ticked.
+    /// The state at the beginning. What held at the last screening is ticked; what only the clinician knows is chosen by nobody.
     pub fn new(clinic: ClinicContext, page: VisitPage) -> VisitContext {
         let text = |text: &str| RwSignal::new(text.to_owned());
         let fell = last_screening(&page.visits).is_some_and(|(_, screening)| screening.fell);
         let forms = Forms {
-            region: text(&format!("{:?}", Region::ALL[0])),
+            region: text(""),
             side: text("Neither"),
             score: text(""),
             line: text(""),
@@ -70,7 +70,7 @@ impl VisitContext {
             movement: text(""),
             unit: text(""),
             leg: text(""),
-            moment: text("Before"),
+            moment: text(""),
             surface: text("Firm"),
             eyes: text("Open"),
             results: text(""),
@@ -197,6 +197,10 @@ pub const MOMENTS: [Moment; 3] = Moment::ALL;
 
 /// The scores from 0 to 10, as options.
 pub fn scores() -> Vec<(String, String)> {
-    let none = (String::new(), "–".to_owned());
-    std::iter::once(none).chain(Score::all().map(|score| (score.to_string(), score.to_string()))).collect()
+    with_none(Score::all().map(|score| (score.to_string(), score.to_string())))
+}
+
+/// These options after one that says that nothing is chosen.
+pub fn with_none(options: impl IntoIterator<Item = (String, String)>) -> Vec<(String, String)> {
+    std::iter::once((String::new(), "–".to_owned())).chain(options).collect()
 }

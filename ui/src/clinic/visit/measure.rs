@@ -6,7 +6,7 @@ use leptos::prelude::*;
 use strum::VariantArray;
 use words::{Key, upper};
 
-use super::context::{KINDS, LEGS, MOMENTS, VisitContext, chosen, options};
+use super::context::{KINDS, LEGS, MOMENTS, VisitContext, chosen, options, with_none};
 use super::note_it::NoteIt;
 use super::stop_watch::StopWatch;
 use crate::clinic::fields::{Choice, Text};
@@ -19,7 +19,7 @@ pub fn Measures() -> impl IntoView {
     let is =
         move |kinds: &'static [&'static str]| Memo::new(move |_| forms.kind.with(|kind| kinds.contains(&kind.as_str())));
     let (named, other, stance) = (is(&["pain", "motion", "other"]), is(&["other"]), is(&["stance"]));
-    let unready = Memo::new(move |_| read_results(&forms.results.get()).is_none());
+    let unready = Memo::new(move |_| read_results(&forms.results.get()).is_none() || forms.moment.with(String::is_empty));
     let note = move || {
         let Some(measure) = typed(context) else { return };
         context.note(Finding::Measure(measure), move || forms.results.set(String::new()));
@@ -63,7 +63,7 @@ fn Which() -> impl IntoView {
             Moment::Once => Key::VisitOnce,
         })
     };
-    let moments = options(&MOMENTS, |one| moment(one).to_owned());
+    let moments = with_none(options(&MOMENTS, |one| moment(one).to_owned()));
     view! {
         <Choice label=words.text(Key::VisitMeasuredWhat) options=kinds value=forms.kind choose=move |one| forms.kind.set(one)/>
         <Choice label=words.text(Key::VisitMeasuredSide) options=legs value=forms.leg choose=move |one| forms.leg.set(one)/>

@@ -6,14 +6,19 @@ use words::Key;
 use super::context::VisitContext;
 
 /// A button that is named after its section (`of`) for who cannot see where it stands. While something is missing, `unready`, it cannot be
-/// pressed.
+/// pressed. `label` says what is noted where that is not plain.
 #[component]
-pub fn NoteIt(of: Key, #[prop(optional, into)] unready: Signal<bool>, note: impl Fn() + 'static) -> impl IntoView {
+pub fn NoteIt(
+    of: Key,
+    #[prop(optional, into)] unready: Signal<bool>,
+    #[prop(default = Signal::stored(Key::VisitNoteIt))] label: Signal<Key>,
+    note: impl Fn() + 'static,
+) -> impl IntoView {
     let context = VisitContext::current();
     let words = context.words();
     view! {
         <button type="button" disabled=move || context.clinic.app.busy.get() || unready.get()
-            aria-label=words.named_text(words.text(of), words.text(Key::VisitNoteIt)) on:click=move |_| note()>
-            {words.text(Key::VisitNoteIt)}</button>
+            aria-label=move || words.named_text(words.text(of), words.text(label.get())) on:click=move |_| note()>
+            {move || words.text(label.get())}</button>
     }
 }

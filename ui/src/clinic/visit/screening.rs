@@ -3,6 +3,7 @@
 use exercises::catalogue::PrescriberFlag;
 use exercises::visit::{Finding, Screening, last_screening};
 use leptos::prelude::*;
+use std::collections::BTreeSet;
 use words::{Key, upper};
 
 use super::context::VisitContext;
@@ -48,6 +49,8 @@ pub fn Screened() -> impl IntoView {
         let screening = Screening { flags: forms.flags.get_untracked(), fell: forms.fell.get_untracked() };
         context.note(Finding::Screening(screening), || {});
     };
+    let none = move || forms.flags.with(BTreeSet::is_empty) && !forms.fell.get();
+    let label = Signal::derive(move || if none() { Key::VisitNoneApplies } else { Key::VisitNoteIt });
     view! {
         <section class="sheet">
             <Fold title=words.text(Key::VisitScreeningTitle) inside open=last.with_untracked(Option::is_none)>
@@ -56,7 +59,7 @@ pub fn Screened() -> impl IntoView {
                     {PrescriberFlag::ALL.map(tick).into_iter().collect_view()}
                     <Tick label=words.text(Key::VisitFellTick) value=forms.fell put=move |fell| forms.fell.set(fell)/>
                 </fieldset>
-                <NoteIt of=Key::VisitScreeningTitle note/>
+                <NoteIt of=Key::VisitScreeningTitle label note/>
             </Fold>
             {again}
         </section>

@@ -12,9 +12,8 @@ pub fn NextStep(item: TodayItem) -> impl IntoView {
     let context = PatientContext::current();
     let words = context.app.words();
     let (plan, id) = (item.plan, item.item.id);
-    let today = context.today.with_untracked(|today| today.as_ref().map(|today| today.now.date())).unwrap_or_default();
     let shown = item.step.clone().map(|step| {
-        let (question, why) = words.offered_step(&step, &item.exercise, today);
+        let (question, why) = words.offered_step(&step, &item.exercise, item.start);
         view! {
             <section class="next-step sheet stack-2">
                 <h2>{question}</h2>

@@ -371,7 +371,8 @@ date-label = Date
 alarms-to-clear = Alarms to clear
 alarm-clear = Clear it with this card
 alarm-clear-what = While an alarm is not cleared, what it paused stays paused on the patient's device.
-# Beside the button that issues a card.
+# Beside the button that issues a card. $name: an exercise that is to be talked about.
+nothing-chosen = { $name }: nothing is chosen, so it stays as it is.
 alarms-stay = { $n ->
         [one] { $n } alarm is not cleared: what it paused or eased stays so with this card.
        *[other] { $n } alarms are not cleared: what they paused or eased stays so with this card.
@@ -428,8 +429,6 @@ issued-code = The card as a code
 issued-text = The card as text
 issued-copy = Copy text
 issued-files = Files of this card
-# $n (Number)
-issued-version = QR version { $n }
 # Beside the codes of a card, which are shown one at a time. $n (Number): 2 to 8.
 issued-codes = The card is shown as { $n } codes. The patient's device reads all of them, in any order.
 issued-too-large = Too large for codes. Hand over the file or the text.
@@ -479,7 +478,7 @@ case-closed-by = Closed by { $who }.
 case-closed-and-reopened = Closed on { $on }: { $reason }. Opened again on { $reopened }.
 case-is-open = The case is open.
 case-close = Close the case
-case-close-what = A closed case leaves the list of patients and is found under “Closed”. Nothing is erased. It takes no new plan until it is opened again; a summary that arrives is received all the same.
+case-close-what = A closed case leaves the list of patients and is found under “Closed”. Nothing is erased. It takes no new plan until it is opened again; a summary that arrives is received all the same. The patient’s device is not told: it reminds until the plan ends there.
 case-close-why = Why
 case-close-words = More about it (optional)
 case-close-words-needed = In other words
@@ -506,9 +505,9 @@ case-plan-line = Plan { $n }: issued on { $issued }, next visit on { $visit }
 case-plan-newest = in force
 # $who: a clinician's name.
 case-plan-by = Issued by { $who }.
-case-plan-show = Show, print or save
+case-plan-show = Show or save
 # The button's name for a screen reader. $n (Number): the number of the plan.
-case-plan-show-n = Show, print or save plan { $n }
+case-plan-show-n = Show or save plan { $n }
 case-plan-changes = What is different from the plan before
 case-plan-unchanged = No exercise is different from the plan before.
 plan-item = { $name }: { $dose }; { $times }

@@ -150,8 +150,9 @@ about-minutes = { $n ->
 ## How a session went. Short, after its time; begins small.
 
 mark-done = done
-# $done, $of: shares of the dose, such as seconds held.
-# $done (Number), $of (Number)
+# Where a share says nothing.
+mark-partly-alone = partly done
+# Shares of the dose, such as seconds held. $done (Number), $of (Number)
 mark-partly = partly done: { $done } of { $of }
 mark-skipped = skipped: { $reason }
 mark-day-off = day off: { $reason }

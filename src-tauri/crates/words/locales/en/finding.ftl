@@ -62,7 +62,7 @@ filter-kind = Way of doing it
 filter-posture = Posture
 filter-equipment = Needs no more than
 filter-nothing = nothing
-filter-flag = Without the flag
+filter-flag = Leave out what is marked for
 filter-suiting = Leave out what touches what is ticked for this patient
 
 ## Clinic: what to think of before an exercise is prescribed

@@ -119,8 +119,6 @@ activity-least = cannot do it
 activity-most = as before
 # $score (Number): the last answer to the same question.
 last-time = Last time: { $score }
-# $score (Number)
-answered = You answered { $score }.
 undo-answer = Undo
 rather-not-answer = I'd rather not answer
 
@@ -576,6 +574,8 @@ plan-version = Version { $n }.
 done-when = Sessions done, by time of day
 # $k (Number), $n (Number)
 done-count = { $k } of { $n } done.
+# The same with sessions that were done in part. $k (Number), $n (Number), $partly (Number)
+done-count-partly = { $k } of { $n } done in full, { $partly } in part.
 balance-title = Balance
 pain-title = Pain, 0 to 10
 activities-title = Activities, 0 to 10

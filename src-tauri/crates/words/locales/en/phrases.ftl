@@ -178,7 +178,7 @@ review-visit-stance-line = { $date }, { $surface }, { $eyes }: { $times }.
 review-rating-on-date = { $score } ({ $date })
 # A proposal and its step, joined by one space: Progress to 15 seconds a hold.
 review-advice-and-step = { $advice } { $step }
-# What to ask less of: Ask less: only the sessions before noon.
+# What is done less: Do less: only the sessions before noon.
 review-advice-and-less = { $advice }: { $less }
 
 ## Sway figures, with a no-break space between number and unit.

@@ -110,6 +110,8 @@ review-strip-last-14-days = { $name }: { $k } of { $n } in the last 14 days, at 
 review-strip-of = { $name }: { $k } of { $n } in full
 # $from (Number), $to (Number). $name: a complaint, an activity.
 review-strip-change = { $name }: { $from } to { $to }
+# After the figures of a complaint. $score (Number)
+review-strip-last-morning = last { $score }
 # $leg: such as "Left". $from (Number), $to (Number)
 review-strip-seconds = { $leg }: { $from } to { $to } s
 review-strip-open-alarms = { $n ->
@@ -250,7 +252,7 @@ review-days-met = { $n ->
         [one] { $k } of { $n } day met (80% of the day's sessions or more).
        *[other] { $k } of { $n } days met (80% of the day's sessions or more).
     }
-# Sessions, with parts added up.
+# Sessions; one that was done in part counts as that part.
 # $before_k (Number), $before_n (Number), $after_k (Number), $after_n (Number)
 review-dropped-off = Much less from { $date } on: { $before_k } of { $before_n } before, { $after_k } of { $after_n } since.
 review-longest-pause = { $days ->
@@ -292,6 +294,8 @@ review-better = Better
 review-worse = Worse
 review-no-clear-change = No clear change
 review-not-known-lately = Not known lately
+# $date: a day. $score (Number)
+review-pain-last-morning = The last morning, { $date }, was higher: { $score }.
 # $base (Number), $now (Number), $points (Number), $percent (Number)
 review-pain-better = { $base } to { $now } ({ $date }): { $points } points lower, { $percent }%. Minimum change: 2 points and 30%.
 # $base (Number), $now (Number)
@@ -474,13 +478,15 @@ review-norms-source = { $n ->
 review-norms-none = The clinic has no table of its own.
 review-norms-removed = The clinic's table was removed.
 
-## What next. The five ways: progress, keep, ease, ask less, stop and talk.
+## What next. The five ways: progress, keep, ease, do less, stop and talk.
 
 review-progress = Progress
 review-keep = Keep
 review-ease = Ease
 review-stop-and-talk = Stop and talk
-review-ask-less = Ask less
+# The same where nothing was done, so that there is nothing to stop.
+review-talk-first = Talk about it first
+review-ask-less = Do less
 # The same before a smaller dose: "Reduce to 2 holds".
 review-reduce = Reduce
 # These follow "Progress" or "Ease", and "Go up" or "Go back" on the patient's side.
@@ -535,7 +541,7 @@ review-to-trials = { $n ->
 review-to-level = to “{ $rung }”
 # $dose: such as "3 holds of 10 seconds".
 review-to-level-with-dose = to “{ $rung }”, { $dose }
-# These follow "Ask less" after a colon.
+# These follow "Do less" after a colon.
 # $dose: for example "8 repetitions"; $load: "with 2.5 kg" or "with a medium band".
 review-to-load = to { $dose } { $load }
 review-only-before-noon = only the sessions before noon
@@ -574,8 +580,8 @@ review-why-near-fall = Nearly fell during it on { $date }.
 review-why-balance-falling = The stance time is falling.
 # $done (Number)
 review-why-little-done = { $n ->
-        [one] { $done } of { $n } session done, parts added up.
-       *[other] { $done } of { $n } sessions done, parts added up.
+        [one] { $done } of { $n } session done; what was done in part counts as a part.
+       *[other] { $done } of { $n } sessions done; those done in part count as parts.
     }
 review-why-given = { $n ->
         [one] Reason given once: { $reason }.

@@ -73,4 +73,4 @@ server-none = No server is set. Nothing is handed over.
 server-with-token = Reviews are handed over to { $address } on this computer, with a token.
 server-without-token = Reviews are handed over to { $address } on this computer, without a token.
 # $added (Number), $known (Number): things that the server did not have, and had.
-record-handed-over = { $code }: handed over, { $added } new, { $known } replaced or unchanged
+record-handed-over = { $code }: handed over, { $added } entries new, { $known } replaced or unchanged

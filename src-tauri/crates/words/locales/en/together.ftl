@@ -21,11 +21,11 @@ together-little = Most of it did not get done.
 together-since = It became much less on { $date }.
 together-nothing-due = No session was due yet.
 # Pain in the morning. $name: a complaint; $base (Number), $now (Number)
-together-pain-better = { $name }: { $base } of 10 in the morning at first, { $now } now. That is clearly better.
+together-pain-better = { $name }: { $base } of 10 in the morning at first, { $now } lately. That is clearly better.
 # $base (Number), $now (Number)
-together-pain-worse = { $name }: { $base } of 10 in the morning at first, { $now } now. That is clearly worse.
+together-pain-worse = { $name }: { $base } of 10 in the morning at first, { $now } lately. That is clearly worse.
 # $base (Number), $now (Number)
-together-pain-same = { $name }: { $base } of 10 in the morning at first, { $now } now. That is no clear change.
+together-pain-same = { $name }: { $base } of 10 in the morning at first, { $now } lately. That is no clear change.
 together-pain-last = { $name }: last recorded on { $date }, so how it is now is not known.
 together-pain-few = { $name }: too few mornings are recorded to compare.
 # An activity of the patient's own. $base (Number), $now (Number)
@@ -68,9 +68,9 @@ together-all-of-plan = Change anything else
 option-leave-out = Leave it out
 # Below the options of an exercise that is not done as proposed: a question that need not be answered, and usual reasons, each kept in the
 # record as it stands here.
-together-why = Why otherwise? This may stay open.
+together-why = Why not as proposed? (optional)
 # $name: an exercise.
-together-why-of = { $name }: why otherwise?
+together-why-of = { $name }: why not as proposed?
 together-why-wish = The patient’s wish
 together-why-time = Too little time
 together-why-pain = Pain

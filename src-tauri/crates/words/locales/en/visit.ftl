@@ -70,6 +70,8 @@ visit-score = Pain, 0 to 10
 visit-line = In the patient’s words
 # A button that stores what was typed.
 visit-note-it = Note
+# The same button of the screening as long as nothing is ticked.
+visit-none-applies = All asked, none applies
 visit-since-last = Since last time
 visit-change-label = Overall change
 visit-change-said = What is different
@@ -96,7 +98,7 @@ visit-kind-other = another measure
 visit-watch-start = Start the stop-watch
 visit-watch-stop = Stop
 visit-screening-title = Screening
-visit-screening-ask = What holds; of everything else it was asked
+visit-screening-ask = Ask about each of them and tick what applies. What is not ticked is kept as asked and not so.
 visit-fell-tick = Fell in the last twelve months
 visit-not-screened = not done yet
 visit-still-same = Still the same as on { $date }
@@ -130,7 +132,8 @@ record-save = Save the review
 filter-patients = Which patients
 # $n (Number)
 filter-count = { $what }: { $n }
-filter-all = All
+# The patients whose cases are open.
+filter-all = Open
 filter-alarm = Alarm
 filter-visit-today = Visit today
 filter-new-summary = New summary

@@ -349,7 +349,8 @@ date-label = Fecha
 alarms-to-clear = Alarmas sin resolver
 alarm-clear = Darla por resuelta con esta tarjeta
 alarm-clear-what = Lo que no se dé por resuelto sigue suspendido en el dispositivo del paciente.
-# Junto al botón que emite una tarjeta.
+# Junto al botón que emite una tarjeta. $name: un ejercicio del que hay que hablar.
+nothing-chosen = { $name }: no se ha elegido nada, así que sigue igual.
 alarms-stay = { $n ->
        [one] { $n } alarma sin resolver: lo que suspendió o hizo más fácil sigue así con esta tarjeta.
       *[other] { $n } alarmas sin resolver: lo que suspendieron o hicieron más fácil sigue así con esta tarjeta.
@@ -403,7 +404,6 @@ issued-code = La tarjeta como código
 issued-text = La tarjeta como texto
 issued-copy = Copiar el texto
 issued-files = Archivos de esta tarjeta
-issued-version = QR versión { $n }
 # Junto a los códigos de una tarjeta, que se muestran de uno en uno. $n (Number): de 2 a 8.
 issued-codes = La tarjeta se muestra en { $n } códigos. El dispositivo del paciente los lee todos, en cualquier orden.
 issued-too-large = Es demasiado grande para códigos. Entregue el archivo o el texto.
@@ -450,7 +450,7 @@ case-closed-by = Lo cerró { $who }.
 case-closed-and-reopened = Cerrado el { $on }: { $reason }. Abierto de nuevo el { $reopened }.
 case-is-open = El caso está abierto.
 case-close = Cerrar el caso
-case-close-what = Un caso cerrado sale de la lista de pacientes y se encuentra en «Cerrados». No se borra nada. No admite un plan nuevo hasta que se abra de nuevo; si llega un resumen, se recibe igualmente.
+case-close-what = Un caso cerrado sale de la lista de pacientes y se encuentra en «Cerrados». No se borra nada. No admite un plan nuevo hasta que se abra de nuevo; si llega un resumen, se recibe igualmente. El dispositivo del paciente no se entera: recuerda los ejercicios hasta que allí acabe el plan.
 case-close-why = Motivo
 case-close-words = Más detalles (puede dejarlo vacío)
 case-close-words-needed = Con otras palabras
@@ -476,9 +476,9 @@ case-plans-none = Aún no se ha entregado ningún plan.
 case-plan-line = Plan { $n }: entregado el { $issued }, próxima cita el { $visit }
 case-plan-newest = vigente
 case-plan-by = Lo emitió { $who }.
-case-plan-show = Ver, imprimir o guardar
+case-plan-show = Ver o guardar
 # El nombre del botón para un lector de pantalla. $n es el número del plan.
-case-plan-show-n = Ver, imprimir o guardar el plan { $n }
+case-plan-show-n = Ver o guardar el plan { $n }
 case-plan-changes = Qué cambia respecto al plan anterior
 case-plan-unchanged = Ningún ejercicio cambia respecto al plan anterior.
 plan-item = { $name }: { $dose }; { $times }

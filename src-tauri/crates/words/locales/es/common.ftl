@@ -144,6 +144,7 @@ about-minutes = { $n ->
 # Se dicen de una sesión, por eso en femenino.
 
 mark-done = completa
+mark-partly-alone = en parte
 mark-partly = en parte: { $done } de { $of }
 mark-skipped = omitida: { $reason }
 mark-day-off = día libre: { $reason }

@@ -62,7 +62,7 @@ filter-kind = Forma de hacerlo
 filter-posture = Postura
 filter-equipment = No requiere más que
 filter-nothing = nada
-filter-flag = Sin la advertencia
+filter-flag = Sin los marcados para
 filter-suiting = Omitir lo que afecta a lo marcado para este paciente
 
 ## Clinic: what to think of before an exercise is prescribed

@@ -108,8 +108,6 @@ activity-least = no puedo
 activity-most = como antes
 # $score (Number): la última respuesta a la misma pregunta.
 last-time = La última vez: { $score }
-# $score (Number)
-answered = Ha respondido { $score }.
 undo-answer = Deshacer
 rather-not-answer = Prefiero no contestar
 
@@ -500,6 +498,8 @@ done-count = { $n ->
        [one] { $k } de { $n } sesión hecha.
       *[other] { $k } de { $n } sesiones hechas.
     }
+# $k (Number), $n (Number), $partly (Number)
+done-count-partly = { $k } de { $n } hechas del todo, { $partly } en parte.
 balance-title = Equilibrio
 pain-title = Dolor, de 0 a 10
 activities-title = Actividades, de 0 a 10

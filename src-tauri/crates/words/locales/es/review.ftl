@@ -107,6 +107,8 @@ review-strip-last-14-days = { $name }: { $k } de { $n } en los últimos 14 días
 review-strip-of = { $name }: { $k } de { $n } completas
 # $from (Number), $to (Number). $name: una dolencia, una actividad.
 review-strip-change = { $name }: de { $from } a { $to }
+# $score (Number)
+review-strip-last-morning = último { $score }
 # $leg: como «Izquierda». $from (Number), $to (Number)
 review-strip-seconds = { $leg }: de { $from } a { $to } s
 review-strip-open-alarms = { $n ->
@@ -243,6 +245,8 @@ review-better = Mejor
 review-worse = Peor
 review-no-clear-change = Sin cambio claro
 review-not-known-lately = No se sabe últimamente
+# $score (Number)
+review-pain-last-morning = La última mañana, { $date }, fue más alto: { $score }.
 review-pain-better = de { $base } a { $now } ({ $date }): { $points } puntos menos, { $percent } %. Cambio mínimo: 2 puntos y 30 %.
 review-pain-no-change = de { $base } a { $now } ({ $date }). Cambio mínimo: 2 puntos y 30 %.
 review-pain-worse = de { $base } a { $now } ({ $date }): { $points } puntos más. Cambio mínimo: 2 puntos.
@@ -396,7 +400,8 @@ review-progress = Progresar
 review-keep = Mantener
 review-ease = Facilitar
 review-stop-and-talk = Suspender y hablar
-review-ask-less = Pedir menos
+review-talk-first = Hablarlo primero
+review-ask-less = Hacer menos
 review-reduce = Reducir
 review-to-hold-seconds = { $n ->
        [one] a { $n } segundo por repetición
@@ -481,8 +486,8 @@ review-why-target-missed = { $of ->
 review-why-near-fall = Estuvo a punto de caerse al hacerlo el { $date }.
 review-why-balance-falling = El tiempo de equilibrio baja.
 review-why-little-done = { $n ->
-       [one] { $done } de { $n } sesión hecha, sumando las partes.
-      *[other] { $done } de { $n } sesiones hechas, sumando las partes.
+       [one] { $done } de { $n } sesión hecha; lo hecho en parte cuenta como parte.
+      *[other] { $done } de { $n } sesiones hechas; las hechas en parte cuentan como parte.
     }
 review-why-given = { $n ->
        [one] Motivo indicado una vez: { $reason }.

@@ -67,4 +67,4 @@ salvage-kept = El archivo dañado se conserva como { $path }. Si una copia de se
 server-none = No hay ningún servidor configurado. No se entrega nada.
 server-with-token = Las revisiones se entregan a { $address } en este ordenador, con clave de acceso.
 server-without-token = Las revisiones se entregan a { $address } en este ordenador, sin clave de acceso.
-record-handed-over = { $code }: entregado, { $added } nuevos, { $known } sustituidos o sin cambios
+record-handed-over = { $code }: entregado, { $added } entradas nuevas, { $known } sustituidas o sin cambios

@@ -21,11 +21,11 @@ together-little = La mayor parte quedó sin hacer.
 together-since = Pasó a ser mucho menos el { $date }.
 together-nothing-due = Aún no tocaba ninguna sesión.
 # Dolor por la mañana. $name: una molestia; $base (Number), $now (Number)
-together-pain-better = { $name }: { $base } de 10 por la mañana al principio, { $now } ahora. Está claramente mejor.
+together-pain-better = { $name }: { $base } de 10 por la mañana al principio, { $now } últimamente. Está claramente mejor.
 # $base (Number), $now (Number)
-together-pain-worse = { $name }: { $base } de 10 por la mañana al principio, { $now } ahora. Está claramente peor.
+together-pain-worse = { $name }: { $base } de 10 por la mañana al principio, { $now } últimamente. Está claramente peor.
 # $base (Number), $now (Number)
-together-pain-same = { $name }: { $base } de 10 por la mañana al principio, { $now } ahora. No hay un cambio claro.
+together-pain-same = { $name }: { $base } de 10 por la mañana al principio, { $now } últimamente. No hay un cambio claro.
 together-pain-last = { $name }: se anotó por última vez el { $date }, así que no se sabe cómo está ahora.
 together-pain-few = { $name }: hay muy pocas mañanas anotadas para comparar.
 # Una actividad propia. $base (Number), $now (Number)
@@ -68,9 +68,9 @@ together-all-of-plan = Cambiar otra cosa
 option-leave-out = Dejarlo
 # Bajo las opciones de un ejercicio que no se hace como se propone: una pregunta que puede quedar sin respuesta, y motivos habituales, que se
 # guardan en la historia tal como están aquí.
-together-why = ¿Por qué de otro modo? Puede quedar sin respuesta.
+together-why = ¿Por qué no como se propone? (puede dejarlo vacío)
 # $name: un ejercicio.
-together-why-of = { $name }: ¿por qué de otro modo?
+together-why-of = { $name }: ¿por qué no como se propone?
 together-why-wish = El paciente lo prefiere así
 together-why-time = Falta de tiempo
 together-why-pain = Dolor

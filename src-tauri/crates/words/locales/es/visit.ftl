@@ -68,6 +68,7 @@ visit-score = Dolor, de 0 a 10
 visit-line = En palabras del paciente
 # Un botón que guarda lo escrito.
 visit-note-it = Anotar
+visit-none-applies = Todo preguntado, nada se cumple
 visit-since-last = Desde la última vez
 visit-change-label = Cambio general
 visit-change-said = Qué ha cambiado
@@ -94,7 +95,7 @@ visit-kind-other = otra medida
 visit-watch-start = Iniciar el cronómetro
 visit-watch-stop = Parar
 visit-screening-title = Cribado
-visit-screening-ask = Lo que se da; por todo lo demás se preguntó
+visit-screening-ask = Pregunte por cada una y marque lo que se cumpla. Lo que no se marca queda como preguntado y no cumplido.
 visit-fell-tick = Se cayó en los últimos doce meses
 visit-not-screened = todavía sin hacer
 visit-still-same = Igual que el { $date }
@@ -128,7 +129,7 @@ record-save = Guardar la revisión
 filter-patients = Qué pacientes
 # $n (Number)
 filter-count = { $what }: { $n }
-filter-all = Todos
+filter-all = Abiertos
 filter-alarm = Alarma
 filter-visit-today = Visita hoy
 filter-new-summary = Resumen nuevo

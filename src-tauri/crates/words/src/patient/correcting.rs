@@ -6,8 +6,19 @@ use crate::{Key, Words};
 use exercises::correct::{Correctable, EntryContent};
 use exercises::log::Correction;
 use exercises::misdated::WrongClock;
+use exercises::questions::Question;
+use exercises::score::Score;
 
 impl Words {
+    /// An answer that was given, with what was asked: "Pain this morning, upper back: 4 of 10". `item` is the exercise that was asked about.
+    pub fn answered(self, question: &Question, item: &str, score: Score) -> String {
+        match question {
+            Question::Morning { name, .. } => self.said_morning(name, score),
+            Question::During { .. } => self.said_during(item, score),
+            Question::Activity { name, .. } => self.said_rated(name, score),
+        }
+    }
+
     /// "Pain, upper back: 4 of 10".
     pub fn said_so(self, said: EntryContent, names: Names<'_>) -> String {
         match said {

@@ -193,7 +193,10 @@ impl Words {
 
     /// "96 of 180 done. 2 extra sessions."; `None` if nothing was asked for and nothing was done.
     pub fn done_plainly(self, item: &ItemAdherence) -> Option<String> {
-        let kept = item.kept.map(|kept| self.done_count(kept.k, kept.n));
+        let kept = item.kept.map(|kept| match item.slots.partly {
+            0 => self.done_count(kept.k, kept.n),
+            partly => self.done_count_partly(kept.k, kept.n, partly),
+        });
         let extra = (item.extra.runs > 0).then(|| self.extra_plainly(item.extra.runs));
         let needed = item.as_needed.filter(|done| done.runs > 0).map(|done| self.as_needed_plainly(done.runs));
         let said: Vec<String> = [kept, needed, extra].into_iter().flatten().collect();

@@ -41,7 +41,7 @@ impl Words {
 
     /// "Progress to 15 seconds per hold"; the name alone if nothing changes.
     fn proposal_line(self, suggestion: &Suggestion, names: Names<'_>) -> String {
-        let name = self.proposal(&suggestion.proposal);
+        let name = self.proposal(suggestion);
         match &suggestion.proposal {
             // What the calendar raises stands where it has come to.
             Proposal::Keep if suggestion.dose.value(Quantity::QuotaGoal).is_some() => {
@@ -58,8 +58,8 @@ impl Words {
         }
     }
 
-    /// A change that the person may make, as a question ("Go up to 15 seconds per hold?"), and the reason.
-    pub fn offered_step(self, suggestion: &Suggestion, exercise: &Exercise, today: NaiveDate) -> (String, String) {
+    /// A change that the person may make, as a question ("Go up to 15 seconds per hold?"), and the reason. `start` is the plan's first day.
+    pub fn offered_step(self, suggestion: &Suggestion, exercise: &Exercise, start: NaiveDate) -> (String, String) {
         let names = Names::of_exercises(self, std::slice::from_ref(exercise));
         let step = match suggestion.step() {
             Some(Step::Rung { to, dose }) => self.to_level(&names.rung(&exercise.id, to), *dose, suggestion),
@@ -68,13 +68,15 @@ impl Words {
         };
         let back = matches!(suggestion.proposal, Proposal::Ease(_));
         let question = if back { self.step_back_to(&step) } else { self.step_up_to(&step) };
-        let reason = suggestion.reasons.first().map(|reason| self.reason(reason, today)).unwrap_or_default();
+        let reason = suggestion.reasons.first().map(|reason| self.reason(reason, start)).unwrap_or_default();
         (question, reason)
     }
 
-    /// "Progress".
-    pub fn proposal(self, proposal: &Proposal) -> &'static str {
-        self.text(match proposal {
+    /// "Progress". Where nothing was done there is nothing to stop, only to talk about.
+    pub fn proposal(self, suggestion: &Suggestion) -> &'static str {
+        let is_undone = suggestion.reasons.iter().any(|reason| matches!(reason, Reason::NothingDone { .. }));
+        self.text(match suggestion.proposal {
+            Proposal::Talk if is_undone => Key::ReviewTalkFirst,
             Proposal::Talk => Key::ReviewStopAndTalk,
             Proposal::Ease(_) => Key::ReviewEase,
             Proposal::Reduce(_) => Key::ReviewAskLess,

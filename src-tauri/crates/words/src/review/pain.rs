@@ -39,7 +39,13 @@ impl Words {
     pub fn pain_details(self, series: &PainSeries, names: Names<'_>, start: NaiveDate) -> Vec<String> {
         let flares = series.flares.iter().map(|flare| self.flare(flare, names.least_limit(series.complaint), start));
         let unsettled = Some(series.unsettled.len()).filter(|days| *days > 0).map(|days| self.review_pain_unsettled(days));
-        flares.chain(unsettled).collect()
+        flares.chain(self.last_morning(series, start)).chain(unsettled).collect()
+    }
+
+    /// "The last morning, 28 March, was higher: 9."; `None` if it was not.
+    pub(super) fn last_morning(self, series: &PainSeries, start: NaiveDate) -> Option<String> {
+        let (day, score) = series.higher_last_morning()?;
+        Some(self.review_pain_last_morning(&self.date(day.date(start)), score))
     }
 
     /// "Clearly higher from 31 October to 9 November: 6 to 8."

@@ -4,7 +4,7 @@ use super::{Names, upper};
 use crate::{Key, Words};
 use exercises::adherence::{ItemAdherence, Level};
 use exercises::change::{ActivityVerdict, PainVerdict};
-use exercises::review::Review;
+use exercises::review::{PainSeries, Review};
 use exercises::statistics::Verdict;
 use exercises::suggest::Proposal;
 
@@ -77,6 +77,8 @@ impl Words {
             (Some(base), Some(now)) => self.review_strip_change(&name, self.number(base), self.number(now)),
             _ => name,
         };
+        let last = worst.higher_last_morning().map(|(_, score)| self.review_strip_last_morning(score));
+        let figure = self.commas(&[Some(figure), last].into_iter().flatten().collect::<Vec<_>>());
         let word = match worst.change.verdict {
             PainVerdict::Worse => Key::ReviewWorse,
             PainVerdict::NoClearChange => Key::ReviewNoClearChange,
@@ -84,7 +86,8 @@ impl Words {
             PainVerdict::NotKnownLately => Key::ReviewNotKnownLately,
             PainVerdict::TooFewRatings => Key::ReviewNotEnoughData,
         };
-        let attention = worst.change.verdict == PainVerdict::Worse || review.pain.iter().any(|one| !one.flares.is_empty());
+        let is_high = |one: &PainSeries| !one.flares.is_empty() || one.higher_last_morning().is_some();
+        let attention = worst.change.verdict == PainVerdict::Worse || review.pain.iter().any(is_high);
         self.cell(Key::ReviewStripPain, word, figure, attention)
     }
 
@@ -156,8 +159,10 @@ impl Words {
         };
         let count = |place| review.items.iter().filter(move |one| rank(&one.proposal) == place).collect::<Vec<_>>();
         let mut said = (0..5).map(count).filter_map(|all| {
-            let first = all.first()?;
-            Some(self.review_strip_count(self.proposal(&first.proposal), all.len()))
+            // A stop is named before what is only to be talked about.
+            let stop = all.iter().find(|one| self.proposal(one) == self.text(Key::ReviewStopAndTalk));
+            let first = stop.or(all.first())?;
+            Some(self.review_strip_count(self.proposal(first), all.len()))
         });
         let word = said.next().unwrap_or_else(|| self.text(Key::ReviewNothingDue).to_owned());
         let figure = self.commas(&said.collect::<Vec<_>>());

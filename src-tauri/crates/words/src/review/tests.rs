@@ -137,10 +137,10 @@ fn a_change_is_described_by_its_result() {
     let to_less = line(Proposal::Progress(Step::Rung { to: chair, dose: less }));
     assert_eq!(to_less, "Progress to “Back free”, 3 holds of 5 seconds", "a dose that changes is part of it");
     assert_eq!(line(Proposal::Reduce(Reduction::ShorterDose(holds))), "Reduce to 2 holds");
-    assert_eq!(line(Proposal::Reduce(Reduction::FewerTimes { from: 3, to: 2 })), "Ask less: 2 times a week instead of 3");
-    assert_eq!(line(Proposal::Reduce(Reduction::FewerSlots { from: 9, to: 4 })), "Ask less: 4 sessions a day instead of 9");
+    assert_eq!(line(Proposal::Reduce(Reduction::FewerTimes { from: 3, to: 2 })), "Do less: 2 times a week instead of 3");
+    assert_eq!(line(Proposal::Reduce(Reduction::FewerSlots { from: 9, to: 4 })), "Do less: 4 sessions a day instead of 9");
     let before_noon = Proposal::Reduce(Reduction::Half(HalfOfDay::BeforeNoon));
-    assert_eq!(line(before_noon), "Ask less: only the sessions before noon");
+    assert_eq!(line(before_noon), "Do less: only the sessions before noon");
     assert_eq!(line(Proposal::Keep), "Keep");
     assert_eq!(line(Proposal::Talk), "Stop and talk");
 }
@@ -205,7 +205,7 @@ fn every_reason_has_a_sentence_of_its_own() {
         assert_eq!(told.len(), reasons.len());
         assert!(told.iter().all(|sentence| sentence.ends_with('.') && !sentence.contains('{')), "{told:?}");
     }
-    assert_eq!(EN.reason(&reasons[7], plan().header.start), "3.5 of 12 sessions done, parts added up.");
+    assert_eq!(EN.reason(&reasons[7], plan().header.start), "3.5 of 12 sessions done; those done in part count as parts.");
 }
 
 /// Title, word, figure, and whether it needs attention.
@@ -263,6 +263,40 @@ fn the_line_at_the_top_names_what_most_needs_attention() {
 }
 
 #[test]
+fn a_last_morning_that_was_clearly_higher_is_told_wherever_the_pain_is_called_better() {
+    let mut page = page();
+    let (start, day) = (page.review.as_ref().expect("a review").start, DayNumber(27));
+    let review = page.review.as_mut().expect("a review");
+    review.pain[0].flares.clear();
+    review.pain[0].points.push((day, Score::at_most_ten(9)));
+    let said = cells(EN, &page);
+    assert_eq!((said[1].1.as_str(), said[1].2.as_str(), said[1].3), ("Better", "Upper back, left: 6 to 3, last 9", true));
+    let (review, names) = (page.review.as_ref().expect("a review"), Names::of(EN, &page));
+    let told = format!("The last morning, {}, was higher: 9.", EN.date(day.date(start)));
+    assert!(EN.pain_details(&review.pain[0], names, start).contains(&told));
+    assert!(EN.together(review, names).sentences[1].ends_with(&format!("That is clearly better. {told}")));
+    let review = page.review.as_mut().expect("a review");
+    // 3 is the median of the last three, and a point more is no clear difference.
+    review.pain[0].points.push((DayNumber(28), Score::at_most_ten(4)));
+    assert!(!cells(EN, &page)[1].3);
+}
+
+#[test]
+fn where_nothing_was_done_there_is_nothing_to_stop() {
+    let mut page = page();
+    let review = page.review.as_mut().expect("a review");
+    let undone = &mut review.items[1];
+    undone.proposal = Proposal::Talk;
+    undone.reasons = vec![Reason::NothingDone { owed: 12 }];
+    let undone = undone.clone();
+    assert_eq!(EN.suggestion(&undone, Names::of(EN, &page), plan().header.start).line, "Talk about it first");
+    let of_next = |page: &wire::clinic::ReviewPage| cells(EN, page)[5].1.clone();
+    assert_eq!(of_next(&page), "Stop and talk 2", "a stop is named before it");
+    page.review.as_mut().expect("a review").items.remove(0);
+    assert_eq!(of_next(&page), "Talk about it first 1");
+}
+
+#[test]
 fn the_line_at_the_top_fills_every_cell_in_each_language_also_without_anything_known() {
     let mut empty = page();
     let review = empty.review.as_mut().expect("a summary was received");
@@ -291,7 +325,7 @@ fn in_a_few_sentences_the_patient_is_told_what_was_done_and_what_came_of_it() {
     assert!(said.alarms[0].starts_with("Talk about this first: Nearly fell, on 13 November"), "{said:?}");
     assert!(said.sentences[0].starts_with("In the last 14 days you did "), "{said:?}");
     assert!(said.sentences[0].ends_with("It became much less on 9 November."), "{said:?}");
-    assert!(said.sentences[1].ends_with("6 of 10 in the morning at first, 3 now. That is clearly better."), "{said:?}");
+    assert!(said.sentences[1].ends_with("6 of 10 in the morning at first, 3 lately. That is clearly better."), "{said:?}");
     assert!(
         said.sentences[2].ends_with("3 of 10 at first, 7 now, where 10 is as before. That is clearly better."),
         "{said:?}"

@@ -71,13 +71,14 @@ impl Words {
             return self.together_pain_few(&name);
         };
         let (base, now) = (self.number(base), self.number(now));
-        match change.verdict {
+        let said = match change.verdict {
             PainVerdict::Better => self.together_pain_better(&name, base, now),
             PainVerdict::Worse => self.together_pain_worse(&name, base, now),
             PainVerdict::NoClearChange => self.together_pain_same(&name, base, now),
             PainVerdict::NotKnownLately => self.together_pain_last(&name, &self.date(last.date(start))),
             PainVerdict::TooFewRatings => self.together_pain_few(&name),
-        }
+        };
+        self.sentences(&[Some(said), self.last_morning(series, start)].into_iter().flatten().collect::<Vec<_>>())
     }
 
     fn together_activity(self, series: &ActivitySeries, names: Names<'_>) -> String {

@@ -53,7 +53,7 @@ fn what_is_sent_passes_the_validators_and_is_what_would_be_written() {
     let said = place.clinic(&["hand-over", "K17"]);
     let (head, body) = thread.join().expect("it was asked");
     let entries = json(&body)["entry"].as_array().expect("a list").len();
-    assert_eq!(said, format!("K17: handed over, {entries} new, 0 replaced or unchanged\n"));
+    assert_eq!(said, format!("K17: handed over, {entries} entries new, 0 replaced or unchanged\n"));
     assert!(
         head.starts_with("POST /fhir HTTP/1.1\r\n") && head.to_lowercase().contains("authorization: bearer a-secret.token")
     );
