@@ -9,9 +9,11 @@ use words::Key;
 
 /// Room for a signature, and the length of its line.
 const SIGNATURE: (f32, f32) = (mm(12.0), mm(75.0));
+/// The least length of a line for a name and a date.
+const WRITTEN: f32 = mm(60.0);
 
 impl Making<'_> {
-    /// The clinic, the day, the title, about whom it is, and which time.
+    /// The clinic, the day, the title, and about whom it is.
     pub(super) fn head(&mut self, title: Key) {
         let (words, page_of) = (self.words, self.given.page);
         let header = &self.given.plan.header;
@@ -31,6 +33,22 @@ impl Making<'_> {
         self.flow.y = self.flow.y.max(top + date.height()) + ABOVE.0;
         self.flow.heading(1, words.text(title), (&[], &heading), frame.left);
         self.flow.para(Tag::P, &who, frame.left);
+        self.identity(frame.left + who.width() + mm(8.0));
+    }
+
+    /// A line for name and date of birth, beside the code from `x` on if it has room there: what is sent away says by itself whose it is.
+    fn identity(&mut self, x: f32) {
+        let frame = self.flow.frame;
+        let label = Para::new(&self.flow.fonts, style::CAPTION, self.words.text(Key::ReportIdentity), frame.width() / 2.0);
+        let beside = x + label.width() + WRITTEN <= frame.right;
+        let x = if beside { x } else { frame.left };
+        if !beside {
+            self.flow.y += label.height() + mm(2.0);
+        }
+        let (page, y) = (self.flow.page, self.flow.y);
+        self.flow.sheet.element(Tag::P, page, label.left(x, y - label.height() - mm(0.4)), label.written.clone());
+        let rule = line((x + label.width() + mm(2.0), y - mm(1.0)), (frame.right, y - mm(1.0)), SOFT, 0.7);
+        self.flow.sheet.decorate(page, vec![rule]);
     }
 
     /// Which plan, which days the record covers, and what is missing in it.

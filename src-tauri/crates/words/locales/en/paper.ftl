@@ -74,6 +74,8 @@ report-title = Report on home exercise
 # The file's title. $who: the patient's code.
 report-title-for = Report on home exercise: { $who }
 report-about = Patient: { $who }
+# Before a line to write on, beside the code.
+report-identity = Name, date of birth
 # $n (Number)
 report-plan = Plan { $n }, the first one of { $date }.
 # Each answer of the review in a word and a figure.

@@ -53,6 +53,7 @@ diary-not-planned = no previsto
 report-title = Informe sobre el ejercicio en casa
 report-title-for = Informe sobre el ejercicio en casa: { $who }
 report-about = Paciente: { $who }
+report-identity = Nombre, fecha de nacimiento
 report-plan = Plan { $n }, el primero del { $date }.
 report-in-short = En resumen
 report-plan-and-done = El plan y lo que se hizo
