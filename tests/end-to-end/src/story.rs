@@ -228,7 +228,7 @@ impl Story<'_> {
         let window = self.begin(desktop.open_at(&self.copy(desktop, "clinic")).at(&self.at), self.desk);
         self.unlock(&window);
         window.choose_file(say(Key::ChooseFiles), summary);
-        window.see(&format!("{CODE}, "));
+        window.see(&format!("{CODE}: "));
         (self.at_part)(&window, Part::SummaryReceived);
         self.open_review(&window);
         (self.at_part)(&window, Part::Review);

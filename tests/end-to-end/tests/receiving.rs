@@ -29,36 +29,44 @@ fn brought(desktop: &Desktop, others: usize) -> Vec<PathBuf> {
     (0..others).map(other).chain([summary]).collect()
 }
 
-fn lines(clinic: &Window) -> serde_json::Value {
-    clinic.ask("return document.querySelectorAll('.receipts li').length", &[])
+fn number_of(clinic: &Window, what: &str) -> serde_json::Value {
+    clinic.ask("return document.querySelectorAll(arguments[0]).length", &[what.into()])
 }
 
 #[test]
-fn files_of_several_parts_are_counted_the_refused_come_first_and_a_line_leads_to_the_review() {
+fn files_of_several_parts_are_counted_the_new_comes_first_and_leads_to_the_review_and_equal_refusals_are_one_line() {
     let desktop = Desktop::new();
     let files = brought(&desktop, 70);
     let clinic = open(&desktop);
     clinic.wait_for("const row = document.querySelector('.patient'); if (row) row.kept = true; return row !== null");
     clinic.choose_files("Choose files", &files);
     clinic.see("New: 1 · known already: 0 · refused: 70");
-    clinic.see("new summary");
+    clinic.wait_for("return document.querySelector('.patient .news') !== null");
     assert_eq!(clinic.ask("return document.querySelector('.patient').kept", &[]), true, "a press on the row is not lost");
-    assert_eq!(lines(&clinic), json!(20), "a long list is cut");
-    let first = clinic.ask("return document.querySelector('.receipts li').className", &[]);
-    assert_eq!(first, json!("refused"));
+    assert_eq!(number_of(&clinic, ".receipts > li"), json!(2), "the summary, and one line for what was refused");
+    let first = clinic.ask("return document.querySelector('.receipts > li').innerText.startsWith('K17: new summary')", &[]);
+    assert_eq!(first, true, "{}", clinic.text());
+    clinic.see("70 files: This is not an encrypted Carryover summary.");
+    assert!(!clinic.sees("none-000.age"), "the names are folded");
     clinic.look_at_phone_sizes("receiving");
-    for shown in [40, 60, 71] {
+    clinic.press_part("70 files");
+    clinic.see("none-000.age");
+    assert_eq!(number_of(&clinic, ".refused .files li"), json!(20), "a long list is cut");
+    clinic.look_at_phone_sizes("receiving-refused");
+    for shown in [40, 60, 70] {
         clinic.press("Show more");
-        assert_eq!(lines(&clinic), json!(shown));
+        assert_eq!(number_of(&clinic, ".refused .files li"), json!(shown));
     }
     assert!(!clinic.can_press("Show more"));
-    clinic.press_part("brought.age: K17");
+    clinic.press_part("K17: new summary");
     clinic.see("What got in the way");
     clinic.press("Patients");
     clinic.see("New: 1 · known already: 0 · refused: 70");
 
     clinic.choose_files("Choose files", &files[69..]);
     clinic.see("New: 0 · known already: 1 · refused: 1");
+    clinic.see("K17: nothing new.");
+    clinic.see("none-069.age: This is not an encrypted Carryover summary.");
     clinic.close();
 }
 

@@ -21,6 +21,7 @@ pub mod patient;
 pub mod phrase;
 mod plural;
 mod pseudo;
+mod receipt;
 mod records;
 pub mod review;
 mod salvage;

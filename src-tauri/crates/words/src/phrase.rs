@@ -8,8 +8,6 @@ use exercises::catalogue::{Equipment, Exercise, Eyes, Surface};
 use exercises::history::Mark;
 use exercises::log::{Barrier, DayOffReason};
 use exercises::plan::{Aftercare, BodySide, Days, Item, Pattern, Phase, PhaseState, Schedule, Side, Weekdays};
-use wire::Failure;
-use wire::receiving::{Outcome, Receipt, ReceiptNotice};
 
 impl Words {
     /// The exercise's name; empty if it has no texts at all.
@@ -245,39 +243,6 @@ impl Words {
         };
         self.text(key).to_owned()
     }
-
-    /// What was done with a received file.
-    pub fn receipt(self, receipt: &Receipt) -> String {
-        let notices = receipt.notices.iter().map(|notice| match notice {
-            ReceiptNotice::NewDevice { device } => self.receipt_new_device(&device.to_string()),
-            ReceiptNotice::StoreBehind { revision, next } => self.review_store_behind(revision, next),
-            ReceiptNotice::CaseClosed { on } => self.receipt_case_closed(&self.date(*on)),
-            ReceiptNotice::ClockAhead { days } => self.review_clock_ahead(days),
-        });
-        notices.fold(self.outcome(receipt), |said, notice| self.two_sentences(&said, &notice))
-    }
-
-    fn outcome(self, receipt: &Receipt) -> String {
-        let file = &receipt.file;
-        match &receipt.outcome {
-            Outcome::New { code, days } => self.receipt_new(days, file, code),
-            Outcome::Filled { code, days: 0 } => self.receipt_filled_other(file, code),
-            Outcome::Filled { code, days } => self.receipt_updated(days, file, code),
-            Outcome::Known { code } => self.receipt_known(file, code),
-            Outcome::Refused(failure) => {
-                let refusal = self.failure(failure);
-                // These already contain the file's name.
-                let named = matches!(
-                    failure,
-                    Failure::FileMissing { .. } | Failure::FileUnreadable { .. } | Failure::FileTooBig { .. }
-                );
-                match named {
-                    true => self.two_sentences(&refusal.fault, &refusal.advice),
-                    false => self.receipt_refused(file, &refusal.fault, &refusal.advice),
-                }
-            }
-        }
-    }
 }
 
 /// A duration in the unit in which it is shown.
@@ -312,15 +277,6 @@ mod tests {
         for locale in Locale::ALL {
             let all = Equipment::ALL.map(|one| Words::new(*locale).equipment(one));
             assert_eq!(std::collections::BTreeSet::from(all).len(), Equipment::ALL.len());
-        }
-    }
-
-    #[test]
-    fn no_receipt_counts_zero_days() {
-        for locale in Locale::ALL {
-            let outcome = Outcome::Filled { code: "K17".into(), days: 0 };
-            let said = Words::new(*locale).receipt(&Receipt { file: "a.age".into(), outcome, notices: Vec::new() });
-            assert!(!said.contains('0') && said.contains("K17"), "{said}");
         }
     }
 }

@@ -6,6 +6,7 @@ mod line;
 mod patients_page;
 mod receive;
 mod remove;
+mod told;
 
 pub use patients_page::Patients;
 pub use receive::Receive;

@@ -4,9 +4,9 @@ use js_sys::Reflect;
 use leptos::html;
 use leptos::prelude::*;
 use web_sys::HtmlInputElement;
-use wire::receiving::{Outcome, Receipt};
 use words::Key;
 
+use super::told::Told;
 use crate::clinic::context::ClinicContext;
 use crate::clinic::receiving::{Chosen, Progress};
 use crate::shared::{AppContext, file};
@@ -14,11 +14,8 @@ use crate::shared::{AppContext, file};
 /// The files that the system's dialogue offers: sealed files, and photos of codes. What a file really is depends on its contents.
 const ACCEPTED: &str = ".age,.png,.jpg,.jpeg";
 
-/// Number of lines that are shown at first, and that each press adds.
-const LINES: usize = 20;
-
-/// Choosing files or a folder, how far it is, and a line for each summary, first those that were refused. `received` is called when what
-/// was received may be shown elsewhere on the page.
+/// Choosing files or a folder, how far it is, and what was done with each summary. `received` is called when what was received may be
+/// shown elsewhere on the page.
 #[component]
 pub fn Receive(received: impl Fn() + Copy + Send + 'static) -> impl IntoView {
     let (app, receiving) = (AppContext::current(), ClinicContext::current().receiving);
@@ -102,59 +99,4 @@ fn Going() -> impl IntoView {
             </div>
         </Show>
     }
-}
-
-/// What was done: how many of each, and a line for each summary.
-#[component]
-fn Told() -> impl IntoView {
-    let (app, receiving) = (AppContext::current(), ClinicContext::current().receiving);
-    let words = app.words();
-    let shown = RwSignal::new(LINES);
-    let counts = NodeRef::<html::Div>::new();
-    let finished = Memo::new(move |_| receiving.report.with(|report| report.finished));
-    Effect::new(move |before: Option<bool>| {
-        let now = finished.get();
-        // The button that stops is gone, and with it the focus if it had it.
-        let lost = document().active_element().is_none_or(|element| element.tag_name() == "BODY");
-        if let Some(counts) = counts.get_untracked().filter(|_| before == Some(false) && now && lost) {
-            let _ = counts.focus();
-        }
-        now
-    });
-    let sum = move || {
-        receiving.report.with(|report| {
-            let lines = [
-                (report.told() > 0)
-                    .then(|| words.receive_counts(report.counts.new, report.counts.known, report.counts.refused)),
-                (report.untouched > 0).then(|| words.receive_stopped(report.untouched)),
-                report.nothing.then(|| words.text(Key::ReceiveNothing).to_owned()),
-                (report.passed_over > 0 && !report.nothing).then(|| words.receive_passed_over(report.passed_over)),
-            ];
-            report.finished.then(|| lines.into_iter().flatten().map(|line| view! { <p>{line}</p> }).collect_view())
-        })
-    };
-    let lines = move || receiving.report.with(|report| report.first(shown.get()));
-    let more = move || receiving.report.with(|report| report.told() as usize > shown.get());
-    view! {
-        <div role="status" tabindex="-1" class="small stack-2 counts" node_ref=counts>{sum}</div>
-        <ul class="receipts">{move || lines().into_iter().map(|receipt| view! { <OneReceipt receipt/> }).collect_view()}</ul>
-        <Show when=more>
-            <button type="button" class="quiet" on:click=move |_| shown.update(|shown| *shown += LINES)>
-                {words.text(Key::ReceiveMore)}
-            </button>
-        </Show>
-    }
-}
-
-/// What was done with one summary; it leads to the patient's review.
-#[component]
-fn OneReceipt(receipt: Receipt) -> impl IntoView {
-    let context = ClinicContext::current();
-    let line = context.app.words().receipt(&receipt);
-    if let Outcome::Refused(_) = receipt.outcome {
-        return view! { <li class="refused">{line}</li> }.into_any();
-    }
-    let code = receipt.outcome.code().unwrap_or_default().to_owned();
-    let open = move |_| context.review(code.clone());
-    view! { <li><button type="button" class="quiet" on:click=open>{line}</button></li> }.into_any()
 }

@@ -61,6 +61,22 @@ receive-passed-over = { $n ->
     }
 receive-nothing = There is nothing to receive in it. From a folder, and four levels down in it, files that end in .age, .png, .jpg or .jpeg are received.
 receive-more = Show more
+# In the window, what was done with a summary. $code: the patient's code.
+received-new = { $days ->
+        [one] { $code }: new summary, { $days } new day.
+       *[other] { $code }: new summary, { $days } new days.
+    }
+received-filled = { $days ->
+        [one] { $code }: { $days } day completed.
+       *[other] { $code }: { $days } days completed.
+    }
+received-filled-other = { $code }: no new day. A note or other details were added.
+received-known = { $code }: nothing new. Nothing was changed.
+# Files that were refused for the same reason, and the reason with what to do.
+received-refused = { $n ->
+        [one] { $n } file: { $refusal }
+       *[other] { $n } files: { $refusal }
+    }
 # The next three: the date of the next visit, in a line of the list.
 list-visit-on = visit on { $date }
 list-visit-today = visit today

@@ -58,6 +58,22 @@ receive-passed-over = { $n ->
     }
 receive-nothing = No contiene nada que recibir. De una carpeta, y hasta cuatro niveles por debajo, se reciben los archivos que terminan en .age, .png, .jpg o .jpeg.
 receive-more = Mostrar más
+# En la ventana, qué se hizo con un resumen. $code: el código del paciente.
+received-new = { $days ->
+        [one] { $code }: resumen nuevo, { $days } día nuevo.
+       *[other] { $code }: resumen nuevo, { $days } días nuevos.
+    }
+received-filled = { $days ->
+        [one] { $code }: { $days } día completado.
+       *[other] { $code }: { $days } días completados.
+    }
+received-filled-other = { $code }: ningún día nuevo. Se añadió una nota u otros detalles.
+received-known = { $code }: nada nuevo. No se cambió nada.
+# Archivos rechazados por el mismo motivo, y el motivo con lo que hay que hacer.
+received-refused = { $n ->
+        [one] { $n } archivo: { $refusal }
+       *[other] { $n } archivos: { $refusal }
+    }
 list-visit-on = cita el { $date }
 list-visit-today = cita hoy
 list-visit-was = la cita era el { $date }
