@@ -73,6 +73,10 @@ fn a_visit_is_noted_corrected_and_compared_at_the_next() {
     clinic.see("Moves house in June. (corrected)");
     clinic.see_no_more("Will move house in May.");
     clinic.look_at_desk_and_phones("visit-noted");
+    are_in_sight(&clinic);
+    clinic.screenshot("visit-noted-top-1280x800");
+    clinic.resize(390, 844);
+    assert!(tallest(&clinic) <= 76.0, "{} px on a phone", tallest(&clinic));
     clinic.close();
 
     let next = desktop.unlocked_clinic("2027-03-15T08:30:00+01:00");
@@ -83,7 +87,25 @@ fn a_visit_is_noted_corrected_and_compared_at_the_next() {
     next.see("Change since last time: +3, better");
     next.see("Moves house in June.");
     next.look_at_desk_and_phones("visit-next");
+    next.ask("document.querySelector('.visit-page h1').scrollIntoView({ block: 'center' }); return true", &[]);
+    next.screenshot("visit-next-top-1280x800");
     next.close();
+}
+
+/// Five of today's findings are on a desk's screen together with the forms, each in a row of its own.
+fn are_in_sight(clinic: &Window) {
+    assert!(tallest(clinic) <= 60.0, "{} px on a desk's screen", tallest(clinic));
+    let seen = "document.querySelector('.visit-page h1').scrollIntoView({ block: 'center' });
+        const box = (one) => one.getBoundingClientRect();
+        const findings = [...document.querySelectorAll('.findings li')].filter((one) => box(one).bottom <= innerHeight);
+        return [box(document.querySelector('h1')).top >= 0, findings.length >= 5]";
+    assert_eq!(clinic.ask(seen, &[]), serde_json::json!([true, true]), "{}", clinic.text());
+}
+
+/// The height of the tallest finding, in pixels.
+fn tallest(clinic: &Window) -> f64 {
+    let heights = "return Math.max(...[...document.querySelectorAll('.findings li')].map((one) => one.getBoundingClientRect().height))";
+    clinic.ask(heights, &[]).as_f64().expect("findings")
 }
 
 #[test]

@@ -65,10 +65,12 @@ fn Findings(visit: Visit) -> impl IntoView {
         view! {
             <li class:correcting=correcting>
                 <p>{line.clone()}</p>
-                <button type="button" class="quiet" aria-label=words.named_text(words.text(Key::VisitCorrect), &line)
-                    on:click=move |_| context.correct(&one.get_value())>{words.text(Key::VisitCorrect)}</button>
-                <button type="button" class="quiet" aria-label=words.named_text(words.text(Key::VisitTakeBack), &line)
-                    disabled=context.clinic.app.busy on:click=move |_| context.take_back(n)>{words.text(Key::VisitTakeBack)}</button>
+                <div class="presses">
+                    <button type="button" class="quiet" aria-label=words.named_text(words.text(Key::VisitCorrect), &line)
+                        on:click=move |_| context.correct(&one.get_value())>{words.text(Key::VisitCorrect)}</button>
+                    <button type="button" class="quiet" aria-label=words.named_text(words.text(Key::VisitTakeBack), &line)
+                        disabled=context.clinic.app.busy on:click=move |_| context.take_back(n)>{words.text(Key::VisitTakeBack)}</button>
+                </div>
             </li>
         }
     };

@@ -15,7 +15,8 @@ use super::screening::Screened;
 use crate::clinic::context::ClinicContext;
 use crate::clinic::head::Head;
 
-/// The sections in the order of a visit, and beside them the screening and what was noted. On a desk's screen all of it is in sight.
+/// The sections in the order of a visit, and beside them the screening and what was noted. On a desk's screen all of it is in sight: at the
+/// first visit, when the screening is open and the first column short, what was noted stands below that column.
 #[component]
 pub fn Visit(page: VisitPage) -> impl IntoView {
     let clinic = ClinicContext::current();
@@ -46,12 +47,12 @@ pub fn Visit(page: VisitPage) -> impl IntoView {
                 <button type="button" class="filled" on:click=move |_| clinic.plan(code.get_value())>{next}</button>
             </Head>
             <div role="status">{correcting}</div>
-            <div class="two">
+            <div class="two" class:first-visit=move || !not_first.get()>
                 <div class="sections">
                     <div><Complaint/><Show when=move || not_first.get()><Change/></Show></div>
                     <div><Measures/><NotFollowed/><Note/></div>
                 </div>
-                <div class="stack-5"><Screened/><Noted/></div>
+                <div class="noted-column"><Screened/><Noted/></div>
             </div>
         </main>
     }
