@@ -118,7 +118,7 @@ patient-remove-backups = Also erase the automatic backups and earlier copies of 
 patient-remove-backups-hint = A new backup is made first. Backups that you saved elsewhere are not changed.
 patient-remove-keep = Keep this patient
 # $device: the name of a device, 16 characters.
-receipt-new-device = It comes from a new device ({ $device }).
+receipt-new-device = It comes from a new device (number on the device: { $device }).
 
 ## Clinic: plan
 
