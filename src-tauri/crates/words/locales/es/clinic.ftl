@@ -315,6 +315,7 @@ phase-first-date = Primer día, como fecha
 phase-last-date = Último día, como fecha
 phase-from-start = el principio
 phase-until-visit = la próxima visita
+phase-other-day = otro día
 phase-week-from = semana { $n }, { $date }
 phase-week-until = final de la semana { $n }, { $date }
 pain-limit = Límite de dolor
