@@ -43,6 +43,15 @@ pub async fn export_own_data(
     Ok(files.into_iter().map(|file| saved.tell(file.path, session.home())).collect())
 }
 
+/// [`wire::device::ShowDeviceNumber`].
+#[tauri::command]
+pub async fn device_number(
+    session: State<'_, Session>,
+    _args: Args<device::ShowDeviceNumber>,
+) -> CommandResult<device::ShowDeviceNumber> {
+    session.outside_sample(|folder, _| own_data::device_number(folder))
+}
+
 /// [`wire::device::ExportCalendar`].
 #[tauri::command]
 pub async fn export_calendar(

@@ -36,7 +36,9 @@ fn a_device_that_the_patient_does_not_know_is_left_out_of_the_review() {
     window.press_part("K17");
     window.see("36 of 36");
     window.see("If the patient does not know one of them");
-    window.see("One summary, up to 4 March.");
+    window.see("Device 1: used from 1 March to 4 March, 16 sessions.");
+    window.see("Device 2: used from 1 March to 4 March, 20 sessions.");
+    let number = window.ask("return document.querySelector('.device .small').textContent.split(': ').pop()", &[]);
     window.ask("document.querySelector('.devices').scrollIntoView({block: 'end'}); return true", &[]);
     window.screenshot("devices-1280x800");
     let second = "const lines = document.querySelectorAll('.device button'); lines[1].click(); return lines.length";
@@ -47,4 +49,11 @@ fn a_device_that_the_patient_does_not_know_is_left_out_of_the_review() {
     window.look_at_phone_sizes("devices-left-out");
     window.press_part("Count again");
     window.see("36 of 36");
+    window.close();
+    let patient = desktop.open("mine").at(VISIT).zone(ZONE).start();
+    patient.press("Record");
+    patient.press("Your data");
+    patient.see(&format!("Number of this device: {}.", number.as_str().expect("a number")));
+    patient.look_at_phone_sizes("devices-own-number");
+    patient.close();
 }

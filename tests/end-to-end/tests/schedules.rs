@@ -1,7 +1,7 @@
 //! Days of the patient's choice, phases, loads, and what is done as needed: written by the clinician, and shown to the patient.
 
-use end_to_end::Desktop;
 use end_to_end::scenes::{TAKEN, ZONE};
+use end_to_end::{Desktop, Window};
 
 #[test]
 fn the_clinician_chooses_days_load_and_phase() {
@@ -18,7 +18,20 @@ fn the_clinician_chooses_days_load_and_phase() {
     clinic.choose("On which days", "So many times a week");
     clinic.choose("Load", "a weight");
     clinic.choose("Effort aimed at, 0 to 10", "4");
-    clinic.set("Last day, as a date", "2027-03-14");
+    assert_eq!(dates(&clinic), 0, "no date is shown that nobody chose");
+    clinic.choose("Last day", "another day");
+    clinic.see("no day chosen");
+    clinic.set("Last day, as a date", "2027-03-13");
+    clinic.see("13 March 2027");
+    clinic.set("Last day, as a date", "");
+    clinic.see_no_more("13 March 2027");
+    assert_eq!(dates(&clinic), 0, "the plan's own end again");
+    clinic.choose("First day", "week 2, 8 March");
+    assert_eq!(dates(&clinic), 0, "a week needs no date");
+    clinic.choose("First day", "the beginning");
+    clinic.choose("Last day", "another day");
+    clinic.set("Last day, as a date", "2027-03-13");
+    clinic.see("13 March 2027");
     clinic.see("Ready to issue.");
     for (width, height) in [(1280, 800), (390, 844), (360, 640)] {
         clinic.resize(width, height);
@@ -26,6 +39,11 @@ fn the_clinician_chooses_days_load_and_phase() {
         clinic.ask("document.querySelector('.item details').scrollIntoView(); return true", &[]);
         clinic.screenshot(&format!("schedules-clinic-{width}x{height}"));
     }
+}
+
+/// How many fields for a day of an exercise there are.
+fn dates(clinic: &Window) -> u64 {
+    clinic.ask("return document.querySelectorAll('.when input[type=date]').length", &[]).as_u64().expect("a number")
 }
 
 const PLAN: &str = r#"

@@ -225,6 +225,14 @@ pub struct DeviceLine {
     pub left_out: bool,
     /// The name of the clinician who entered it last, of a diary on paper, where it is known.
     pub by: Option<String>,
+    /// Its place among the patient's devices in the order in which they were first seen, from 1; `None` for a diary on paper.
+    pub number: Option<u16>,
+    /// The first and the last day on which it was used, as far as its summaries tell; `None` if they tell of none.
+    pub used: Option<(NaiveDate, NaiveDate)>,
+    /// How many sessions were recorded on it.
+    pub sessions: u32,
+    /// The number of the device that goes on with its record, if it was moved, copied or put back from a copy.
+    pub goes_on_as: Option<u16>,
 }
 
 /// What the review says about the store that it is made from.

@@ -30,6 +30,7 @@ use chrono::NaiveDate;
 use clinic::*;
 use device::*;
 use exercises::catalogue::Exercise;
+use exercises::id::LogId;
 use exercises::questions::Question;
 use exercises::summary::Summary;
 use exercises::sway::Sample;

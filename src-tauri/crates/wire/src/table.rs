@@ -96,6 +96,8 @@ macro_rules! commands {
                 Meeting = meeting(MeetingRequest) -> Reminders;
                 /// Save everything that this copy holds about the person, unencrypted.
                 ExportOwnData = export_own_data(()) -> Vec<SavedFile>;
+                /// Show the number by which the clinic tells this device from the person's others.
+                ShowDeviceNumber = device_number(()) -> Option<LogId>;
                 /// Save the coming slots for another calendar.
                 ExportCalendar = export_calendar(()) -> SavedFile;
                 /// Choose or remove the code for the screen.

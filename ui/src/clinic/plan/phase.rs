@@ -4,12 +4,17 @@ use chrono::{Days, NaiveDate};
 use exercises::id::ItemId;
 use exercises::plan::Phase;
 use leptos::prelude::*;
+use wasm_bindgen::JsCast;
+use web_sys::{HtmlElement, HtmlInputElement};
 use words::Key;
 
 use super::editor::PlanEditor;
 use crate::clinic::fields::Choice;
 
-/// Two choices among the weeks of the plan, and a date beside each.
+/// The value of the choice of a day that begins or ends no week.
+const OTHER: &str = "other";
+
+/// Two choices among the weeks of the plan, each with a field for another day.
 #[component]
 pub fn PhaseOf(id: ItemId) -> impl IntoView {
     let editor = PlanEditor::current();
@@ -25,7 +30,8 @@ pub fn PhaseOf(id: ItemId) -> impl IntoView {
     }
 }
 
-/// One end: the plan's own, the first or last day of one of its weeks, or a date.
+/// One end: the plan's own, the first or last day of one of its weeks, or another day, of which there is a field only then: an empty field
+/// shows a date in grey, which would be taken for the plan's.
 #[component]
 fn End(
     last: bool,
@@ -34,36 +40,75 @@ fn End(
 ) -> impl IntoView {
     let editor = PlanEditor::current();
     let words = editor.words();
-    let (label, date, whole) = match last {
-        false => (Key::PhaseFirst, Key::PhaseFirstDate, Key::PhaseFromStart),
-        true => (Key::PhaseLast, Key::PhaseLastDate, Key::PhaseUntilVisit),
+    let (label, whole) = match last {
+        false => (Key::PhaseFirst, Key::PhaseFromStart),
+        true => (Key::PhaseLast, Key::PhaseUntilVisit),
     };
-    let review = Memo::new(move |_| editor.plan(|plan| plan.review));
-    let fields = move || {
-        let today = editor.draft.with_untracked(|draft| draft.today);
-        let mut options = vec![(String::new(), words.text(whole).to_owned())];
-        let weeks = weeks(today, review.get(), last).into_iter();
-        options.extend(weeks.map(|(n, day)| {
-            let said =
-                if last { words.phase_week_until(n, &words.date(day)) } else { words.phase_week_from(n, &words.date(day)) };
-            (day.to_string(), said)
-        }));
-        // A day that begins or ends no week is a choice of its own.
-        if let Some(other) = day.get().filter(|day| options.iter().all(|(code, _)| *code != day.to_string())) {
-            options.push((other.to_string(), words.date(other)));
-        }
-        let value = Signal::derive(move || day.get().map(|day| day.to_string()).unwrap_or_default());
-        let label = words.text(label);
-        view! {
-            <Choice label options value choose=move |chosen: String| put(chosen.parse().ok())/>
-            <label class="text">
-                <span>{words.text(date)}</span>
-                <input type="date" prop:value=move || value.get()
-                    on:change:target=move |event| put(event.target().value().parse().ok())/>
-            </label>
+    let weeks = Memo::new(move |_| {
+        let review = editor.plan(|plan| plan.review);
+        weeks(editor.draft.with_untracked(|draft| draft.today), review, last)
+    });
+    // Chosen by the clinician, also while the day is one of a week.
+    let chosen = RwSignal::new(false);
+    let is_in = move |weeks: &[(u8, NaiveDate)], day: NaiveDate| weeks.iter().any(|(_, one)| *one == day);
+    let other = Memo::new(move |_| chosen.get() || day.get().is_some_and(|day| weeks.with(|weeks| !is_in(weeks, day))));
+    let value = Signal::derive(move || match day.get() {
+        _ if other.get() => OTHER.to_owned(),
+        day => day.map(|day| day.to_string()).unwrap_or_default(),
+    });
+    let choose = move |code: String| {
+        chosen.set(code == OTHER);
+        if code != OTHER {
+            put(code.parse().ok());
         }
     };
-    view! { {fields} }
+    let choice = move || {
+        let said = |(n, day): (u8, NaiveDate)| {
+            let date = words.date(day);
+            (day.to_string(), if last { words.phase_week_until(n, &date) } else { words.phase_week_from(n, &date) })
+        };
+        let own = (String::new(), words.text(whole).to_owned());
+        let another = (OTHER.to_owned(), words.text(Key::PhaseOtherDay).to_owned());
+        let options = std::iter::once(own).chain(weeks.get().into_iter().map(said)).chain([another]).collect();
+        view! { <Choice label=words.text(label) options value choose/> }
+    };
+    let take = move |field: &HtmlInputElement| {
+        let typed = field.value().parse().ok();
+        if typed.is_none() {
+            chosen.set(false);
+            // The field goes away, and the choice stays.
+            focus_choice(field);
+        }
+        put(typed);
+    };
+    view! {
+        {choice}
+        <Show when=move || other.get()><OtherDay last day take/></Show>
+    }
+}
+
+/// A field for a day, with the day in words below it.
+#[component]
+fn OtherDay(last: bool, day: Signal<Option<NaiveDate>>, take: impl Fn(&HtmlInputElement) + 'static) -> impl IntoView {
+    let words = PlanEditor::current().words();
+    let label = words.text(if last { Key::PhaseLastDate } else { Key::PhaseFirstDate });
+    let value = move || day.get().map(|day| day.to_string()).unwrap_or_default();
+    let said = move || day.get().map_or_else(|| words.text(Key::NoDay).to_owned(), |day| words.date_in_full(day));
+    view! {
+        <label class="text">
+            <span>{label}</span>
+            <input type="date" prop:value=value on:change:target=move |event| take(&event.target())/>
+            <small>{said}</small>
+        </label>
+    }
+}
+
+/// Gives the focus to the choice beside a field.
+fn focus_choice(field: &HtmlInputElement) {
+    let choice = field.closest(".when").ok().flatten().and_then(|row| row.query_selector("select").ok().flatten());
+    if let Some(choice) = choice.and_then(|choice| choice.dyn_into::<HtmlElement>().ok()) {
+        let _ = choice.focus();
+    }
 }
 
 /// The weeks of a plan from its day of issue until the visit, each with its first or its last day.

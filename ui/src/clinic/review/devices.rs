@@ -20,10 +20,14 @@ pub fn Devices(code: String, devices: Vec<DeviceLine>) -> impl IntoView {
             context.app.request::<LeaveOutDevice>(asked.clone(), move |page| context.show(Page::Review(Box::new(page))));
         };
         let name = words.text(if line.left_out { Key::DeviceTakeIn } else { Key::DeviceLeaveOut });
-        let label = words.named_text(name, &line.device.to_string());
+        let which = line.number.map_or_else(|| words.review_device(&line), |number| words.device_of_number(number));
+        let label = words.named_text(name, &which);
         view! {
             <li class="device">
-                <span>{words.review_device(&line)}</span>
+                <div>
+                    <p>{words.review_device(&line)}</p>
+                    <p class="small soft">{words.review_device_which(&line)}</p>
+                </div>
                 <button type="button" class="quiet" aria-label=label disabled=context.app.busy on:click=change>{name}</button>
             </li>
         }

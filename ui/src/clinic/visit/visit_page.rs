@@ -52,7 +52,7 @@ pub fn Visit(page: VisitPage) -> impl IntoView {
                     <div><Complaint/><Show when=move || not_first.get()><Change/></Show></div>
                     <div><Measures/><NotFollowed/><Note/></div>
                 </div>
-                <div class="beside"><Screened/><Noted/></div>
+                <div class="noted-column"><Screened/><Noted/></div>
             </div>
         </main>
     }

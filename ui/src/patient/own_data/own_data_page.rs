@@ -1,6 +1,7 @@
 //! The page about the person's own data.
 
 use leptos::prelude::*;
+use wire::device::ShowDeviceNumber;
 use words::Key;
 
 use super::erase::Erase;
@@ -28,9 +29,20 @@ pub fn OwnData() -> impl IntoView {
                 <Backup/>
                 <ScreenLockChoice/>
                 <Erase/>
+                <DeviceNumber/>
                 <PageLinks open=move |page| context.open(Page::Info(page))/>
                 <button type="button" class="quiet" data-back="" on:click=move |_| context.back()>{text(Key::Back)}</button>
             </div>
         </main>
     }
+}
+
+/// The number by which the clinic tells this device from the person's others; empty until it is known.
+#[component]
+fn DeviceNumber() -> impl IntoView {
+    let context = PatientContext::current();
+    let number = RwSignal::new(None);
+    context.app.query::<ShowDeviceNumber>((), move |answer| number.set(answer));
+    let said = move || number.get().map(|number| context.app.words().mine_number(&number.to_string()));
+    view! { <Show when=move || number.with(Option::is_some)><p class="small soft">{said}</p></Show> }
 }

@@ -5,10 +5,11 @@ use super::sealed::{self, Sealer};
 use super::{cases, lock};
 use crate::{ActionResult, DataFolder};
 use chrono::NaiveDate;
-use exercises::id::LogId;
+use exercises::id::{LogId, RunId};
 use exercises::summary::Summary;
+use exercises::time::DayNumber;
 use format::devices::{self, Device};
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 use store::{StoreError, Tx, View, table};
 use vault::Keys;
 use wire::Failure;
@@ -37,19 +38,39 @@ pub fn leave_out(folder: &mut DataFolder, code: &str, log: LogId, left_out: bool
 pub(super) fn lines(folder: &DataFolder, patient: &Patient, received: &[Summary]) -> ActionResult<Vec<DeviceLine>> {
     let start = patient.newest().map(|card| card.plan.header.start);
     let diary_by = cases::case(folder, patient.row, &patient.code)?.diary_by;
-    let line = |device: Device| {
-        let of_it = || received.iter().filter(|summary| summary.log == device.log);
-        let until = of_it().map(|summary| summary.until).max().zip(start).map(|(until, start)| until.date(start));
+    let known = known(folder, patient, received)?;
+    let logs = known.iter().map(|device| device.log).filter(|log| *log != LogId::PAPER);
+    let numbers: BTreeMap<LogId, u16> = logs.zip(1..=u16::MAX).collect();
+    let line = |device: &Device| {
+        let of_it: Vec<&Summary> = received.iter().filter(|summary| summary.log == device.log).collect();
+        let later = received.iter().find(|summary| summary.former.iter().any(|part| part.log == device.log));
+        let (days, sessions) = use_of(&of_it);
         DeviceLine {
             device: device.log,
             first_seen: device.first_seen,
-            until,
-            summaries: u16::try_from(of_it().count()).unwrap_or(u16::MAX),
+            until: of_it.iter().map(|summary| summary.until).max().zip(start).map(|(until, start)| until.date(start)),
+            summaries: u16::try_from(of_it.len()).unwrap_or(u16::MAX),
             left_out: device.left_out,
             by: diary_by.clone().filter(|_| device.log == LogId::PAPER),
+            number: numbers.get(&device.log).copied(),
+            used: days.zip(start).map(|((first, last), start)| (first.date(start), last.date(start))),
+            sessions,
+            goes_on_as: later.and_then(|summary| numbers.get(&summary.log).copied()),
         }
     };
-    Ok(known(folder, patient, received)?.into_iter().map(line).collect())
+    Ok(known.iter().map(line).collect())
+}
+
+/// The first and the last day on which a device was used, and how many sessions were recorded on it. What a record already held when it was
+/// moved or copied there belongs to the device that it came from.
+fn use_of(summaries: &[&Summary]) -> (Option<(DayNumber, DayNumber)>, u32) {
+    let former = summaries.iter().flat_map(|summary| &summary.former);
+    let (before, since) = former.map(|part| (part.runs, part.until)).max().unwrap_or((0, DayNumber(0)));
+    let seen: BTreeSet<DayNumber> = summaries.iter().flat_map(|summary| &summary.seen).copied().collect();
+    let days: BTreeSet<DayNumber> = seen.into_iter().filter(|day| *day >= since).collect();
+    let runs = summaries.iter().flat_map(|summary| &summary.runs).map(|run| run.run);
+    let runs: BTreeSet<RunId> = runs.filter(|run| run.0 > before).collect();
+    (days.first().copied().zip(days.last().copied()), u32::try_from(runs.len()).unwrap_or(u32::MAX))
 }
 
 /// The logs that are left out of the patient's review.
@@ -91,7 +112,8 @@ pub(super) fn known_of(
             all.push(Device { log, first_seen: None, left_out: false });
         }
     }
-    all.sort_by_key(|device| (device.first_seen, device.log));
+    // Those of one day stay in the order in which they came, so that a device keeps its number.
+    all.sort_by_key(|device| (device.first_seen, device.first_seen.is_none().then_some(device.log)));
     Ok(all)
 }
 

@@ -5,6 +5,7 @@ use super::reminders;
 use crate::data_folder::settle_in;
 use crate::{ActionResult, DataFolder, Moment, Saved, platform, refuse};
 use chrono::Duration;
+use exercises::id::LogId;
 use exercises::summary::{ItemDay, MAX_DAYS, Period, Sealing, reduce};
 use format::own_data::{OwnData, PlanData, files};
 use std::path::Path;
@@ -37,6 +38,11 @@ pub fn export(folder: &DataFolder, moment: &Moment, dir: Option<&Path>) -> Actio
     let saved =
         |(name, bytes): &(&str, Vec<u8>)| Saved { path: dir.join(name).display().to_string(), bytes: bytes.len() as u64 };
     Ok(files.iter().map(saved).collect())
+}
+
+/// The id of this copy's log, by which the clinic tells the devices of one person apart; `None` before a card is taken.
+pub fn device_number(folder: &DataFolder) -> ActionResult<Option<LogId>> {
+    Ok(plans::all(folder)?.first().map(|one| one.log))
 }
 
 fn held<'a>(one: &'a FollowedPlan, moment: &Moment) -> PlanData<'a> {

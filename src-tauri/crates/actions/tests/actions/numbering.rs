@@ -5,9 +5,11 @@ use crate::receiving::{receive, unlocked};
 use actions::DataFolder;
 use actions::clinic::{devices, drafting, issuing, receiving, reviewing};
 use actions::patient::{answering, plans, sealing, taking};
+use chrono::NaiveDate;
 use exercises::alarm::Trouble;
-use exercises::id::LogId;
-use exercises::summary::{Summary, TakenOn};
+use exercises::id::{ItemId, LogId, RunId};
+use exercises::run::{RunEnd, Share};
+use exercises::summary::{FormerPart, RunOn, RunTiming, Summary, TakenOn};
 use exercises::time::DayNumber;
 use format::card::Card;
 use std::path::Path;
@@ -168,9 +170,65 @@ fn a_device_can_be_left_out_of_the_review_and_taken_in_again() {
     let review = left.review.as_ref().expect("received");
     assert_eq!((review.logs, review.alarms.len()), (1, 0));
     let text = words::Words::new(words::Locale::En).review_text(&left);
-    assert!(text.contains(&format!("Device {device} is left out")), "{text}");
+    assert!(text.contains("Device 2 is left out") && text.contains(&device.to_string()), "{text}");
     devices::leave_out(&mut folder, "K17", device, false).expect("known");
     assert_eq!(page(&folder).review.expect("received").alarms.len(), 1);
     let unknown = devices::leave_out(&mut folder, "K17", LogId([9; 8]), true).err();
     assert_eq!(unknown, Some(Failure::NoSuchDevice { code: "K17".into(), device: "0909090909090909".into() }));
+}
+
+/// Two sessions in the phone's record, which is moved to another one and goes on there with a third; and a device of which nothing is told
+/// but that it has the card.
+#[test]
+fn devices_are_numbered_and_a_record_that_was_moved_is_told_from_a_foreign_one() {
+    let dir = tempfile::tempdir().expect("a temporary folder");
+    let mut folder = clinic(dir.path());
+    let card = card(&issue(&mut folder, &at("11-25T08:00"), example(), &dir.path().join("one")));
+    let session = |n: u32, day: u16| RunOn {
+        run: RunId(n),
+        day: DayNumber(day),
+        item: ItemId(1),
+        rung: None,
+        slot: None,
+        hour: 9,
+        live: true,
+        timing: RunTiming::InTime,
+        end: RunEnd::Completed,
+        dose: Share { done: 1, of: 1 },
+        parts: Share { done: 1, of: 1 },
+        stance: None,
+        tally: None,
+    };
+    let until = |day: u16, log: u8, runs: Vec<RunOn>| {
+        let seen = (0..=day).map(DayNumber).filter(|_| !runs.is_empty()).collect();
+        let taken = vec![TakenOn { day: DayNumber(0), revision: 1, agreed: Vec::new() }];
+        Summary { until: DayNumber(day), seen, runs, taken, ..nothing(&card, log) }
+    };
+    let phone = until(1, 7, vec![session(1, 0), session(2, 1)]);
+    let part = FormerPart { log: LogId([7; 8]), entries: 9, runs: 2, until: DayNumber(2) };
+    let moved = Summary { former: vec![part], ..until(2, 3, vec![session(1, 0), session(2, 1), session(3, 2)]) };
+    for (moment, summary) in [("11-26T20:00", phone), ("11-27T20:00", moved), ("11-28T20:00", until(2, 1, Vec::new()))] {
+        let sealed = vault::summary::seal(&summary, &card.pairing_secret, &card.recipient).expect("a summary");
+        let said = receipt(&mut folder, moment, sealed);
+        assert!(!matches!(said.outcome, Outcome::Refused(_)), "{said:?}");
+    }
+    let lines = devices::list(&folder, "K17").expect("the patient");
+    let day = |day| NaiveDate::from_ymd_opt(2026, 11, day);
+    let told: Vec<_> = lines.iter().map(|line| (line.number, line.used, line.sessions, line.goes_on_as)).collect();
+    let used = |from, until| day(from).zip(day(until));
+    assert_eq!(told, [(Some(1), used(25, 26), 2, Some(2)), (Some(2), used(27, 27), 1, None), (Some(3), None, 0, None),]);
+    let words = words::Words::new(words::Locale::En);
+    let said: Vec<_> = lines.iter().map(|line| words.review_device(line)).collect();
+    assert_eq!(
+        said,
+        [
+            "Device 1: used from 25 November to 26 November, 2 sessions.",
+            "Device 2: used on 27 November, 1 session.",
+            "Device 3: nothing recorded.",
+        ]
+    );
+    let which = words.review_device_which(&lines[0]);
+    let first =
+        "First summary received on 26 November. Its record goes on as device 2. Number on the device: 0707070707070707";
+    assert_eq!(which.as_deref(), Some(first));
 }

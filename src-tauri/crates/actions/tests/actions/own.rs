@@ -227,6 +227,7 @@ fn after_erasing_the_copy_is_like_new_and_a_card_can_be_taken_again() {
     std::fs::create_dir(home.join("web-view")).expect("the test owns it");
     let log = actions::patient::plans::one(&patient.folder, None).expect("a plan").log;
     let moment = at("11-25T09:10");
+    assert_eq!(own_data::device_number(&patient.folder), Ok(Some(log)), "the number by which the clinic knows it");
     let unsure = own_data::erase(&mut patient.folder, &moment, EraseRequest { everything: false }, WebView::Closed);
     assert_eq!(unsure, Err(Failure::NotConfirmed { home: home.display().to_string() }));
     assert!(today::page(&patient.folder, &moment).is_ok_and(|page| page.string.len() > 5), "nothing was removed");

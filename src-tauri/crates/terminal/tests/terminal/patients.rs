@@ -38,10 +38,14 @@ fn devices_are_listed_and_one_is_left_out_of_the_review() {
     let said = place.clinic(&["receive", "second.age"]);
     assert!(said.contains("It comes from a new device ("), "{said}");
     let review = place.clinic(&["review", "K17"]);
-    assert!(review.contains("from 2 devices") && review.contains(&format!("Device {name}: first seen on")), "{review}");
+    assert!(review.contains("from 2 devices") && review.contains("Device 2: "), "{review}");
+    let which = format!(
+        "Device 1: used from 25 November to 26 November, 1 session.\n  First summary received on 27 November. Number on the device: {name}"
+    );
+    assert!(review.contains(&which), "{review}");
     place.clinic(&["devices", "K17", "--exclude", &name]);
     let review = place.clinic(&["review", "K17"]);
-    assert!(review.contains(&format!("Device {name} is left out of this review")), "{review}");
+    assert!(review.contains("Device 1 is left out of this review") && review.contains(&name), "{review}");
     let json = place.clinic(&["review", "K17", "--as", "json"]);
     let json: serde_json::Value = serde_json::from_str(&json).expect("an object");
     assert_eq!((json["logs"].as_u64(), json["devices"].as_array().map(Vec::len)), (Some(1), Some(2)));

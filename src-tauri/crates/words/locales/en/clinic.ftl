@@ -118,7 +118,7 @@ patient-remove-backups = Also erase the automatic backups and earlier copies of 
 patient-remove-backups-hint = A new backup is made first. Backups that you saved elsewhere are not changed.
 patient-remove-keep = Keep this patient
 # $device: the name of a device, 16 characters.
-receipt-new-device = It comes from a new device ({ $device }).
+receipt-new-device = It comes from a new device (number on the device: { $device }).
 
 ## Clinic: plan
 
@@ -322,13 +322,15 @@ kilograms-label = Kilograms
 effort-label = Effort aimed at, 0 to 10
 effort-none = none
 helper-tick = Only with somebody beside the patient
-# The days from which to which an exercise is to be done: two choices, each with a date beside it.
+# The days from which to which an exercise is to be done: two choices, each with a field for another day, which has
+# the labels that end in "as a date".
 phase-first = First day
 phase-last = Last day
 phase-first-date = First day, as a date
 phase-last-date = Last day, as a date
 phase-from-start = the beginning
 phase-until-visit = the next visit
+phase-other-day = another day
 # A choice: the first day of a week of the plan, and the last one.
 # $n (Number)
 phase-week-from = week { $n }, { $date }

@@ -35,3 +35,4 @@ paper-diary-morning = { $name } { $score } of 10 in the morning
 paper-diary-device = Entered at the clinic from a diary on paper, up to { $until }.
 # $who: the name of the clinician who entered days last.
 paper-diary-device-by = Entered at the clinic from a diary on paper, up to { $until }, last by { $who }.
+paper-diary-left-out = The diary on paper is left out of this review, as the clinic chose.

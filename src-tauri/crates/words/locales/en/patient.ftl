@@ -760,6 +760,8 @@ no-reminder = No reminder in the next two weeks.
 
 mine-title = Your data
 mine-save = Export my data
+# $number: 16 letters and digits.
+mine-number = Number of this device: { $number }. If you use several devices, your clinic may ask for it to tell them apart.
 mine-what = Your plans and everything you recorded, as text and as tables, in a new folder. Anyone who gets the folder can read it.
 calendar-title = Another calendar
 calendar-save = Save the times for a calendar

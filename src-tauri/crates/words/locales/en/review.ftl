@@ -38,18 +38,33 @@ review-device-behind = One device's record ends on { $date }: later entries not 
 # $revision (Number), $next (Number)
 review-store-behind = The patient's device follows plan { $revision }, which this store does not have: it was probably put back to an older copy. The next card will be plan { $next }.
 review-changed-outside = Rows of this patient's record were changed from outside this program. What is shown may be incomplete or older than it was.
-# The devices that summaries came from. $device: its name, 16 characters.
-review-device-first-seen = Device { $device }: first seen on { $date }.
-review-device-seen-before = Device { $device }: its first summary came before devices were noted.
-review-device-left-out = Device { $device } is left out of this review, as the clinic chose.
-# $n: how many were received from the device. $until: the last day that they report.
-# $n (Number)
-review-device-summaries = { $n ->
-        [one] One summary, up to { $until }.
-       *[other] { $n } summaries, up to { $until }.
+# The devices that summaries came from, in the order in which they were first seen. $number (Number). $used: device-used, device-used-on or
+# device-not-used.
+# $number (Number)
+review-device-counted = Device { $number }: { $used }.
+# $number (Number)
+review-device-left-out = Device { $number } is left out of this review, as the clinic chose: { $used }.
+device-used = { $n ->
+        [one] used from { $from } to { $until }, { $n } session
+       *[other] used from { $from } to { $until }, { $n } sessions
     }
+device-used-on = { $n ->
+        [one] used on { $day }, { $n } session
+       *[other] used on { $day }, { $n } sessions
+    }
+device-not-used = nothing recorded
+device-first-seen = First summary received on { $date }.
+device-seen-before = Its first summary came before devices were noted.
+# The record was moved to another device, or put back from a copy. $number: that of the device now.
+# $number (Number)
+device-goes-on-as = Its record goes on as device { $number }.
+# $number: 16 letters and digits, which the device shows on its page "Your data".
+device-number = Number on the device: { $number }
+# For screen readers, at a button.
+# $number (Number)
+device-of-number = Device { $number }
 devices-title = Devices
-devices-what = The summaries come from several devices. If the patient does not know one of them, somebody else may have made its summaries: leave it out.
+devices-what = The summaries come from several devices. If the patient does not know one of them, somebody else may have made its summaries: leave it out. Each device shows its number under “Your data”.
 device-leave-out = Leave out
 device-take-in = Count again
 # In the terminal's list of devices.

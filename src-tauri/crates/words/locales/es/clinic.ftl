@@ -109,7 +109,7 @@ patient-remove-backups = Borrar también las copias automáticas y las copias an
 patient-remove-backups-hint = Antes se hace una copia nueva. Las copias que guardó en otro lugar no cambian.
 patient-remove-keep = Conservar paciente
 # $device: el nombre de un dispositivo, 16 caracteres.
-receipt-new-device = Procede de un dispositivo nuevo ({ $device }).
+receipt-new-device = Procede de un dispositivo nuevo (número en el dispositivo: { $device }).
 alarms-open = { $n ->
        [one] { $n } alarma sin resolver
       *[other] { $n } alarmas sin resolver
@@ -315,6 +315,7 @@ phase-first-date = Primer día, como fecha
 phase-last-date = Último día, como fecha
 phase-from-start = el principio
 phase-until-visit = la próxima visita
+phase-other-day = otro día
 phase-week-from = semana { $n }, { $date }
 phase-week-until = final de la semana { $n }, { $date }
 pain-limit = Límite de dolor

@@ -34,3 +34,4 @@ paper-diary-morning = { $name } { $score } de 10 por la mañana
 # En la lista de dispositivos.
 paper-diary-device = Introducido en la consulta desde un diario en papel, hasta el { $until }.
 paper-diary-device-by = Introducido en la consulta desde un diario en papel, hasta el { $until }, por última vez por { $who }.
+paper-diary-left-out = El diario en papel no se tiene en cuenta en esta revisión, porque así lo eligió la clínica.

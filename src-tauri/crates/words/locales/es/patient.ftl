@@ -675,6 +675,8 @@ no-reminder = No hay recordatorios en las próximas dos semanas.
 
 mine-title = Sus datos
 mine-save = Exportar mis datos
+# $number: 16 letras y cifras.
+mine-number = Número de este dispositivo: { $number }. Si usa varios dispositivos, su clínica puede preguntárselo para distinguirlos.
 mine-what = Sus planes y todo lo que usted registró, como texto y como tablas, en una carpeta aparte. Cualquiera que tenga la carpeta puede leerla.
 calendar-title = En un dispositivo sin Carryover
 calendar-save = Guardar las horas para un calendario

@@ -39,20 +39,33 @@ review-device-behind = De un dispositivo no se han recibido las anotaciones post
 # $revision, $next: números de versión del plan.
 review-store-behind = El dispositivo del paciente usa la versión { $revision } del plan, que no está en estos datos: probablemente se restauraron de una copia anterior. La próxima tarjeta será la versión { $next }.
 review-changed-outside = Se han modificado filas de este paciente desde fuera del programa. Lo que se muestra puede estar incompleto o ser más antiguo.
-# Los dispositivos de los que proceden los resúmenes. $device: su nombre, 16 caracteres.
-review-device-first-seen = Dispositivo { $device }: visto por primera vez el { $date }.
-review-device-seen-before = Dispositivo { $device }: su primer resumen llegó antes de que se anotaran los dispositivos.
-# $n: cuántos se recibieron del dispositivo. $until: el último día del que informan.
-# $n (Number)
-review-device-summaries = { $n ->
-        [one] Un resumen, hasta el { $until }.
-       *[other] { $n } resúmenes, hasta el { $until }.
+# Los dispositivos de los que proceden los resúmenes, en el orden en que se vieron por primera vez. $used: device-used, device-used-on o
+# device-not-used.
+# $number (Number)
+review-device-counted = Dispositivo { $number }: { $used }.
+# $number (Number)
+review-device-left-out = El dispositivo { $number } no se tiene en cuenta en esta revisión, porque así lo eligió la clínica: { $used }.
+device-used = { $n ->
+       [one] usado del { $from } al { $until }, { $n } sesión
+      *[other] usado del { $from } al { $until }, { $n } sesiones
     }
+device-used-on = { $n ->
+       [one] usado el { $day }, { $n } sesión
+      *[other] usado el { $day }, { $n } sesiones
+    }
+device-not-used = nada registrado
+device-first-seen = Primer resumen recibido el { $date }.
+device-seen-before = Su primer resumen llegó antes de que se anotaran los dispositivos.
+# $number (Number)
+device-goes-on-as = Su registro continúa en el dispositivo { $number }.
+# $number: 16 letras y cifras, que el dispositivo muestra en su página «Sus datos».
+device-number = Número en el dispositivo: { $number }
+# $number (Number)
+device-of-number = Dispositivo { $number }
 devices-title = Dispositivos
-devices-what = Los resúmenes proceden de varios dispositivos. Si el paciente no conoce alguno, puede que sus resúmenes los haya hecho otra persona: déjelo fuera.
+devices-what = Los resúmenes proceden de varios dispositivos. Si el paciente no conoce alguno, puede que sus resúmenes los haya hecho otra persona: déjelo fuera. Cada dispositivo muestra su número en «Sus datos».
 device-leave-out = Dejar fuera
 device-take-in = Volver a contar
-review-device-left-out = El dispositivo { $device } no se tiene en cuenta en esta revisión, porque así lo eligió la clínica.
 # En la lista de dispositivos del terminal.
 device-left-out = no se cuenta
 device-counted = se cuenta

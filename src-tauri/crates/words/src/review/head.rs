@@ -1,7 +1,6 @@
 //! The head of the review, and the headings of its questions.
 
 use crate::{Key, Words};
-use exercises::id::LogId;
 use exercises::plan::Plan;
 use exercises::review::{Review, WrongClockEntry, WrongClockNotes};
 use wire::clinic::{DeviceLine, ReviewNotice, ReviewPage, StoreNotice};
@@ -117,25 +116,40 @@ impl Words {
         of_store.collect()
     }
 
-    /// "Device 0123456789abcdef: first seen on 25 November. 2 summaries, up to 9 December."
+    /// "Device 1: used from 25 November to 9 December, 16 sessions."
     pub fn review_device(self, line: &DeviceLine) -> String {
-        if let (LogId::PAPER, Some(until), false) = (line.device, line.until, line.left_out) {
-            let until = self.date(until);
-            return match &line.by {
-                Some(name) => self.paper_diary_device_by(&until, name),
-                None => self.paper_diary_device(&until),
-            };
-        }
-        let device = line.device.to_string();
-        let named = match line.first_seen {
-            _ if line.left_out => self.review_device_left_out(&device),
-            Some(day) => self.review_device_first_seen(&device, &self.date(day)),
-            None => self.review_device_seen_before(&device),
+        let Some(number) = line.number else { return self.diary_in_review(line) };
+        let used = match line.used {
+            None => self.text(Key::DeviceNotUsed).to_owned(),
+            Some((first, last)) if first == last => self.device_used_on(line.sessions, &self.date(first)),
+            Some((first, last)) => self.device_used(line.sessions, &self.date(first), &self.date(last)),
         };
-        match line.until {
-            Some(until) => format!("{named} {}", self.review_device_summaries(line.summaries, &self.date(until))),
-            None => named,
+        match line.left_out {
+            true => self.review_device_left_out(number, &used),
+            false => self.review_device_counted(number, &used),
         }
+    }
+
+    fn diary_in_review(self, line: &DeviceLine) -> String {
+        let until = line.until.filter(|_| !line.left_out).map(|until| self.date(until));
+        match (until, &line.by) {
+            (None, _) => self.text(Key::PaperDiaryLeftOut).to_owned(),
+            (Some(until), Some(name)) => self.paper_diary_device_by(&until, name),
+            (Some(until), None) => self.paper_diary_device(&until),
+        }
+    }
+
+    /// What tells a device from others besides its use: "First summary received on 25 November. Number on the device: 0123456789abcdef".
+    /// Of a diary on paper there is nothing.
+    pub fn review_device_which(self, line: &DeviceLine) -> Option<String> {
+        line.number?;
+        let first = match line.first_seen {
+            Some(day) => self.device_first_seen(&self.date(day)),
+            None => self.text(Key::DeviceSeenBefore).to_owned(),
+        };
+        let later = line.goes_on_as.map(|number| self.device_goes_on_as(number));
+        let own = self.device_number(&line.device.to_string());
+        Some([Some(first), later, Some(own)].into_iter().flatten().collect::<Vec<_>>().join(" "))
     }
 
     /// What is wrong with the clinic's store as a whole.

@@ -23,7 +23,10 @@ impl Words {
         page_text.plain(&self.review_head(page));
         self.review_covers(page).iter().for_each(|line| page_text.plain(line));
         self.review_notices(page).iter().for_each(|line| page_text.plain(line));
-        page.devices_to_name().iter().for_each(|line| page_text.plain(&self.review_device(line)));
+        for line in page.devices_to_name() {
+            page_text.plain(&self.review_device(line));
+            self.review_device_which(line).iter().for_each(|which| page_text.line(1, which));
+        }
         if let Some(review) = &page.review {
             self.write_alarms(&mut page_text, review, names);
             self.write_done(&mut page_text, review, names);
