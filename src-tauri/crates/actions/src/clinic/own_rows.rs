@@ -1,6 +1,6 @@
 //! The encrypted rows of the clinic's own exercises: each finished revision, and each unfinished exercise.
 
-use super::{lock, rows, sealed};
+use super::{lock, rows, sealed, threads};
 use crate::{ActionResult, DataFolder};
 use exercises::catalogue::{Exercise, ExerciseId};
 use format::own_exercise::{self, OwnRow, OwnState};
@@ -42,12 +42,15 @@ pub(super) fn all(folder: &DataFolder) -> ActionResult<Vec<Arc<Own>>> {
     let there = rows::read(folder, table::own_exercise::all)?;
     let mut known = folder.own_rows.borrow_mut();
     let before = std::mem::take(&mut *known);
+    let mut new = Vec::new();
     for row in there {
-        let same = before.get(&row.id).filter(|own| own.row == row).cloned();
-        if let Some(own) = same.or_else(|| open(keys, row).map(Arc::new)) {
-            known.insert(own.row.id, own);
+        match before.get(&row.id).filter(|own| own.row == row) {
+            Some(same) => drop(known.insert(row.id, same.clone())),
+            None => new.push(row),
         }
     }
+    let opened = threads::each(new.into_iter(), |row| open(keys, row).map(Arc::new));
+    known.extend(opened.into_iter().flatten().map(|own| (own.row.id, own)));
     Ok(known.values().cloned().collect())
 }
 
