@@ -22,7 +22,7 @@ fn what_was_done_between_two_visits_is_on_the_clinicians_page() {
     // From the example: alarms, sessions done and skipped, pain, balance and ratings.
     for line in [
         "Nearly fell, on 26 November, during Stand on one leg, left.",
-        "Little, 5 of 18 sessions in full, 27%. 1 in part.",
+        "Little, 5 of 18 sessions in full, 1 in part; together 32%.",
         "09:00 ●●",
         "10:00 ∝●",
         "11:00 .○",

@@ -196,9 +196,10 @@ review-sessions-in-full = { $n ->
         [one] { $k } of { $n } session in full, { $percent }%.
        *[other] { $k } of { $n } sessions in full, { $percent }%.
     }
-review-sessions-in-part = { $n ->
-        [one] { $n } in part.
-       *[other] { $n } in part.
+# $k (Number), $partly (Number), $percent (Number)
+review-sessions-with-parts = { $n ->
+        [one] { $k } of { $n } session in full, { $partly } in part; together { $percent }%.
+       *[other] { $k } of { $n } sessions in full, { $partly } in part; together { $percent }%.
     }
 # $k (Number), $n (Number)
 review-last-14-days = Last 14 days: { $k } of { $n }.

@@ -183,9 +183,9 @@ review-sessions-in-full = { $n ->
        [one] { $k } de { $n } sesión completa, { $percent } %.
       *[other] { $k } de { $n } sesiones completas, { $percent } %.
     }
-review-sessions-in-part = { $n ->
-       [one] { $n } en parte.
-      *[other] { $n } en parte.
+review-sessions-with-parts = { $n ->
+       [one] { $k } de { $n } sesión completa, { $partly } en parte; en conjunto { $percent } %.
+      *[other] { $k } de { $n } sesiones completas, { $partly } en parte; en conjunto { $percent } %.
     }
 review-last-14-days = Últimos 14 días: { $k } de { $n }.
 review-sessions-late = { $n ->

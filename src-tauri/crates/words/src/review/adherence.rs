@@ -16,7 +16,8 @@ const FEW_RUNS: u16 = 4;
 const HOURS: usize = 4;
 
 impl Words {
-    /// The verdict is that of the shares, summed; the counts tell apart what was done in full and in part. "Partly", and "96 of 180 sessions in full, 53%. 12 in part. Last 14 days: 30 of 60."
+    /// The verdict is that of the shares, summed; the counts tell apart what was done in full and in part. "Partly", and
+    /// "96 of 180 sessions in full, 12 in part; together 58%. Last 14 days: 30 of 60."
     pub fn adherence(self, item: &ItemAdherence, start: NaiveDate) -> Finding {
         let (Some(kept), Some(shares)) = (item.kept, item.shares) else {
             return match item.as_needed {
@@ -31,8 +32,13 @@ impl Words {
         };
         let lately = item.last14.filter(|lately| lately.done.n < kept.n);
         let figures = [
-            Some(self.review_sessions_in_full(kept.n, kept.k, percent(kept))),
-            (item.slots.partly > 0).then(|| self.review_sessions_in_part(item.slots.partly)),
+            Some(match item.slots.partly {
+                0 => self.review_sessions_in_full(kept.n, kept.k, percent(kept)),
+                // The percentage is of what the verdict is of.
+                partly => {
+                    self.review_sessions_with_parts(kept.n, kept.k, partly, shares.thousandths / (10 * shares.n.max(1)))
+                }
+            }),
             lately.map(|lately| self.review_last_14_days(lately.done.k, lately.done.n)),
         ];
         let figures: Vec<String> = figures.into_iter().flatten().collect();
