@@ -45,10 +45,12 @@ review-device-counted = Device { $number }: { $used }.
 # $number (Number)
 review-device-left-out = Device { $number } is left out of this review, as the clinic chose: { $used }.
 device-used = { $n ->
+        [0] used from { $from } to { $until }, no session
         [one] used from { $from } to { $until }, { $n } session
        *[other] used from { $from } to { $until }, { $n } sessions
     }
 device-used-on = { $n ->
+        [0] used on { $day }, no session
         [one] used on { $day }, { $n } session
        *[other] used on { $day }, { $n } sessions
     }

@@ -46,10 +46,12 @@ review-device-counted = Dispositivo { $number }: { $used }.
 # $number (Number)
 review-device-left-out = El dispositivo { $number } no se tiene en cuenta en esta revisión, porque así lo eligió la clínica: { $used }.
 device-used = { $n ->
+       [0] usado del { $from } al { $until }, ninguna sesión
        [one] usado del { $from } al { $until }, { $n } sesión
       *[other] usado del { $from } al { $until }, { $n } sesiones
     }
 device-used-on = { $n ->
+       [0] usado el { $day }, ninguna sesión
        [one] usado el { $day }, { $n } sesión
       *[other] usado el { $day }, { $n } sesiones
     }
