@@ -11,7 +11,7 @@ use wire::Failure;
 use wire::receiving::{Receipt, Received};
 
 /// The most files that are read before the page hears how far it is.
-const MAX_READ: usize = 250;
+const READ_AT_ONCE: usize = 250;
 
 /// A file's name, and its bytes or why it cannot be read.
 type Read = (String, ActionResult<Vec<u8>>);
@@ -81,7 +81,7 @@ impl Going {
         if !self.gathered.is_empty() {
             return self;
         }
-        for _ in 0..MAX_READ {
+        for _ in 0..READ_AT_ONCE {
             let Some((file, bytes)) = self.files.as_mut().and_then(Iterator::next) else {
                 self.finish();
                 break;
@@ -100,7 +100,7 @@ impl Going {
 
     /// Adds a part of the files that the window sends, to be taken in at once: the page holds the rest.
     pub fn add(mut self, files: impl IntoIterator<Item = Read>, last: bool) -> Going {
-        files.into_iter().for_each(|(file, bytes)| drop(self.intake.add(file, bytes)));
+        files.into_iter().for_each(|(file, bytes)| _ = self.intake.add(file, bytes));
         if last {
             self.finish();
         } else {

@@ -8,6 +8,9 @@ use exercises::id::PlanId;
 use std::collections::{BTreeMap, VecDeque};
 use vault::summary::{Opener, Unsealed};
 
+/// How many are decrypted in one job: to hand a job to another thread costs about as much as to decrypt one.
+const AT_ONCE: usize = 16;
+
 /// Summaries that were found in files: sealed until the first batch of them is taken in.
 #[derive(Default)]
 pub struct Incoming {
@@ -43,11 +46,15 @@ impl Incoming {
 
     /// Decrypts what is still sealed, on as many threads as the computer has processors, and lays each summary behind the first of its plan.
     pub(super) fn unseal(&mut self, opener: &Opener) {
-        let sealed = std::mem::take(&mut self.sealed).into_iter().enumerate();
-        let mut opened = threads::each(sealed, |(place, IncomingSummary { file, sealed })| {
+        let number = self.sealed.len().div_ceil(AT_ONCE);
+        let mut sealed = std::mem::take(&mut self.sealed).into_iter().enumerate();
+        let jobs = (0..number).map(|_| sealed.by_ref().take(AT_ONCE).collect::<Vec<_>>());
+        let one = |(place, IncomingSummary { file, sealed })| {
             let unseal = |sealed: Vec<u8>| opener.unseal(&sealed).map_err(|fault| opening::refusal(&file, fault));
             Opened { unsealed: sealed.and_then(unseal), file, place, first: place }
-        });
+        };
+        let opened = threads::each(jobs, |job| job.into_iter().map(one).collect::<Vec<_>>());
+        let mut opened: Vec<Opened> = opened.into_iter().flatten().collect();
         let mut firsts: BTreeMap<PlanId, usize> = BTreeMap::new();
         opened.sort_unstable_by_key(|one| one.place);
         for one in &mut opened {
