@@ -123,6 +123,18 @@ impl Going {
         Ok(Received { receipts, read, done, of, passed_over, last })
     }
 
+    /// Takes in all that was gathered.
+    ///
+    /// # Errors
+    /// As for [`receiving::take_in`].
+    pub fn take_all_in(&mut self, folder: &mut DataFolder, moment: &Moment) -> ActionResult<Vec<Receipt>> {
+        let mut receipts = receiving::take_in(folder, moment, &mut self.gathered)?;
+        while !self.gathered.is_empty() && !receipts.iter().any(Receipt::ends_receiving) {
+            receipts.extend(receiving::take_in(folder, moment, &mut self.gathered)?);
+        }
+        Ok(receipts)
+    }
+
     /// No more files come.
     fn finish(&mut self) {
         self.files = None;

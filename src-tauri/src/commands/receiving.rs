@@ -7,7 +7,7 @@ use crate::folder_dialog;
 use crate::session::Session;
 use actions::clinic::receiving as action;
 use tauri::{AppHandle, State};
-use wire::receiving::{self, Receipt};
+use wire::receiving;
 
 /// [`wire::receiving::Receive`].
 #[tauri::command]
@@ -23,16 +23,8 @@ pub async fn receive(
     let add = move || Ok(going.add(action::from_window(args.files), args.last));
     let mut going = super::without_folder(add).await?;
     session.with(|folder, moment| {
-        let mut receipts = Vec::new();
-        loop {
-            let part = going.take_in(folder, moment)?;
-            receipts.extend(part.receipts);
-            if part.last {
-                break;
-            }
-        }
-        let is_over = args.last || receipts.iter().any(Receipt::ends_receiving);
-        arriving.go_on((!is_over).then_some(going));
+        let receipts = going.take_all_in(folder, moment)?;
+        arriving.go_on((!args.last).then_some(going));
         Ok(receipts)
     })
 }
@@ -65,10 +57,7 @@ pub async fn receive_named(
 ) -> CommandResult<receiving::ReceiveNamed> {
     door.used();
     let (begun, named) = (arriving.going(), arriving.named());
-    let read = move || {
-        let going = if args.first { Going::of(&named)? } else { begun.ok_or_else(nothing_begun)? };
-        Ok(going.read_on())
-    };
+    let read = move || Ok(if args.first { Going::of(&named)? } else { begun.ok_or_else(nothing_begun)? }.read_on());
     let mut going = super::without_folder(read).await?;
     session.with(|folder, moment| {
         let received = going.take_in(folder, moment)?;

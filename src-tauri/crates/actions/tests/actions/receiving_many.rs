@@ -2,12 +2,13 @@
 
 use crate::people::{at, clinic, example, issue};
 use crate::receiving::{summary, two_patients, unlocked};
-use actions::clinic::receiving::{self, Intake, Listing, MAX_BATCH, MAX_DEPTH, by_name};
+use actions::clinic::receiving::{self, Intake, Listing, MAX_BATCH, MAX_DEPTH, MAX_GATHERED, by_name};
 use actions::clinic::{issuing, lock, patients};
 use actions::patient::{plans, sealing, taking};
 use actions::{ActionResult, DataFolder};
 use exercises::id::LogId;
 use exercises::summary::Summary;
+use std::cell::Cell;
 use std::collections::BTreeMap;
 use std::fs;
 use std::path::Path;
@@ -174,6 +175,22 @@ fn whoever_stops_after_the_first_batch_keeps_the_patients_in_it_and_no_others() 
     let again = receiving::receive(&mut folder, &at("11-25T20:05"), files.clone()).expect("unlocked");
     let known = told.len() as u32;
     assert_eq!(counts(&again), Counts { new: (PATIENTS * each) as u32 - known, known, refused: 2 });
+}
+
+#[test]
+fn what_was_gathered_is_taken_in_before_it_fills_the_memory() {
+    let dir = tempfile::tempdir().expect("a temporary folder");
+    let mut folder = clinic(dir.path());
+    let file = |number: usize| (format!("{number}.age"), Ok(vec![0; MAX_GATHERED / 4]));
+    let mut batches = Vec::new();
+    let read = Cell::new(0);
+    let files = (0..6).map(file).inspect(|_| read.set(read.get() + 1));
+    receiving::receive_each(&mut folder, &at("11-25T20:00"), files, |batch| {
+        batches.push((batch.len(), read.get()));
+        true
+    })
+    .expect("unlocked");
+    assert_eq!(batches, [(4, 4), (2, 6)], "so many were taken in when so many were read");
 }
 
 #[test]

@@ -26,7 +26,7 @@ pub use listing::{Listing, MAX_DEPTH, MAX_LISTED, by_name, by_path};
 pub const MAX_BATCH: usize = 1000;
 /// The most bytes of files that are gathered before any of them is taken in, but for the last file. What comes from a patient at once is
 /// looked at once, wherever in a folder it lies; all of it is in memory until it is taken in.
-const MAX_GATHERED: usize = 33_554_432;
+pub const MAX_GATHERED: usize = 33_554_432;
 
 /// Files on their way in: they are added one after the other, gathered, and then taken in by batches. Needs no data folder: decoding
 /// pictures takes its time, in which other actions need the folder.
