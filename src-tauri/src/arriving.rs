@@ -150,3 +150,51 @@ pub fn nothing_begun() -> Failure {
 fn count(number: usize) -> u32 {
     u32::try_from(number).unwrap_or(u32::MAX)
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use actions::Clock;
+    use actions::clinic::{lock, receiving::MAX_BATCH};
+
+    /// More files than one batch holds, none of which is a summary.
+    const FILES: u32 = MAX_BATCH as u32 + 300;
+
+    fn begun(dir: &Path) -> (DataFolder, Moment, Going) {
+        let mut folder = DataFolder::open(&dir.join("clinic"), true).expect("a new folder");
+        lock::start(&mut folder, "Linden Lane Practice", None, "marsh kestrel 41 lantern".into()).expect("new keys");
+        let from = dir.join("from");
+        std::fs::create_dir(&from).expect("a new folder");
+        (0..FILES).for_each(|file| std::fs::write(from.join(format!("{file}.age")), "no summary").expect("written"));
+        let moment = Clock::set_to("2027-03-08T09:00:00+01:00").expect("an instant").moment();
+        (folder, moment, Going::of(&[from]).expect("not too many"))
+    }
+
+    #[test]
+    fn how_far_it_is_rises_with_each_part_until_all_is_done() {
+        let dir = tempfile::tempdir().expect("a temporary folder");
+        let (mut folder, moment, mut going) = begun(dir.path());
+        let (mut before, mut receipts) = (0, 0);
+        loop {
+            going = going.read_on();
+            let part = going.take_in(&mut folder, &moment).expect("unlocked");
+            receipts += part.receipts.len();
+            assert_eq!(part.done as usize, receipts, "each file is done with when its receipt is given");
+            assert!(part.read + part.done > before || part.last, "it stands still at {}", part.read);
+            before = part.read + part.done;
+            if part.last {
+                break assert_eq!((part.read, part.done, part.of), (FILES, FILES, FILES));
+            }
+        }
+    }
+
+    #[test]
+    fn a_clinic_that_was_locked_meanwhile_takes_in_nothing() {
+        let dir = tempfile::tempdir().expect("a temporary folder");
+        let (mut folder, moment, going) = begun(dir.path());
+        let mut going = going.read_on();
+        going.take_in(&mut folder, &moment).expect("unlocked");
+        lock::lock(&mut folder);
+        assert_eq!(going.read_on().take_in(&mut folder, &moment), Err(Failure::ClinicLocked));
+    }
+}
