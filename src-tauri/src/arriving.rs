@@ -5,9 +5,13 @@
 use std::path::{Path, PathBuf};
 use std::sync::{Mutex, PoisonError};
 
-use actions::ActionResult;
-use actions::clinic::receiving::{Incoming, Intake, Listing, by_name};
+use actions::clinic::receiving::{self, Incoming, Intake, Listing, by_name};
+use actions::{ActionResult, DataFolder, Moment};
 use wire::Failure;
+use wire::receiving::{Receipt, Received};
+
+/// The most files that are read before the page hears how far it is.
+const READ_AT_ONCE: usize = 250;
 
 /// A file's name, and its bytes or why it cannot be read.
 type Read = (String, ActionResult<Vec<u8>>);
@@ -20,12 +24,17 @@ pub struct Arriving {
     going: Mutex<Option<Going>>,
 }
 
-/// Files that are being received.
+/// Files that are being received: they are read until enough are gathered, which are then taken in batch by batch.
 #[derive(Default)]
 pub struct Going {
     intake: Intake,
+    /// What was gathered and not taken in yet.
+    gathered: Incoming,
+    /// The files that were not read yet; `None` after the last.
     files: Option<Box<dyn Iterator<Item = Read> + Send>>,
     /// Files that were read.
+    read: u32,
+    /// Files that were done with.
     done: u32,
     /// All files.
     of: u32,
@@ -49,7 +58,8 @@ impl Arriving {
         self.going.lock().unwrap_or_else(PoisonError::into_inner).take()
     }
 
-    /// Goes on with this the next time; with `None`, the files that were not read yet are left as they are.
+    /// Goes on with this the next time; with `None`, the files that were not taken in yet are left as they are, and what was decrypted of
+    /// them is forgotten.
     pub fn go_on(&self, going: Option<Going>) {
         *self.going.lock().unwrap_or_else(PoisonError::into_inner) = going;
     }
@@ -66,45 +76,70 @@ impl Going {
         Ok(Going { files: Some(Box::new(listing.read())), of, passed_over, ..Going::default() })
     }
 
-    /// Reads files until there is a part of them to be taken in.
-    pub fn next(mut self) -> Part {
-        while !self.intake.is_full() {
-            let Some((file, bytes)) = self.files.as_mut().and_then(Iterator::next) else { return self.finish() };
-            self.done += 1;
-            self.intake.add(file, bytes);
+    /// Reads files, a picture or some others, unless enough are gathered to be taken in.
+    pub fn read_on(mut self) -> Going {
+        if !self.gathered.is_empty() {
+            return self;
         }
-        self.part()
+        for _ in 0..READ_AT_ONCE {
+            let Some((file, bytes)) = self.files.as_mut().and_then(Iterator::next) else {
+                self.finish();
+                break;
+            };
+            self.read += 1;
+            let takes_time = self.intake.add(file, bytes);
+            if self.intake.is_full() {
+                self.gathered = self.intake.ready();
+            }
+            if takes_time || !self.gathered.is_empty() {
+                break;
+            }
+        }
+        self
     }
 
-    /// Adds a part of the files that the window sends.
-    pub fn add(mut self, files: impl IntoIterator<Item = Read>, last: bool) -> Part {
-        files.into_iter().for_each(|(file, bytes)| self.intake.add(file, bytes));
-        if last { self.finish() } else { self.part() }
+    /// Adds a part of the files that the window sends, to be taken in at once: the page holds the rest.
+    pub fn add(mut self, files: impl IntoIterator<Item = Read>, last: bool) -> Going {
+        files.into_iter().for_each(|(file, bytes)| _ = self.intake.add(file, bytes));
+        if last {
+            self.finish();
+        } else {
+            self.gathered = self.intake.ready();
+        }
+        self
     }
 
-    fn part(mut self) -> Part {
-        let (incoming, Going { done, of, passed_over, .. }) = (self.intake.ready(), &self);
-        Part { incoming, done: *done, of: *of, passed_over: *passed_over, rest: Some(self) }
+    /// Takes a batch in, if enough was gathered.
+    ///
+    /// # Errors
+    /// As for [`receiving::take_in`].
+    pub fn take_in(&mut self, folder: &mut DataFolder, moment: &Moment) -> ActionResult<Received> {
+        let receipts = receiving::take_in(folder, moment, &mut self.gathered)?;
+        let waiting = count(self.intake.gathered() + self.gathered.len());
+        // A picture may show several summaries.
+        self.done = self.done.max(self.read.saturating_sub(waiting));
+        let last = (self.files.is_none() && self.gathered.is_empty()) || receipts.iter().any(Receipt::ends_receiving);
+        let Going { read, done, of, passed_over, .. } = *self;
+        Ok(Received { receipts, read, done, of, passed_over, last })
     }
 
-    fn finish(self) -> Part {
-        let Going { intake, done, of, passed_over, .. } = self;
-        Part { incoming: intake.finish(), done, of, passed_over, rest: None }
+    /// Takes in all that was gathered.
+    ///
+    /// # Errors
+    /// As for [`receiving::take_in`].
+    pub fn take_all_in(&mut self, folder: &mut DataFolder, moment: &Moment) -> ActionResult<Vec<Receipt>> {
+        let mut receipts = receiving::take_in(folder, moment, &mut self.gathered)?;
+        while !self.gathered.is_empty() && !receipts.iter().any(Receipt::ends_receiving) {
+            receipts.extend(receiving::take_in(folder, moment, &mut self.gathered)?);
+        }
+        Ok(receipts)
     }
-}
 
-/// A part of the files that was read, to be taken in.
-pub struct Part {
-    /// The summaries in it.
-    pub incoming: Incoming,
-    /// How many files were read by now.
-    pub done: u32,
-    /// How many files there are.
-    pub of: u32,
-    /// Other files in the folders.
-    pub passed_over: u32,
-    /// What comes after it; `None` if it is the last part.
-    pub rest: Option<Going>,
+    /// No more files come.
+    fn finish(&mut self) {
+        self.files = None;
+        self.gathered = std::mem::take(&mut self.intake).finish();
+    }
 }
 
 /// The failure of a page that asks for the next part of nothing.
@@ -114,4 +149,52 @@ pub fn nothing_begun() -> Failure {
 
 fn count(number: usize) -> u32 {
     u32::try_from(number).unwrap_or(u32::MAX)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use actions::Clock;
+    use actions::clinic::{lock, receiving::MAX_BATCH};
+
+    /// More files than one batch holds, none of which is a summary.
+    const FILES: u32 = MAX_BATCH as u32 + 300;
+
+    fn begun(dir: &Path) -> (DataFolder, Moment, Going) {
+        let mut folder = DataFolder::open(&dir.join("clinic"), true).expect("a new folder");
+        lock::start(&mut folder, "Linden Lane Practice", None, "marsh kestrel 41 lantern".into()).expect("new keys");
+        let from = dir.join("from");
+        std::fs::create_dir(&from).expect("a new folder");
+        (0..FILES).for_each(|file| std::fs::write(from.join(format!("{file}.age")), "no summary").expect("written"));
+        let moment = Clock::set_to("2027-03-08T09:00:00+01:00").expect("an instant").moment();
+        (folder, moment, Going::of(&[from]).expect("not too many"))
+    }
+
+    #[test]
+    fn how_far_it_is_rises_with_each_part_until_all_is_done() {
+        let dir = tempfile::tempdir().expect("a temporary folder");
+        let (mut folder, moment, mut going) = begun(dir.path());
+        let (mut before, mut receipts) = (0, 0);
+        loop {
+            going = going.read_on();
+            let part = going.take_in(&mut folder, &moment).expect("unlocked");
+            receipts += part.receipts.len();
+            assert_eq!(part.done as usize, receipts, "each file is done with when its receipt is given");
+            assert!(part.read + part.done > before || part.last, "it stands still at {}", part.read);
+            before = part.read + part.done;
+            if part.last {
+                break assert_eq!((part.read, part.done, part.of), (FILES, FILES, FILES));
+            }
+        }
+    }
+
+    #[test]
+    fn a_clinic_that_was_locked_meanwhile_takes_in_nothing() {
+        let dir = tempfile::tempdir().expect("a temporary folder");
+        let (mut folder, moment, going) = begun(dir.path());
+        let mut going = going.read_on();
+        going.take_in(&mut folder, &moment).expect("unlocked");
+        lock::lock(&mut folder);
+        assert_eq!(going.read_on().take_in(&mut folder, &moment), Err(Failure::ClinicLocked));
+    }
 }

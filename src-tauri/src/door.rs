@@ -7,6 +7,7 @@ use actions::clock;
 use tauri::{AppHandle, Emitter, Manager};
 use wire::app::Role;
 
+use crate::arriving::Arriving;
 use crate::session::Session;
 
 /// The event that informs the clinic's window that the store was locked.
@@ -46,7 +47,10 @@ pub fn refresh(app: &AppHandle) {
         let mut watch = door.watch();
         Ok(match folder.role() {
             Some(Role::Patient) => idle::is_screen_idle(folder, &mut watch, now())?.then_some(IDLE),
-            _ => idle::lock_if_over(folder, &mut watch, now())?.then_some(LOCKED),
+            _ => idle::lock_if_over(folder, &mut watch, now())?.then(|| {
+                app.state::<Arriving>().go_on(None);
+                LOCKED
+            }),
         })
     });
     if let Ok(Some(event)) = event {

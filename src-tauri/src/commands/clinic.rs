@@ -1,6 +1,7 @@
 //! Commands of the clinician's window.
 
 use super::{Args, CommandResult};
+use crate::arriving::Arriving;
 use crate::door::Door;
 use crate::saved_files::SavedFiles;
 use crate::session::Session;
@@ -80,9 +81,14 @@ pub async fn remove_clinician(
 
 /// [`wire::clinic::Lock`].
 #[tauri::command]
-pub async fn clinic_lock(session: State<'_, Session>, _args: Args<clinic::Lock>) -> CommandResult<clinic::Lock> {
+pub async fn clinic_lock(
+    session: State<'_, Session>,
+    arriving: State<'_, Arriving>,
+    _args: Args<clinic::Lock>,
+) -> CommandResult<clinic::Lock> {
     session.with(|folder, moment| {
         lock::lock(folder);
+        arriving.go_on(None);
         folder.app_state(moment)
     })
 }

@@ -1,13 +1,13 @@
 //! Commands with which the clinic receives summaries.
 
 use super::{Args, CommandResult};
-use crate::arriving::{Arriving, Going, Part, nothing_begun};
+use crate::arriving::{Arriving, Going, nothing_begun};
 use crate::door::Door;
 use crate::folder_dialog;
 use crate::session::Session;
 use actions::clinic::receiving as action;
 use tauri::{AppHandle, State};
-use wire::receiving::{self, Receipt, Received};
+use wire::receiving;
 
 /// [`wire::receiving::Receive`].
 #[tauri::command]
@@ -21,10 +21,12 @@ pub async fn receive(
     let begun = arriving.going();
     let going = if args.first { Going::default() } else { begun.ok_or_else(nothing_begun)? };
     let add = move || Ok(going.add(action::from_window(args.files), args.last));
-    let Part { incoming, rest, .. } = super::without_folder(add).await?;
-    let receipts = session.with(|folder, moment| action::take_in(folder, moment, incoming))?;
-    arriving.go_on(rest.filter(|_| !is_over(&receipts)));
-    Ok(receipts)
+    let mut going = super::without_folder(add).await?;
+    session.with(|folder, moment| {
+        let receipts = going.take_all_in(folder, moment)?;
+        arriving.go_on((!args.last).then_some(going));
+        Ok(receipts)
+    })
 }
 
 /// [`wire::receiving::ChooseFolder`].
@@ -55,12 +57,14 @@ pub async fn receive_named(
 ) -> CommandResult<receiving::ReceiveNamed> {
     door.used();
     let (begun, named) = (arriving.going(), arriving.named());
-    let read = move || Ok(if args.first { Going::of(&named)? } else { begun.ok_or_else(nothing_begun)? }.next());
-    let Part { incoming, rest, done, of, passed_over } = super::without_folder(read).await?;
-    let receipts = session.with(|folder, moment| action::take_in(folder, moment, incoming))?;
-    let last = rest.is_none() || is_over(&receipts);
-    arriving.go_on(rest.filter(|_| !last));
-    Ok(Received { receipts, done, of, passed_over, last })
+    let read = move || Ok(if args.first { Going::of(&named)? } else { begun.ok_or_else(nothing_begun)? }.read_on());
+    let mut going = super::without_folder(read).await?;
+    session.with(|folder, moment| {
+        let received = going.take_in(folder, moment)?;
+        // While the folder is held: who locks the clinic next finds what was decrypted, and drops it.
+        arriving.go_on((!received.last).then_some(going));
+        Ok(received)
+    })
 }
 
 /// [`wire::receiving::StopReceiving`].
@@ -71,8 +75,4 @@ pub async fn stop_receiving(
 ) -> CommandResult<receiving::StopReceiving> {
     arriving.go_on(None);
     Ok(())
-}
-
-fn is_over(receipts: &[Receipt]) -> bool {
-    receipts.iter().any(Receipt::ends_receiving)
 }

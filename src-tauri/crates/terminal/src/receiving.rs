@@ -9,13 +9,13 @@ use std::path::PathBuf;
 use wire::receiving::{Counts, Outcome, Receipt};
 
 /// Receives the files, and those in the folders. What a line says was received is stored when the line is printed. Ends at the first file
-/// for which the data folder could not be written; the files after it are not read.
+/// for which the data folder could not be written; the files after it are not touched.
 pub fn run(folder: &mut DataFolder, moment: &Moment, paths: &[PathBuf], out: &mut Out) -> Done {
     let listing = Listing::of(paths.iter().map(PathBuf::as_path), by_path)?;
     let (of, passed_over) = (listing.len(), listing.passed_over);
     let (mut counts, mut read, mut ended) = (Counts::default(), 0, false);
     let files = listing.read().inspect(|_| read += 1);
-    receiving::receive_each(folder, moment, files, |receipts| {
+    let left = receiving::receive_each(folder, moment, files, |receipts| {
         out.clear_progress();
         for receipt in &receipts {
             counts.add(&receipt.outcome);
@@ -27,7 +27,7 @@ pub fn run(folder: &mut DataFolder, moment: &Moment, paths: &[PathBuf], out: &mu
     })?;
     out.clear_progress();
     // Codes in pictures that were read wait for the last file.
-    let untouched = if ended && read < of { of - counts.all() as usize } else { 0 };
+    let untouched = if ended && (left > 0 || read < of) { of - counts.all() as usize } else { 0 };
     if untouched > 0 {
         out.note(&out.words.receive_stopped(untouched));
     }

@@ -42,12 +42,14 @@ pub struct NamedRequest {
     pub first: bool,
 }
 
-/// What was done with a part of the files that were dropped, or of a chosen folder.
+/// What was done with a part of the files that were dropped, or of a chosen folder: some were read, or some that were read were taken in.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Received {
-    /// A receipt for each summary.
+    /// A receipt for each summary that was taken in.
     pub receipts: Vec<Receipt>,
     /// The number of files that were read by now.
+    pub read: u32,
+    /// The number of files among them that do not wait for being taken in.
     pub done: u32,
     /// The number of files.
     pub of: u32,

@@ -83,17 +83,19 @@ fn Going() -> impl IntoView {
     let (app, receiving) = (AppContext::current(), ClinicContext::current().receiving);
     let words = app.words();
     let goes = Memo::new(move |_| receiving.progress.with(Option::is_some));
-    let progress = move || receiving.progress.get().unwrap_or(Progress { done: 0, of: 0 });
+    let progress = move || receiving.progress.get().unwrap_or(Progress { read: 0, done: 0, of: 0 });
     let said = move || {
-        let Progress { done, of } = progress();
-        words.receive_progress(done, of)
+        let Progress { read, done, of } = progress();
+        if read > done { words.receive_progress_read(done, of, read) } else { words.receive_progress(done, of) }
     };
+    // Reading a file is half of it, so that the bar moves on while files are read and while they are taken in.
+    let halves = move || f64::from(progress().read) + f64::from(progress().done);
     let stop = move |_| receiving.stop();
     view! {
         <Show when=move || goes.get()>
             <div class="going">
                 <progress aria-label=words.text(Key::ReceiveSummaries) aria-valuetext=said
-                    max=move || progress().of.max(1).to_string() prop:value=move || f64::from(progress().done)></progress>
+                    max=move || (2 * progress().of.max(1)).to_string() prop:value=halves></progress>
                 <span class="small">{said}</span>
                 <button type="button" on:click=stop>{words.text(Key::ReceiveStop)}</button>
             </div>

@@ -20,6 +20,8 @@ pub use report::Report;
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Progress {
     /// Files that were read.
+    pub read: u32,
+    /// Files among them that do not wait for being taken in.
     pub done: u32,
     /// All files.
     pub of: u32,
@@ -131,7 +133,7 @@ impl Receiving {
         self.stopping.set(false);
         while let Some(source) = next {
             let of = if let Source::Chosen(files) = &source { files.of() } else { 0 };
-            self.progress.set(Some(Progress { done: 0, of }));
+            self.progress.set(Some(Progress { read: 0, done: 0, of }));
             let done = match source {
                 Source::Chosen(files) => self.parts(files, locks).await,
                 Source::Named => self.named(locks).await,
@@ -162,7 +164,7 @@ impl Receiving {
             let mut receipts = invoke::call::<Receive>(&ReceiveRequest { files, first, last }).await?;
             receipts.extend(refused);
             first = false;
-            if !self.told(receipts, Progress { done: parts.done, of }, last, before, locks) {
+            if !self.told(receipts, Progress { read: parts.done, done: parts.done, of }, last, before, locks) {
                 break;
             }
         }
@@ -174,7 +176,7 @@ impl Receiving {
         let before = self.report.with_untracked(Report::told);
         let mut first = true;
         loop {
-            let Received { receipts, done, of, passed_over, last } =
+            let Received { receipts, read, done, of, passed_over, last } =
                 invoke::call::<ReceiveNamed>(&NamedRequest { first }).await?;
             if first {
                 self.report.update(|report| {
@@ -183,7 +185,7 @@ impl Receiving {
                 });
             }
             first = false;
-            if !self.told(receipts, Progress { done, of }, last, before, locks) {
+            if !self.told(receipts, Progress { read, done, of }, last, before, locks) {
                 return if last { Ok(()) } else { invoke::call::<StopReceiving>(&()).await };
             }
         }

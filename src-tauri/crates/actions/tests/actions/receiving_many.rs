@@ -2,12 +2,14 @@
 
 use crate::people::{at, clinic, example, issue};
 use crate::receiving::{summary, two_patients, unlocked};
-use actions::clinic::receiving::{self, Listing, MAX_BATCH, MAX_DEPTH, by_name};
-use actions::clinic::{issuing, patients};
+use actions::clinic::receiving::{self, Intake, Listing, MAX_BATCH, MAX_DEPTH, MAX_GATHERED, by_name};
+use actions::clinic::{issuing, lock, patients};
 use actions::patient::{plans, sealing, taking};
 use actions::{ActionResult, DataFolder};
 use exercises::id::LogId;
 use exercises::summary::Summary;
+use std::cell::Cell;
+use std::collections::BTreeMap;
 use std::fs;
 use std::path::Path;
 use wire::Failure;
@@ -31,22 +33,29 @@ fn preview(dir: &Path, card: &str) -> Summary {
     sealing::preview(&folder, &at("11-25T20:00"), &request).expect("a day to hand over")
 }
 
-/// A clinic with several patients, and one summary from each of them.
-fn many(dir: &Path) -> (DataFolder, Vec<File>) {
+/// A clinic with several patients, and so many summaries from each of them: the first of all, then the second of all, and so on. Each of
+/// a patient's summaries has a note of its own.
+fn many(dir: &Path, each: usize) -> (DataFolder, Vec<File>) {
     let mut folder = clinic(dir);
     let first = issue(&mut folder, &at("11-25T08:00"), example(), &dir.join("K17"));
     let base = preview(&dir.join("patient"), &first);
-    let mut files = Vec::new();
+    let mut cards = Vec::new();
     for number in 0..PATIENTS {
         let code = format!("M{number}");
         patients::add(&mut folder, &at("11-25T08:00"), &AddPatientRequest { code: code.clone(), name: None })
             .expect("a new code");
         let request = IssueRequest { code: code.clone(), prescription: example() };
         let card = issuing::issue(&mut folder, &at("11-25T08:00"), &request, Some(&dir.join(&code))).expect("a valid plan");
-        let card = vault::card::verify(format::card::read(card.text.as_bytes()).expect("a card"), None).expect("signed");
-        let mine = Summary { plan: card.plan.header.id, log: LogId([number as u8 + 1; 8]), ..base.clone() };
-        let sealed = vault::summary::seal(&mine, &card.pairing_secret, &card.recipient).expect("sealed");
-        files.push((format!("{code}.age"), Ok(sealed)));
+        cards.push(vault::card::verify(format::card::read(card.text.as_bytes()).expect("a card"), None).expect("signed"));
+    }
+    let mut files = Vec::new();
+    for counter in 1..=each as u32 {
+        for (number, card) in cards.iter().enumerate() {
+            let (plan, log, note) = (card.plan.header.id, LogId([number as u8 + 1; 8]), Some(format!("Note {counter}")));
+            let mine = Summary { plan, log, counter, note, ..base.clone() };
+            let sealed = vault::summary::seal(&mine, &card.pairing_secret, &card.recipient).expect("sealed");
+            files.push((format!("M{number}-{counter}.age"), Ok(sealed)));
+        }
     }
     (folder, files)
 }
@@ -73,7 +82,7 @@ fn received_of(folder: &DataFolder) -> Vec<String> {
 #[test]
 fn whoever_stops_keeps_what_was_taken_and_goes_on_later() {
     let dir = tempfile::tempdir().expect("a temporary folder");
-    let (mut folder, files) = many(dir.path());
+    let (mut folder, files) = many(dir.path(), 1);
     let all = spread(&files);
     let total = all.len();
     let mut told = Vec::new();
@@ -99,6 +108,108 @@ fn whoever_stops_keeps_what_was_taken_and_goes_on_later() {
     assert_eq!(received_of(&folder).len(), PATIENTS);
     let third = receiving::receive(&mut folder, &at("11-25T20:10"), all).expect("unlocked");
     assert_eq!(counts(&third), Counts { new: 0, known: PATIENTS as u32, refused: (total - PATIENTS) as u32 });
+}
+
+/// More than a batch holds: so many summaries from each patient, and in the middle a damaged one and a file that is none.
+fn week_by_week(dir: &Path) -> (DataFolder, Vec<File>, usize) {
+    let each = MAX_BATCH / PATIENTS + 3;
+    let (folder, mut files) = many(dir, each);
+    let (_, sealed) = files[0].clone();
+    let cut = sealed.map(|bytes| bytes[..bytes.len() - 1].to_vec());
+    let among = files.len() / 2;
+    files.splice(among..among, [("cut.age".to_owned(), cut), ("none.age".to_owned(), Ok(b"no summary".to_vec()))]);
+    (folder, files, each)
+}
+
+/// The number of receipts of each patient.
+fn by_code(receipts: &[Receipt]) -> BTreeMap<&str, usize> {
+    let mut numbers = BTreeMap::new();
+    receipts.iter().filter_map(|receipt| receipt.outcome.code()).for_each(|code| *numbers.entry(code).or_default() += 1);
+    numbers
+}
+
+#[test]
+fn patients_whose_summaries_are_spread_over_the_files_are_taken_in_whole() {
+    let dir = tempfile::tempdir().expect("a temporary folder");
+    let (mut folder, files, each) = week_by_week(dir.path());
+    let mut batches = Vec::new();
+    let left = receiving::receive_each(&mut folder, &at("11-25T20:00"), files.clone(), |batch| {
+        batches.push(batch);
+        true
+    });
+    assert_eq!((left, batches.len()), (Ok(0), 2));
+    for batch in &batches {
+        assert!(by_code(batch).values().all(|number| *number == each), "each patient is whole: {:?}", by_code(batch));
+        let place = |receipt: &Receipt| files.iter().position(|(file, _)| *file == receipt.file);
+        assert!(batch.is_sorted_by_key(place), "in the files' order");
+    }
+    let all = batches.concat();
+    assert_eq!(counts(&all), Counts { new: (PATIENTS * each) as u32, known: 0, refused: 2 });
+    let refused: Vec<(&str, &Outcome)> = all
+        .iter()
+        .filter(|receipt| receipt.outcome.code().is_none())
+        .map(|receipt| (&*receipt.file, &receipt.outcome))
+        .collect();
+    let (damaged, foreign) = (Outcome::Refused(Failure::SummaryDamaged), Outcome::Refused(Failure::SummaryForeign));
+    assert_eq!(refused, [("cut.age", &damaged), ("none.age", &foreign)]);
+    assert_eq!(received_of(&folder).len(), PATIENTS);
+}
+
+#[test]
+fn whoever_stops_after_the_first_batch_keeps_the_patients_in_it_and_no_others() {
+    let dir = tempfile::tempdir().expect("a temporary folder");
+    let (mut folder, files, each) = week_by_week(dir.path());
+    let mut told = Vec::new();
+    let left = receiving::receive_each(&mut folder, &at("11-25T20:00"), files.clone(), |batch| {
+        told.extend(batch);
+        false
+    });
+    assert_eq!(left, Ok(files.len() - told.len()));
+    let taken = by_code(&told);
+    assert_eq!((taken.len(), told.len()), (MAX_BATCH / each, MAX_BATCH / each * each), "as many patients as a batch holds");
+    drop(folder);
+    let mut folder = unlocked(dir.path());
+    let mut kept = received_of(&folder);
+    kept.sort();
+    assert_eq!(kept, taken.keys().copied().collect::<Vec<_>>(), "what was told is kept, and nothing else");
+    let again = receiving::receive(&mut folder, &at("11-25T20:05"), files.clone()).expect("unlocked");
+    let known = told.len() as u32;
+    assert_eq!(counts(&again), Counts { new: (PATIENTS * each) as u32 - known, known, refused: 2 });
+}
+
+#[test]
+fn what_was_gathered_is_taken_in_before_it_fills_the_memory() {
+    let dir = tempfile::tempdir().expect("a temporary folder");
+    let mut folder = clinic(dir.path());
+    let file = |number: usize| (format!("{number}.age"), Ok(vec![0; MAX_GATHERED / 4]));
+    let mut batches = Vec::new();
+    let read = Cell::new(0);
+    let files = (0..6).map(file).inspect(|_| read.set(read.get() + 1));
+    receiving::receive_each(&mut folder, &at("11-25T20:00"), files, |batch| {
+        batches.push((batch.len(), read.get()));
+        true
+    })
+    .expect("unlocked");
+    assert_eq!(batches, [(4, 4), (2, 6)], "so many were taken in when so many were read");
+}
+
+#[test]
+fn a_clinic_that_is_locked_between_two_batches_takes_in_no_more() {
+    let dir = tempfile::tempdir().expect("a temporary folder");
+    let (mut folder, files, each) = week_by_week(dir.path());
+    let mut intake = Intake::default();
+    files.iter().cloned().for_each(|(file, bytes)| _ = intake.add(file, bytes));
+    let mut incoming = intake.finish();
+    let first = receiving::take_in(&mut folder, &at("11-25T20:00"), &mut incoming).expect("unlocked");
+    lock::lock(&mut folder);
+    assert_eq!(receiving::take_in(&mut folder, &at("11-25T20:00"), &mut incoming), Err(Failure::ClinicLocked));
+    drop(folder);
+    let mut folder = unlocked(dir.path());
+    assert_eq!(received_of(&folder).len(), MAX_BATCH / each);
+    assert_eq!(incoming.len(), files.len() - first.len(), "the others are as they were");
+    receiving::take_in(&mut folder, &at("11-25T20:00"), &mut incoming).expect("unlocked");
+    assert!(incoming.is_empty());
+    assert_eq!(received_of(&folder).len(), PATIENTS);
 }
 
 #[test]

@@ -44,6 +44,11 @@ choose-folder = Choose a folder
 # $done (Number)
 # $of (Number)
 receive-progress = { $done } of { $of }
+# How far it is, while files are read ahead of what is done with them: the number of files that are done, of all, and that were read.
+# $done (Number)
+# $of (Number)
+# $read (Number)
+receive-progress-read = { $done } of { $of } · read: { $read }
 receive-stop = Stop receiving
 # How many summaries were new, known already, and refused.
 # $new (Number)

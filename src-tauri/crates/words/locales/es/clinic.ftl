@@ -43,6 +43,10 @@ choose-folder = Elegir una carpeta
 # $done (Number)
 # $of (Number)
 receive-progress = { $done } de { $of }
+# $done (Number)
+# $of (Number)
+# $read (Number)
+receive-progress-read = { $done } de { $of } · leídos: { $read }
 receive-stop = Dejar de recibir
 # $new (Number)
 # $known (Number)

@@ -1,9 +1,8 @@
-//! Takes in a number of summaries at once: all of them are looked at first, patient by patient, and what is new is written in one
+//! Takes in a number of decrypted summaries at once: all of them are looked at first, patient by patient, and what is new is written in one
 //! transaction.
 
+use super::gathered::Opened;
 use super::of_patient::{Arrived, Found, Looked, OfPatient, Said, Stored, ToKeep};
-use super::opening;
-use super::sorting::IncomingSummary;
 use crate::clinic::rows::{self, Patient};
 use crate::clinic::{cases, devices, digests, lock, reviewing, sealed, threads};
 use crate::{ActionResult, DataFolder, Moment, refuse};
@@ -11,7 +10,6 @@ use chrono::NaiveDate;
 use exercises::id::PlanId;
 use std::collections::BTreeMap;
 use store::table;
-use vault::summary::Opener;
 use wire::Failure;
 use wire::clinic::PatientLine;
 use wire::receiving::{Outcome, Receipt};
@@ -37,12 +35,12 @@ struct Nobody<'b> {
 ///
 /// # Errors
 /// The store is locked.
-pub(super) fn take_in(folder: &mut DataFolder, moment: &Moment, incoming: &[IncomingSummary]) -> ActionResult<Vec<Receipt>> {
+pub(super) fn take_in(folder: &mut DataFolder, moment: &Moment, incoming: &[Opened]) -> ActionResult<Vec<Receipt>> {
     let today = moment.now.date();
     let Looks { summaries, lines, state } = look_at(folder, today, incoming)?;
     let mut receipts: Vec<Receipt> = Vec::with_capacity(incoming.len());
     let mut to_keep = Vec::new();
-    for (IncomingSummary { file, .. }, (said, kept)) in incoming.iter().zip(summaries) {
+    for (Opened { file, .. }, (said, kept)) in incoming.iter().zip(summaries) {
         let (outcome, notices) = said.unwrap_or_else(|failure| (Outcome::Refused(failure), Vec::new()));
         receipts.push(Receipt { file: file.clone(), outcome, notices });
         to_keep.extend(kept);
@@ -59,19 +57,15 @@ pub(super) fn take_in(folder: &mut DataFolder, moment: &Moment, incoming: &[Inco
     Ok(receipts)
 }
 
-fn look_at(folder: &DataFolder, today: NaiveDate, incoming: &[IncomingSummary]) -> ActionResult<Looks> {
+fn look_at(folder: &DataFolder, today: NaiveDate, incoming: &[Opened]) -> ActionResult<Looks> {
     let keys = lock::unlocked_keys(folder)?;
     let state = folder.home.store().state_by_others().map_err(refuse::store(folder.home.dir()))?;
-    let bytes: Vec<Option<&[u8]>> = incoming.iter().map(|one| one.sealed.as_deref().ok()).collect();
-    let opened = opening::unseal(&Opener::of(keys), &bytes);
     let mut by_plan: BTreeMap<PlanId, Vec<Arrived<'_>>> = BTreeMap::new();
     let mut summaries: Vec<(ActionResult<Said>, Option<ToKeep>)> = Vec::with_capacity(incoming.len());
-    for (place, (IncomingSummary { file, sealed }, opened)) in incoming.iter().zip(opened).enumerate() {
-        let failure = match (sealed, opened) {
-            (Err(failure), _) => failure.clone(),
-            (Ok(_), Some(Err(fault))) => opening::refusal(file, fault),
-            (Ok(_), None) => Failure::SummaryForeign,
-            (Ok(_), Some(Ok(unsealed))) => {
+    for (place, Opened { file, unsealed, .. }) in incoming.iter().enumerate() {
+        let failure = match unsealed {
+            Err(failure) => failure.clone(),
+            Ok(unsealed) => {
                 by_plan.entry(unsealed.plan()).or_default().push(Arrived { place, file, unsealed });
                 // Stands until the patient's turn has come.
                 Failure::SummaryUnknownPlan

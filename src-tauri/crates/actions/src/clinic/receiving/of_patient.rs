@@ -22,11 +22,11 @@ use wire::Failure;
 use wire::clinic::PatientLine;
 use wire::receiving::{Outcome, ReceiptNotice};
 
-/// A decrypted summary, and its place among all that came.
+/// A decrypted summary, and its place in the batch.
 pub(super) struct Arrived<'b> {
     pub(super) place: usize,
     pub(super) file: &'b str,
-    pub(super) unsealed: Unsealed,
+    pub(super) unsealed: &'b Unsealed,
 }
 
 /// What is stored of a patient, still sealed but for what is short.

@@ -1,33 +1,12 @@
-//! Opens sealed summaries: whose they are, and whether they come from who has a card.
+//! Reads decrypted summaries: whether they come from who has a card.
 
 use crate::clinic::numbering;
 use crate::clinic::rows::Patient;
 use exercises::id::{LogId, PlanId};
 use exercises::summary::Summary;
-use std::thread;
-use vault::summary::{OpenFault, Opener, Unsealed};
+use vault::summary::{OpenFault, Unsealed};
 use vault::{Keys, PairingSecret};
 use wire::Failure;
-
-/// Fewer files than this are opened faster by one thread than threads are started.
-const FEW: usize = 8;
-
-/// Decrypts sealed summaries, in their order, on as many threads as the computer has processors.
-pub(super) fn unseal<'s>(opener: &Opener, sealed: &[Option<&'s [u8]>]) -> Vec<Option<Result<Unsealed, OpenFault>>> {
-    let each = |part: &[Option<&'s [u8]>]| -> Vec<Option<Result<Unsealed, OpenFault>>> {
-        part.iter().map(|one| one.map(|bytes| opener.unseal(bytes))).collect()
-    };
-    let threads = thread::available_parallelism().map_or(1, |number| number.get());
-    if sealed.len() < FEW || threads == 1 {
-        return each(sealed);
-    }
-    thread::scope(|scope| {
-        let parts = sealed.chunks(sealed.len().div_ceil(threads));
-        let running: Vec<_> = parts.map(|part| (part, scope.spawn(move || each(part)))).collect();
-        let done = running.into_iter().map(|(part, thread)| thread.join().unwrap_or_else(|_| each(part)));
-        done.flatten().collect()
-    })
-}
 
 /// Reads a decrypted summary of this patient. Its tag must hold under the secret of a card of the patient's plan, and it may not claim to
 /// follow a later card than that: who has an old card cannot speak for a new plan.
