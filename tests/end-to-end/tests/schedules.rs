@@ -25,6 +25,8 @@ fn the_clinician_chooses_days_load_and_phase() {
     clinic.see("13 March 2027");
     clinic.set("Last day, as a date", "");
     clinic.see_no_more("13 March 2027");
+    clinic.see("no day chosen");
+    clinic.choose("Last day", "the next visit");
     assert_eq!(dates(&clinic), 0, "the plan's own end again");
     clinic.choose("First day", "week 2, 8 March");
     assert_eq!(dates(&clinic), 0, "a week needs no date");

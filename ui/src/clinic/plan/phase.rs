@@ -4,8 +4,6 @@ use chrono::{Days, NaiveDate};
 use exercises::id::ItemId;
 use exercises::plan::Phase;
 use leptos::prelude::*;
-use wasm_bindgen::JsCast;
-use web_sys::{HtmlElement, HtmlInputElement};
 use words::Key;
 
 use super::editor::PlanEditor;
@@ -72,24 +70,26 @@ fn End(
         let options = std::iter::once(own).chain(weeks.get().into_iter().map(said)).chain([another]).collect();
         view! { <Choice label=words.text(label) options value choose/> }
     };
-    let take = move |field: &HtmlInputElement| {
-        let typed = field.value().parse().ok();
-        if typed.is_none() {
-            chosen.set(false);
-            // The field goes away, and the choice stays.
-            focus_choice(field);
-        }
+    let take = move |typed: Option<NaiveDate>| {
+        // While a date is typed, the field is empty from time to time: it stays until it is left so.
+        chosen.set(true);
         put(typed);
     };
+    let leave = move || chosen.update(|chosen| *chosen &= day.with_untracked(Option::is_some));
     view! {
         {choice}
-        <Show when=move || other.get()><OtherDay last day take/></Show>
+        <Show when=move || other.get()><OtherDay last day take leave/></Show>
     }
 }
 
-/// A field for a day, with the day in words below it.
+/// A field for a day, with the day in words below it; `leave` is called when the focus leaves it.
 #[component]
-fn OtherDay(last: bool, day: Signal<Option<NaiveDate>>, take: impl Fn(&HtmlInputElement) + 'static) -> impl IntoView {
+fn OtherDay(
+    last: bool,
+    day: Signal<Option<NaiveDate>>,
+    take: impl Fn(Option<NaiveDate>) + 'static,
+    leave: impl Fn() + 'static,
+) -> impl IntoView {
     let words = PlanEditor::current().words();
     let label = words.text(if last { Key::PhaseLastDate } else { Key::PhaseFirstDate });
     let value = move || day.get().map(|day| day.to_string()).unwrap_or_default();
@@ -97,17 +97,10 @@ fn OtherDay(last: bool, day: Signal<Option<NaiveDate>>, take: impl Fn(&HtmlInput
     view! {
         <label class="text">
             <span>{label}</span>
-            <input type="date" prop:value=value on:change:target=move |event| take(&event.target())/>
+            <input type="date" prop:value=value on:change:target=move |event| take(event.target().value().parse().ok())
+                on:blur=move |_| leave()/>
             <small>{said}</small>
         </label>
-    }
-}
-
-/// Gives the focus to the choice beside a field.
-fn focus_choice(field: &HtmlInputElement) {
-    let choice = field.closest(".when").ok().flatten().and_then(|row| row.query_selector("select").ok().flatten());
-    if let Some(choice) = choice.and_then(|choice| choice.dyn_into::<HtmlElement>().ok()) {
-        let _ = choice.focus();
     }
 }
 
