@@ -1,6 +1,8 @@
 //! What a person can do on the page.
 
 use std::path::{Path, PathBuf};
+use std::thread;
+use std::time::Duration;
 
 use fantoccini::actions::{InputSource, MOUSE_BUTTON_LEFT, MouseActions, PointerAction};
 use fantoccini::elements::Element;
@@ -8,6 +10,10 @@ use serde_json::{Value, json};
 
 use crate::window::Window;
 use crate::{page, wait};
+
+/// How often it is asked for the click of a press before it counts as none, and how long between.
+const LATE: u32 = 40;
+const BETWEEN: Duration = Duration::from_millis(50);
 
 impl Window {
     /// Presses the button, link or label with these words, as soon as it is there and can be pressed.
@@ -130,9 +136,16 @@ impl Window {
         let place = serde_json::to_value(element).expect("an element is a plain reference");
         self.try_ask(page::WATCH, &[place]).ok()?;
         self.run(async |_| element.click().await).ok()?;
-        // A page that is gone was left because of the press.
-        let missed = self.try_ask(page::MISSED, &[]).is_ok_and(|missed| missed == json!(true));
-        (!missed).then_some(())
+        for _ in 0..LATE {
+            // A page that is gone was left because of the press.
+            let Ok(missed) = self.try_ask(page::MISSED, &[]) else { return Some(()) };
+            if let Some(missed) = missed.as_bool() {
+                return (!missed).then_some(());
+            }
+            thread::sleep(BETWEEN);
+        }
+        // An element that was disabled just then gets no click at all.
+        None
     }
 
     /// Scrolls so that the element is not behind parts of the page with a fixed position.

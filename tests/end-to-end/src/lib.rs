@@ -7,6 +7,7 @@
 mod axe;
 mod bus;
 mod closing;
+mod demo;
 mod desktop;
 mod driver;
 mod eyes;
@@ -27,6 +28,7 @@ mod wait;
 mod welcome;
 mod window;
 
+pub use demo::Demo;
 pub use desktop::Desktop;
 pub use file_manager::FileManager;
 pub use keyboard::Focus;

@@ -117,6 +117,7 @@ const STOPS: &str = r"
 pub const WATCH: &str = "
     const wanted = arguments[0];
     window.hit = null;
+    window.wanted = wanted;
     window.watch?.abort();
     window.watch = new AbortController();
     const note = (event) => {
@@ -130,8 +131,13 @@ pub const WATCH: &str = "
     window.addEventListener('click', note, { capture: true, signal: window.watch.signal });
 ";
 
-/// Whether something else was hit. An option of a list is chosen without a click, so nothing is hit then.
-pub const MISSED: &str = "window.watch?.abort(); return window.hit === false;";
+/// Whether something else was hit; null as long as nothing was. An option of a list is chosen without a click, so nothing is hit then.
+pub const MISSED: &str = "
+    const { hit, wanted } = window;
+    if (hit === null && wanted?.isConnected && wanted.localName !== 'option') return null;
+    window.watch?.abort();
+    return hit === false;
+";
 
 /// The number of the focused stop.
 pub const NUMBER: &str = "const it = document.activeElement; const stop = it?.type === 'radio' ? document.querySelector(`[name='${it.name}'][data-stop]`) : it;

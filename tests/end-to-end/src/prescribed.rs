@@ -1,14 +1,15 @@
 //! A patient with a plan, created with the terminal: for tests that begin after prescribing.
 
 use crate::desktop::Desktop;
-use crate::program::carryover;
+use crate::program::{carryover, carryover_in};
 use crate::scenes::ZONE;
 use crate::window::Window;
 use std::path::Path;
 
 const PASSPHRASE: &str = "plumb line and lantern";
 
-/// A clinic and its patient K17 on one desktop. The patient has taken a plan's card. Their homes are `clinic` and `patient`.
+/// A clinic and its patient K17 on one desktop. The patient has taken a plan's card. Their homes are `clinic` and `patient`; both live in
+/// the zone of the scenes, wherever the test runs.
 pub struct Prescribed {
     clinic: Vec<String>,
     patient: Vec<String>,
@@ -91,7 +92,7 @@ impl Prescribed {
     #[track_caller]
     pub fn clinic(&self, arguments: &[&str]) -> String {
         let own: Vec<&str> = self.clinic.iter().map(String::as_str).collect();
-        carryover(&[&own[..], arguments].concat())
+        carryover_in(ZONE, &[&own[..], arguments].concat())
     }
 
     /// The output of `carryover clinic` at this moment.
@@ -100,13 +101,13 @@ impl Prescribed {
         let mut own: Vec<&str> = self.clinic.iter().map(String::as_str).collect();
         let place = own.iter().position(|word| *word == "--at").expect("the moment of the card");
         own[place + 1] = at;
-        carryover(&[&own[..], arguments].concat())
+        carryover_in(ZONE, &[&own[..], arguments].concat())
     }
 
     /// The output of `carryover patient` at this moment.
     #[track_caller]
     pub fn patient(&self, at: &str, arguments: &[&str]) -> String {
         let own: Vec<&str> = self.patient.iter().map(String::as_str).collect();
-        carryover(&[&own[..], &[at, "patient"], arguments].concat())
+        carryover_in(ZONE, &[&own[..], &[at, "patient"], arguments].concat())
     }
 }

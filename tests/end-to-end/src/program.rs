@@ -23,8 +23,9 @@ pub fn carryover_in(zone: &str, arguments: &[&str]) -> String {
 
 #[track_caller]
 fn printed(mut command: Command, arguments: &[&str]) -> String {
-    // What is prepared is not remembered, or the window would take it for a copy.
-    let done = command.args(arguments).env("XDG_STATE_HOME", "/dev/null").output().expect("carryover is built");
+    // What is prepared is not remembered, or the window would take it for a copy. Tests read what it says in English.
+    let command = command.args(arguments).env("XDG_STATE_HOME", "/dev/null").env("LC_ALL", "C.UTF-8").env_remove("LANGUAGE");
+    let done = command.output().expect("carryover is built");
     assert!(done.status.success(), "{arguments:?}: {}", String::from_utf8_lossy(&done.stderr));
     String::from_utf8(done.stdout).expect("it prints UTF-8")
 }

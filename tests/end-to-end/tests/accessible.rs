@@ -1,38 +1,31 @@
 //! Every screen, light and dark, is accessible as far as a machine can check, and nothing on it is cut off or too small to be
 //! pressed: on a phone, on a page 320 pixels wide (WCAG 2.2, 1.4.10), and with text twice as large (1.4.4).
 
-use end_to_end::{Desktop, Tour, Window};
+use end_to_end::{Demo, Desktop, Tour, Window};
 use std::cell::RefCell;
-use std::path::PathBuf;
+use std::path::Path;
 use std::process::Command;
 use std::sync::LazyLock;
 
-const UNTIL: &str = "2027-03-01";
 const AT: &str = "2027-03-01T14:02:00+01:00";
 const PHONE: (u32, u32) = (390, 844);
 
-/// The demo's data folders, created once.
-static HOMES: LazyLock<PathBuf> = LazyLock::new(|| {
-    let homes = PathBuf::from(env!("CARGO_TARGET_TMPDIR")).join("tour");
-    let _ = std::fs::remove_dir_all(&homes);
-    let simulator = end_to_end::beside("simulator");
-    let made = Command::new(&simulator).arg(&homes).args(["--until", UNTIL]).status().expect("the simulator is built");
-    assert!(made.success(), "the demo's scenario is made");
-    homes
-});
+/// The demo, made once.
+static DEMO: LazyLock<Demo> =
+    LazyLock::new(|| Demo::make(&Path::new(env!("CARGO_TARGET_TMPDIR")).join("tour"), "2027-03-01", None));
 
 /// What is found on one side of the program, each with its screen. The tour is made on its own copy of the homes, because two windows
 /// cannot share one.
 fn findings(name: &str, go: fn(&Tour<'_>)) -> Vec<String> {
-    let homes = HOMES.with_file_name(name);
+    let homes = DEMO.homes.with_file_name(name);
     let _ = std::fs::remove_dir_all(&homes);
-    let copied = Command::new("cp").arg("-r").arg(&*HOMES).arg(&homes).status().expect("cp");
+    let copied = Command::new("cp").arg("-r").arg(&DEMO.homes).arg(&homes).status().expect("cp");
     assert!(copied.success());
     let found = RefCell::new(Vec::new());
     let at_screen = |window: &Window, screen: &str| {
         found.borrow_mut().extend(look(window).into_iter().map(|line| format!("{screen}: {line}")));
     };
-    go(&Tour { homes, at: AT.into(), size: PHONE, dark: false, pseudo: false, at_screen: &at_screen });
+    go(&Tour { homes, at: DEMO.at.clone(), size: PHONE, dark: false, pseudo: false, at_screen: &at_screen });
     found.into_inner()
 }
 

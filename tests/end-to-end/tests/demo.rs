@@ -1,29 +1,21 @@
 //! The demo on any day: its scenario is made for a day, and the windows are opened on it. What is due depends on the weekday, so the
 //! exercises are started on each; the whole story is gone through on days that are difficult in several ways at once.
 
-use end_to_end::{Desktop, Part, Story, Window};
+use end_to_end::{Demo, Desktop, Part, Story, Window};
 use std::cell::RefCell;
-use std::path::{Path, PathBuf};
-use std::process::Command;
+use std::path::Path;
 
 const PHONE: (u32, u32) = (390, 844);
 const DESK: (u32, u32) = (1280, 800);
 
-/// The demo for `day` in `zone`, newly made: its folder, and the moments that it prints.
-fn demo(day: &str, zone: &str) -> (PathBuf, String, String) {
-    let homes = Path::new(env!("CARGO_TARGET_TMPDIR")).join(format!("demo-{day}"));
-    let _ = std::fs::remove_dir_all(&homes);
-    let mut simulator = Command::new(end_to_end::beside("simulator"));
-    let made = simulator.arg(&homes).args(["--until", day]).env("TZ", zone).output().expect("the simulator is built");
-    assert!(made.status.success(), "{day}: {}", String::from_utf8_lossy(&made.stderr));
-    let printed = String::from_utf8(made.stdout).expect("text");
-    let (first, at) = printed.trim_end().split_once(' ').expect("two moments");
-    (homes, first.to_owned(), at.to_owned())
+/// The demo for `day` in `zone`.
+fn demo(day: &str, zone: &str) -> Demo {
+    Demo::make(&Path::new(env!("CARGO_TARGET_TMPDIR")).join(format!("demo-{day}")), day, Some(zone))
 }
 
 /// The parts that were shown when `tell` goes through the story of `day`.
 fn shown(day: &str, zone: &str, tell: impl Fn(&Story<'_>)) -> Vec<Part> {
-    let (homes, first, at) = demo(day, zone);
+    let Demo { homes, first, at } = demo(day, zone);
     let shown = RefCell::new(Vec::new());
     let at_part = |_: &Window, part: Part| shown.borrow_mut().push(part);
     let zone = Some(zone.to_owned());

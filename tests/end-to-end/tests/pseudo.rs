@@ -1,14 +1,11 @@
 //! Every screen in the made-up language, whose texts are some 40 % longer than English and fully accented: nothing is cut off, and
 //! any text without accents belongs to the catalogue or the plan, or is a name.
 
-use end_to_end::{Tour, Window};
+use end_to_end::{Demo, Tour, Window};
 use exercises::catalogue::Lang;
 use std::cell::RefCell;
 use std::collections::BTreeSet;
-use std::path::{Path, PathBuf};
-use std::process::Command;
-
-const AT: &str = "2027-03-01T14:02:00+01:00";
+use std::path::Path;
 
 /// Every text on the page, visible or for screen readers.
 const TEXTS: &str = r"
@@ -100,16 +97,6 @@ fn is_fingerprint(word: &str) -> bool {
     word.split('-').count() == 4 && word.split('-').all(|group| group.len() == 4 && group.chars().all(in_it))
 }
 
-fn homes() -> PathBuf {
-    let homes = PathBuf::from(env!("CARGO_TARGET_TMPDIR")).join("pseudo");
-    let _ = std::fs::remove_dir_all(&homes);
-    let simulator = end_to_end::beside("simulator");
-    let made =
-        Command::new(&simulator).arg(&homes).args(["--until", "2027-03-01"]).status().expect("the simulator is built");
-    assert!(made.success(), "the demo's scenario is made");
-    homes
-}
-
 #[test]
 fn all_texts_come_from_language_files_and_nothing_is_cut_off() {
     let allowed = allowed();
@@ -122,7 +109,8 @@ fn all_texts_come_from_language_files_and_nothing_is_cut_off() {
         let plain = plain.map(|(text, words)| format!("not said by a language: {} in {text:?}", words.join(" ")));
         found.borrow_mut().extend(plain.chain(window.misfits()).map(|line| format!("{screen}: {line}")));
     };
-    let tour = Tour { homes: homes(), at: AT.into(), size: (360, 640), dark: false, pseudo: true, at_screen: &at_screen };
+    let Demo { homes, at, .. } = Demo::make(&Path::new(env!("CARGO_TARGET_TMPDIR")).join("pseudo"), "2027-03-01", None);
+    let tour = Tour { homes, at, size: (360, 640), dark: false, pseudo: true, at_screen: &at_screen };
     tour.patients_side();
     tour.clinics_side();
     let found = found.into_inner();

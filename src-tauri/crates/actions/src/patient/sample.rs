@@ -56,13 +56,14 @@ fn plan(folder: &DataFolder, moment: &Moment, locale: Locale) -> ActionResult<Pl
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::Clock;
+    use crate::{clock, zone};
 
     #[test]
     fn the_sample_is_followed_in_every_language_and_marked() {
         for locale in Locale::ALL {
             let folder = tempfile::tempdir().expect("there is room for temporary files");
-            let moment = Clock::set_to("2026-11-25T10:00:00+01:00").expect("an instant").moment();
+            let ten = chrono::DateTime::parse_from_rfc3339("2026-11-25T10:00:00+01:00").expect("an instant");
+            let moment = clock::at(ten.timestamp_millis(), zone::named("Europe/Vienna").expect("a zone"));
             let mut folder = open(folder.path(), &moment, *locale).expect("the sample is sound");
             let situation = folder.app_state(&moment).expect("it is open");
             assert!(situation.sample && situation.has_plan && situation.locale == locale.tag());

@@ -27,6 +27,8 @@ pub fn Entry(exercise: Exercise, with_region: bool) -> impl IntoView {
         let concerns = editor.facts.with(|facts| facts.concerns(&touched, None));
         concerns.into_iter().map(|one| view! { <small class="concern">{words.concern(one)}</small> }).collect_view()
     };
+    // Shown as a tick that has its room before: the entries below must not move under a hand that adds several.
+    let in_plan = move || chosen.get().then(|| words.text(Key::InPlan));
     // A double click adds the exercise once. Somebody who wants it twice presses again later.
     let press = move |event: MouseEvent| {
         if event.detail() < 2 {
@@ -36,11 +38,11 @@ pub fn Entry(exercise: Exercise, with_region: bool) -> impl IntoView {
         }
     };
     view! {
-        <button type="button" class="entry" aria-label=add class:chosen=chosen on:click=press>
+        <button type="button" class="entry" aria-label=add aria-description=in_plan class:chosen=chosen on:click=press>
             <Figure drawing pose=Signal::stored(1.0)/>
             <span>
                 <b>{name}</b>
-                <small>{dose}{move || chosen.get().then(|| format!("; {}", words.text(Key::InPlan)))}</small>
+                <small>{dose}</small>
                 <small>{line}</small>
                 {concerns}
             </span>
