@@ -177,8 +177,8 @@ fn a_device_can_be_left_out_of_the_review_and_taken_in_again() {
     assert_eq!(unknown, Some(Failure::NoSuchDevice { code: "K17".into(), device: "0909090909090909".into() }));
 }
 
-/// Two sessions in the phone's record, which is moved to another one and goes on there with a third; and a device of which nothing is told
-/// but that it has the card.
+/// A patient does two sessions on one phone, moves the record to another and does a third there. A third device has the card, and recorded
+/// nothing.
 #[test]
 fn devices_are_numbered_and_a_record_that_was_moved_is_told_from_a_foreign_one() {
     let dir = tempfile::tempdir().expect("a temporary folder");

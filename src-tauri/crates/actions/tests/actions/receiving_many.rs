@@ -33,8 +33,8 @@ fn preview(dir: &Path, card: &str) -> Summary {
     sealing::preview(&folder, &at("11-25T20:00"), &request).expect("a day to hand over")
 }
 
-/// A clinic with several patients, and so many summaries from each of them: the first of all, then the second of all, and so on. Each of
-/// a patient's summaries has a note of its own.
+/// A clinic with several patients, and `each` summaries from every one of them, week by week: everybody's first, then everybody's second.
+/// Each summary has a note of its own.
 fn many(dir: &Path, each: usize) -> (DataFolder, Vec<File>) {
     let mut folder = clinic(dir);
     let first = issue(&mut folder, &at("11-25T08:00"), example(), &dir.join("K17"));
@@ -110,7 +110,8 @@ fn whoever_stops_keeps_what_was_taken_and_goes_on_later() {
     assert_eq!(counts(&third), Counts { new: 0, known: PATIENTS as u32, refused: (total - PATIENTS) as u32 });
 }
 
-/// More than a batch holds: so many summaries from each patient, and in the middle a damaged one and a file that is none.
+/// More summaries than one batch holds, with a damaged one and a file that is no summary in the middle. Also returns the number from each
+/// patient.
 fn week_by_week(dir: &Path) -> (DataFolder, Vec<File>, usize) {
     let each = MAX_BATCH / PATIENTS + 3;
     let (folder, mut files) = many(dir, each);

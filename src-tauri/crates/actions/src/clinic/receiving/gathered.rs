@@ -1,4 +1,4 @@
-//! Summaries that were gathered before any of them is taken in: they are unsealed, and laid so that those of a patient are together.
+//! Summaries that were gathered before any of them is taken in: they are decrypted, and sorted so that a patient's are together.
 
 use super::opening;
 use super::sorting::IncomingSummary;
@@ -44,7 +44,8 @@ impl Incoming {
         self.len() == 0
     }
 
-    /// Decrypts what is still sealed, on as many threads as the computer has processors, and lays each summary behind the first of its plan.
+    /// Decrypts what is still sealed, on as many threads as the computer has processors, and sorts by plan, in the order of
+    /// each plan's first summary.
     pub(super) fn unseal(&mut self, opener: &Opener) {
         let number = self.sealed.len().div_ceil(AT_ONCE);
         let mut sealed = std::mem::take(&mut self.sealed).into_iter().enumerate();
@@ -66,7 +67,8 @@ impl Incoming {
         self.opened.extend(opened);
     }
 
-    /// The next ones, at most so many, in the files' order. None of the same plan are left behind; if these alone are more, they are a batch.
+    /// Takes out the next batch: at most `most` summaries, in the files' order. Those of one plan are never divided between batches, so a
+    /// plan with more than that is a batch by itself.
     pub(super) fn next_batch(&mut self, most: usize) -> Vec<Opened> {
         let mut number = 0;
         for of_plan in self.opened.make_contiguous().chunk_by(|one, next| one.first == next.first) {
