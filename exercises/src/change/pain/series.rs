@@ -26,7 +26,8 @@ pub struct PainSeries {
 
 impl PainSeries {
     /// The last morning, if it was clearly higher than the median of the last three, which one morning does not move. It is no flare yet,
-    /// but whoever reads that the pain is better is to know of it.
+    /// but whoever reads that the pain is better is to know of it. No source gives a threshold for a single morning: that of a flare is
+    /// a proposal of this project, taken here as well.
     pub fn higher_last_morning(&self) -> Option<(DayNumber, Score)> {
         let (now, (day, score)) = (self.change.now?, *self.points.last()?);
         (f64::from(score) >= now + FLARE_POINTS).then_some((day, score))

@@ -717,6 +717,8 @@ said-skipped = { $item }, { $day }: skipped ({ $reason })
 said-days-off = Days off from { $from } to { $until }: { $why }
 # $done (Number), $of (Number)
 said-run = { $item }: { $done } of { $of } done
+# No part is complete, though some may have been begun. $of (Number)
+said-run-none-complete = { $item }: 0 of { $of } done in full
 said-trouble = Something was wrong: { $what }
 said-trouble-during = Something was wrong during { $item }: { $what }
 

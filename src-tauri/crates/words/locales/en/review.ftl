@@ -273,9 +273,10 @@ review-days-met = { $n ->
 # Sessions; one that was done in part counts as that part.
 # $before_k (Number), $before_n (Number), $after_k (Number), $after_n (Number)
 review-dropped-off = Much less from { $date } on: { $before_k } of { $before_n } before, { $after_k } of { $after_n } since.
+# Only days on which the exercise was due are counted.
 review-longest-pause = { $days ->
-        [one] Longest pause: { $days } day, { $from } to { $until }.
-       *[other] Longest pause: { $days } days, { $from } to { $until }.
+        [one] Longest pause: { $days } planned day, { $from } to { $until }.
+       *[other] Longest pause: { $days } planned days in a row, { $from } to { $until }.
     }
 review-last-done = Last done on { $date }.
 # After "As needed".

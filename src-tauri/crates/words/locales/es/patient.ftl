@@ -633,6 +633,7 @@ said-rated = { $of }: { $score } de 10
 said-skipped = { $item }, { $day }: omitida ({ $reason })
 said-days-off = Días libres, del { $from } al { $until }: { $why }
 said-run = { $item }: hecho { $done } de { $of }
+said-run-none-complete = { $item }: 0 de { $of } por completo
 said-trouble = Un problema: { $what }
 said-trouble-during = Un problema durante { $item }: { $what }
 

@@ -227,8 +227,8 @@ review-days-met = { $n ->
     }
 review-dropped-off = Mucho menos desde el { $date }: antes, { $before_k } de { $before_n }; después, { $after_k } de { $after_n }.
 review-longest-pause = { $days ->
-       [one] Pausa más larga: { $days } día, del { $from } al { $until }.
-      *[other] Pausa más larga: { $days } días, del { $from } al { $until }.
+       [one] Pausa más larga: { $days } día previsto, del { $from } al { $until }.
+      *[other] Pausa más larga: { $days } días previstos seguidos, del { $from } al { $until }.
     }
 review-last-done = Hecho por última vez el { $date }.
 review-needed-never = nunca hecho hasta ahora.

@@ -46,7 +46,12 @@ impl Words {
             }
             EntryContent::Run { item, parts, .. } => {
                 let item = upper(&names.item(item));
-                self.said_run(&item, parts.done, parts.of)
+                // "0 of 1 done" would read as if nothing had been done.
+                if parts.done == 0 {
+                    self.said_run_none_complete(&item, parts.of)
+                } else {
+                    self.said_run(&item, parts.done, parts.of)
+                }
             }
             EntryContent::Trouble { trouble, item } => match item {
                 Some(item) => self.said_trouble_during(self.trouble(trouble), &names.item(item)),
