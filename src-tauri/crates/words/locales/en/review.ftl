@@ -278,6 +278,8 @@ review-longest-pause = { $days ->
         [one] Longest pause: { $days } planned day, { $from } to { $until }.
        *[other] Longest pause: { $days } planned days in a row, { $from } to { $until }.
     }
+# After the sentence of the longest pause. $n (Number)
+review-pause-unrecorded = No record on { $n } of these days.
 review-last-done = Last done on { $date }.
 # After "As needed".
 review-needed-never = not done so far.
@@ -290,6 +292,11 @@ review-extra = { $n ->
 review-stopped-once = Stopped early once, after { $done } of { $of }.
 # $n (Number), $done (Number), $of (Number)
 review-stopped-early = Stopped early { $n } times, most often after { $done } of { $of }.
+# Where there is one part alone.
+review-stopped-within-the-part = { $n ->
+        [one] Stopped early once.
+       *[other] Stopped early { $n } times.
+    }
 review-interrupted = { $n ->
         [one] Interrupted once.
        *[other] Interrupted { $n } times.

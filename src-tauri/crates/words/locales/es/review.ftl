@@ -230,6 +230,7 @@ review-longest-pause = { $days ->
        [one] Pausa más larga: { $days } día previsto, del { $from } al { $until }.
       *[other] Pausa más larga: { $days } días previstos seguidos, del { $from } al { $until }.
     }
+review-pause-unrecorded = Sin registro en { $n } de esos días.
 review-last-done = Hecho por última vez el { $date }.
 review-needed-never = nunca hecho hasta ahora.
 review-never-done = Nunca hecho hasta ahora.
@@ -239,6 +240,10 @@ review-extra = { $n ->
     }
 review-stopped-once = Paró antes de terminar una vez, después de { $done } de { $of }.
 review-stopped-early = Paró antes de terminar { $n } veces, sobre todo después de { $done } de { $of }.
+review-stopped-within-the-part = { $n ->
+       [one] Paró antes de terminar una vez.
+      *[other] Paró antes de terminar { $n } veces.
+    }
 review-interrupted = { $n ->
        [one] Se interrumpió una vez.
       *[other] Se interrumpió { $n } veces.

@@ -143,7 +143,12 @@ impl Words {
     fn pause(self, item: &ItemAdherence, start: NaiveDate) -> Option<String> {
         let gap = item.longest_gap.filter(|gap| gap.days >= PAUSE_DAYS)?;
         let (from, until) = (self.date(gap.from.date(start)), self.date(gap.until.date(start)));
-        Some(self.review_longest_pause(gap.days, &from, &until))
+        let pause = self.review_longest_pause(gap.days, &from, &until);
+        Some(match gap.unrecorded {
+            0 => pause,
+            // Something may have been done on these.
+            unrecorded => format!("{pause} {}", self.review_pause_unrecorded(unrecorded)),
+        })
     }
 
     fn last_done(self, item: &ItemAdherence, start: NaiveDate) -> Option<String> {
@@ -158,6 +163,8 @@ impl Words {
         let early = item.stops.stopped.saturating_add(item.stops.trouble);
         let (most, _) = item.stops.after.iter().max_by_key(|(_, runs)| *runs).filter(|_| early > 0)?;
         Some(match early {
+            // "After 0 of 1" would say nothing.
+            _ if most.of == 1 => self.review_stopped_within_the_part(early),
             1 => self.review_stopped_once(most.done, most.of),
             _ => self.review_stopped_early(early, most.done, most.of),
         })

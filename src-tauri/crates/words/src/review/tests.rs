@@ -1,11 +1,13 @@
 use super::samples::{page, plan};
 use super::*;
 use crate::Locale;
+use exercises::adherence::{Gap, Stops};
 use exercises::alarm::Trouble;
 use exercises::catalogue::Quantity;
 use exercises::id::ItemId;
 use exercises::log::Barrier;
 use exercises::review::StanceSeries;
+use exercises::run::Share;
 use exercises::score::Score;
 use exercises::statistics::{DayValue, TrendContext, Verdict, trend};
 use exercises::suggest::{Ask, HalfOfDay, Hindrance, Proposal, Reason, Reduction, Step, Suggestion};
@@ -279,6 +281,26 @@ fn a_last_morning_that_was_clearly_higher_is_told_wherever_the_pain_is_called_be
     // 3 is the median of the last three, and a point more is no clear difference.
     review.pain[0].points.push((DayNumber(28), Score::at_most_ten(4)));
     assert!(!cells(EN, &page)[1].3);
+}
+
+#[test]
+fn a_pause_tells_what_is_not_known_and_a_stop_within_the_only_part_names_no_part() {
+    let page = page();
+    let mut item = page.review.expect("a review").adherence[0].clone();
+    let mut told = |unrecorded: u16, of: u32| {
+        item.longest_gap = Some(Gap { days: 5, unrecorded, from: DayNumber(4), until: DayNumber(10) });
+        item.stops = Stops { stopped: 2, after: vec![(Share { done: 0, of }, 2)], ..Stops::default() };
+        EN.adherence_details(&item, plan().header.start)
+    };
+    let pause = "Longest pause: 5 planned days in a row, 30 October to 5 November.";
+    let all = told(0, 3);
+    assert!(
+        all.contains(&pause.to_owned()) && all.contains(&"Stopped early 2 times, most often after 0 of 3.".to_owned()),
+        "{all:?}"
+    );
+    let all = told(2, 1);
+    assert!(all.contains(&format!("{pause} No record on 2 of these days.")), "{all:?}");
+    assert!(all.contains(&"Stopped early 2 times.".to_owned()), "{all:?}");
 }
 
 #[test]
