@@ -23,7 +23,7 @@ pub fn DataCopied() -> impl IntoView {
     move || {
         said().map(|said| {
             view! {
-                <div class="sheet stack-2" role="status">
+                <div class="sheet copied" role="status">
                     <p>{said}</p>
                     <button type="button" class="quiet" on:click=close>{app.text(Key::Close)}</button>
                 </div>

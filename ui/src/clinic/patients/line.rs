@@ -65,10 +65,12 @@ fn Open(line: Memo<PatientLine>, has_plan: Memo<bool>, closed: Memo<bool>) -> im
     let new_summary = Memo::new(move |_| line.with(PatientLine::has_new_summary));
     view! {
         <button type="button" class="open" on:click=open>
-            <span class="who"><b>{line.with_untracked(|line| line.code.clone())}</b>" "{move || line.with(|line| line.name.clone())}</span>
-            {alarms}
-            <Show when=move || closed.get()><strong class="news">{words.text(Key::CaseClosed)}</strong></Show>
-            <Show when=move || new_summary.get()><strong class="news">{words.text(Key::NewSummary)}</strong></Show>
+            <span class="state">
+                <span class="who"><b>{line.with_untracked(|line| line.code.clone())}</b>" "{move || line.with(|line| line.name.clone())}</span>
+                {alarms}
+                <Show when=move || closed.get()><strong class="news">{words.text(Key::CaseClosed)}</strong></Show>
+                <Show when=move || new_summary.get()><strong class="news">{words.text(Key::NewSummary)}</strong></Show>
+            </span>
             <Show when=move || has_plan.get()><span class="go">{words.text(Key::PlanReview)}</span></Show>
             <span class="small soft">{move || line.with(|line| stands(words, line, today))}</span>
         </button>
