@@ -63,7 +63,7 @@ pub fn diary(given: &Diary<'_>, paper: Paper, words: Words) -> Result<Vec<u8>, P
     }
     flow.sheet.close();
     string(&mut flow);
-    foot::feet(&mut flow, words, (&given.plan.header, given.patient), given.plan.header.issued);
+    foot::feet(&mut flow, words, ((&given.plan.header).into(), given.patient), given.plan.header.issued);
     let (language, program) = (words.locale.tag(), words.text(Key::AppName));
     let about = write::About { title: &title, language, author: &given.plan.header.clinic, program };
     write::pdf(&flow.sheet, &flow.fonts, &about)

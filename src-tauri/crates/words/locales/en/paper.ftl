@@ -73,6 +73,10 @@ diary-not-planned = not planned
 report-title = Report on home exercise
 # The file's title. $who: the patient's code.
 report-title-for = Report on home exercise: { $who }
+# Of somebody who was treated and has no plan, and the file's title. $who: the patient's code.
+report-visits-title = Report on visits
+report-visits-title-for = Report on visits: { $who }
+report-no-plan = No home exercise plan has been prescribed.
 report-about = Patient: { $who }
 # Before a line to write on, beside the code.
 report-identity = Name, date of birth
@@ -110,6 +114,8 @@ report-pain-limit = The patient was told to stop when pain is above { $most } of
 # $least (Number), $most (Number)
 report-pain-limits = The patient was told to stop when pain is above { $least } to { $most } of 10, depending on the exercise.
 report-rests-on = What is not from a visit was recorded by the patient at home, without supervision. Proposals follow fixed rules and are no diagnosis; decisions are the clinician’s, under the rules that hold where they practise.
+# In place of the sentence before, where there is no plan.
+report-rests-on-visits = What stands here was noted at visits. Decisions are the clinician’s, under the rules that hold where they practise.
 report-signature = Name, signature, date
 
 ## The letter at the end of a treatment

@@ -52,6 +52,9 @@ diary-not-planned = no previsto
 
 report-title = Informe sobre el ejercicio en casa
 report-title-for = Informe sobre el ejercicio en casa: { $who }
+report-visits-title = Informe sobre las visitas
+report-visits-title-for = Informe sobre las visitas: { $who }
+report-no-plan = No se ha prescrito ningún plan de ejercicios en casa.
 report-about = Paciente: { $who }
 report-identity = Nombre, fecha de nacimiento
 report-plan = Plan { $n }, el primero del { $date }.
@@ -76,6 +79,7 @@ report-with-helper = Solo con alguien al lado del paciente: { $list }.
 report-pain-limit = Se indicó al paciente que parara si el dolor pasa de { $most } sobre 10.
 report-pain-limits = Se indicó al paciente que parara si el dolor pasa de { $least } a { $most } sobre 10, según el ejercicio.
 report-rests-on = Lo que no procede de una visita lo registró el paciente en casa, sin supervisión. Las propuestas siguen reglas fijas y no son un diagnóstico; decide el profesional, según las normas del lugar donde ejerce.
+report-rests-on-visits = Lo que aquí consta se anotó en las visitas. Decide el profesional, según las normas del lugar donde ejerce.
 report-signature = Nombre, firma, fecha
 
 ## La carta al final de un tratamiento
