@@ -49,6 +49,14 @@ diary-title-for = Exercise diary: { $who }
 diary-what = Tick a box each time you have done an exercise. The boxes of a day are in the order of its times.
 diary-pain-what = Each morning, write down your pain from 0 (no pain) to 10 (the worst you can think of).
 diary-bring = Bring this diary to your next visit.
+# Where the calendar raises the amount of an exercise from day to day.
+diary-amount-what = A number beside the boxes of a day is what is planned that day for each box.
+# At the head of such a column, after the exercise's name: what its numbers are.
+diary-amount-minutes = in minutes
+diary-amount-times = number of times
+# Such a number where it is one of minutes.
+# $n (Number)
+diary-minutes = { $n } min
 # Headings of columns.
 diary-day = Day
 diary-notes = Notes

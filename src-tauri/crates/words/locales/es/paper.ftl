@@ -37,6 +37,11 @@ diary-title-for = Diario de ejercicios: { $who }
 diary-what = Marque una casilla cada vez que haya hecho un ejercicio. Las casillas de un día siguen el orden de sus horas.
 diary-pain-what = Cada mañana, anote su dolor de 0 (ningún dolor) a 10 (el peor que pueda imaginar).
 diary-bring = Traiga este diario a su próxima visita.
+diary-amount-what = El número junto a las casillas de un día es lo previsto ese día para cada casilla.
+diary-amount-minutes = en minutos
+diary-amount-times = número de veces
+# $n (Number)
+diary-minutes = { $n } min
 diary-day = Día
 diary-notes = Notas
 diary-pain = Dolor esta mañana, de 0 a 10: { $name }
