@@ -142,9 +142,11 @@ fn a_screening_comes_before_the_note_on_a_phone_and_hides_nothing_that_was_noted
     next.screenshot("visit-not-screened-top-1280x800");
     next.resize(390, 844);
     next.wait_for(SCREENING_BEFORE_NOTE);
+    next.ask("document.querySelector('.screening').scrollIntoView({ block: 'start' }); return true", &[]);
+    next.screenshot("visit-not-screened-below-390x844");
     next.press_part("Screening");
-    next.press("All asked, none applies");
-    next.see("Screening: none of them.");
+    next.press("Screening: All asked, none applies");
+    next.see("Screening: none of the conditions asked about. No fall in the last twelve months.");
     next.close();
 }
 
