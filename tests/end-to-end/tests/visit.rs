@@ -5,6 +5,7 @@ use std::fs;
 use std::io::{BufRead, BufReader, Read, Write};
 use std::net::TcpListener;
 use std::path::PathBuf;
+use std::process::Command;
 
 const PLAN: &str = r#"
 review = 2027-04-12
@@ -77,6 +78,8 @@ fn a_visit_is_noted_corrected_and_compared_at_the_next() {
     clinic.screenshot("visit-noted-top-1280x800");
     clinic.resize(390, 844);
     assert!(tallest(&clinic) <= 76.0, "{} px on a phone", tallest(&clinic));
+    clinic.resize(1280, 800);
+    is_reported_without_a_plan(&desktop, &clinic);
     clinic.close();
 
     let next = desktop.unlocked_clinic("2027-03-15T08:30:00+01:00");
@@ -91,6 +94,69 @@ fn a_visit_is_noted_corrected_and_compared_at_the_next() {
     next.screenshot("visit-next-top-1280x800");
     next.close();
 }
+
+/// What was found can be saved for the record as a report, although no plan was issued.
+fn is_reported_without_a_plan(desktop: &Desktop, clinic: &Window) {
+    clinic.press("Review");
+    clinic.see("There is no plan yet.");
+    clinic.choose("Save as", "Report (PDF, US Letter)");
+    clinic.press("Save the review");
+    clinic.see(".pdf");
+    let report = saved(desktop, clinic);
+    let read = Command::new("pdftotext").arg(&report).arg("-").output().expect("poppler-utils");
+    let text = String::from_utf8_lossy(&read.stdout).into_owned();
+    assert!(text.contains("Lower back, left: after driving; pain 6 of 10"), "{text}");
+    clinic.look_at_desk_and_phones("visit-no-plan");
+}
+
+#[test]
+fn a_screening_comes_before_the_note_on_a_phone_and_hides_nothing_that_was_noted_later() {
+    let desktop = Desktop::new();
+    desktop.with_a_clinic();
+    let clinic = desktop.unlocked_clinic("2027-03-01T08:30:00+01:00");
+    clinic.press("Visit: K17");
+    clinic.see("All asked, none applies");
+    for (width, height) in [(390, 844), (360, 640)] {
+        clinic.resize(width, height);
+        clinic.wait_for(SCREENING_BEFORE_NOTE);
+    }
+    clinic.resize(1280, 800);
+    clinic.type_into("What else matters", "First time here.");
+    clinic.press("Note: Note");
+    clinic.see("First time here.");
+    clinic.close();
+
+    let next = desktop.unlocked_clinic("2027-03-15T08:30:00+01:00");
+    next.press("Visit: K17");
+    next.see("not done yet");
+    next.type_into("What else matters", "Walks further.");
+    next.press("Note: Note");
+    next.see("Walks further.");
+    next.wait_for("return !document.querySelector('.screening details').open");
+    let seen = "document.querySelector('.visit-page h1').scrollIntoView({ block: 'center' });
+        const of = (one) => document.querySelector(one).getBoundingClientRect();
+        return of('.noted').top >= of('.screening').bottom && of('.findings li').bottom <= innerHeight / 2";
+    next.wait_for(seen);
+    next.look_at_desk_and_phones("visit-not-screened");
+    next.ask("document.querySelector('.visit-page h1').scrollIntoView({ block: 'center' }); return true", &[]);
+    next.screenshot("visit-not-screened-top-1280x800");
+    next.resize(390, 844);
+    next.wait_for(SCREENING_BEFORE_NOTE);
+    next.ask("document.querySelector('.screening').scrollIntoView({ block: 'start' }); return true", &[]);
+    next.screenshot("visit-not-screened-below-390x844");
+    next.press_part("Screening");
+    next.press("Screening: All asked, none applies");
+    next.see("Screening: none of the conditions asked about. No fall in the last twelve months.");
+    next.close();
+}
+
+/// Headings in the order of reading, which is that of the screen.
+const SCREENING_BEFORE_NOTE: &str = "
+    const all = [...document.querySelectorAll('.visit-page h2, .visit-page .fold .title')];
+    const at = (title) => all.findIndex((one) => one.textContent === title);
+    const top = (title) => all[at(title)].getBoundingClientRect().top;
+    return at('Measured') < at('Screening') && at('Screening') < at('Note') && at('Note') < at('Noted today')
+        && top('Measured') < top('Screening') && top('Screening') < top('Note') && top('Note') < top('Noted today')";
 
 /// Five of today's findings are on a desk's screen together with the forms, each in a row of its own.
 fn are_in_sight(clinic: &Window) {

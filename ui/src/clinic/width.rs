@@ -5,6 +5,8 @@ use leptos::prelude::*;
 
 /// Width from which on a page has two columns, in CSS pixels; the style sheet has the same value.
 pub const TWO_COLUMNS: f64 = 1000.0;
+/// Width from which on a visit has three columns, in CSS pixels; the style sheet has the same value.
+pub const THREE_COLUMNS: f64 = 1200.0;
 /// Largest width of a page, in CSS pixels.
 const MOST: f64 = 1240.0;
 /// Distance between two columns, in CSS pixels.

@@ -27,6 +27,7 @@ mod write;
 
 pub use diary::{DIARY_DAYS, Diary, diary};
 pub use error::PaperError;
+pub use foot::Sender;
 pub use hand_out::{HandOut, hand_out};
 pub use report::{Letter, Report, letter, report};
 pub use sheet::Paper;

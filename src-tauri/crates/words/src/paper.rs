@@ -1,6 +1,6 @@
 //! What stands on paper and is made of several values.
 
-use crate::Words;
+use crate::{Key, Words};
 use exercises::catalogue::Dose;
 use exercises::catalogue::Quantity::{
     Repetitions, RestSeconds, Sets, TempoDownSeconds, TempoHoldSeconds, TempoUpSeconds, Trials,
@@ -34,6 +34,33 @@ impl Words {
         let said: Vec<String> = rest.into_iter().chain(tempo).collect();
         (!said.is_empty()).then(|| self.sentences(&said))
     }
+
+    /// The amount of a dose that the calendar raises, for a column of amounts; `None` for every other dose.
+    pub fn amount_of_day(self, dose: Dose) -> Option<DayAmount> {
+        let number = |n: u8| self.shown(self.number(f64::from(n)));
+        match dose {
+            Dose::Quota { minutes, .. } => Some(DayAmount {
+                number: number(minutes),
+                whole: self.diary_minutes(minutes),
+                unit: self.text(Key::DiaryAmountMinutes),
+            }),
+            Dose::QuotaTimes { times, .. } => {
+                Some(DayAmount { number: number(times), whole: number(times), unit: self.text(Key::DiaryAmountTimes) })
+            }
+            _ => None,
+        }
+    }
+}
+
+/// An amount that is planned for one day.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct DayAmount {
+    /// "26".
+    pub number: String,
+    /// "26 min" where there is room; "12" for a number of times.
+    pub whole: String,
+    /// "in minutes", at the head of the column.
+    pub unit: &'static str,
 }
 
 #[cfg(test)]

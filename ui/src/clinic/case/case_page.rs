@@ -18,21 +18,18 @@ pub fn Case(page: CasePage) -> impl IntoView {
     let words = context.app.words();
     let (to_review, to_remove) = (page.code.clone(), page.code.clone());
     let line = page.name.clone().unwrap_or_default();
-    let has_plan = !page.plans.is_empty();
     view! {
         <main class="screen case">
             <Head title=words.case_of(&page.code) line>
-                {has_plan.then(|| view! {
-                    <button type="button" class="quiet" on:click=move |_| context.review(to_review.clone())>
-                        {words.text(Key::PlanReview)}
-                    </button>
-                })}
+                <button type="button" class="quiet" on:click=move |_| context.review(to_review.clone())>
+                    {words.text(Key::PlanReview)}
+                </button>
             </Head>
             <div class="two">
                 <Plans code=page.code.clone() plans=page.plans issued_by=page.issued_by exercises=page.exercises/>
                 <div class="stack-8">
                     <CloseOrReopen code=page.code.clone() closings=page.closings/>
-                    {has_plan.then(|| view! { <Letter code=page.code.clone()/> })}
+                    <Letter code=page.code.clone()/>
                     <Names code=page.code.clone() name=page.name/>
                     <button type="button" class="quiet" on:click=move |_| context.show(Page::Remove(to_remove.clone()))>
                         {words.text(Key::PatientRemove)}

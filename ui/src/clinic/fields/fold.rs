@@ -2,12 +2,13 @@
 
 use leptos::prelude::*;
 
-/// A heading that unfolds its content, with a short summary of the content beside it. `open` is the state at the beginning.
+/// A heading that unfolds its content, with a short summary of the content beside it. `open` is the state at the beginning, and
+/// whenever that changes.
 #[component]
 pub fn Fold(
     #[prop(into)] title: String,
     #[prop(into)] inside: Signal<String>,
-    #[prop(optional)] open: bool,
+    #[prop(optional, into)] open: Signal<bool>,
     children: Children,
 ) -> impl IntoView {
     view! {

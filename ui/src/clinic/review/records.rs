@@ -19,9 +19,9 @@ enum As {
     Record(RecordForm),
 }
 
-/// What it is saved as, a button, and where it was saved.
+/// What it is saved as, a button, and where it was saved. `open` says whether it is unfolded at the beginning.
 #[component]
-pub fn Records(code: String) -> impl IntoView {
+pub fn Records(code: String, open: bool) -> impl IntoView {
     let (app, words) = (AppContext::current(), ReviewContext::current().words);
     let forms = [
         ("report", As::Report { letter: false }, Key::RecordAsReport),
@@ -49,7 +49,7 @@ pub fn Records(code: String) -> impl IntoView {
         }
     };
     view! {
-        <Fold title=words.text(Key::RecordTitle) inside=Signal::stored(String::new())>
+        <Fold title=words.text(Key::RecordTitle) inside=Signal::stored(String::new()) open>
             <div class="stack records">
                 <p class="small soft">{words.text(Key::RecordWhat)}</p>
                 <Choice label=words.text(Key::RecordAs) options value=chosen choose=move |one| chosen.set(one)/>

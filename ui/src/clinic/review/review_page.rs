@@ -24,7 +24,8 @@ use crate::clinic::patients::Receive;
 use crate::clinic::width::{TWO_COLUMNS, columns, window_width};
 use crate::shared::width::text_scale;
 
-/// The head, the line of all answers, the alarms, the proposals, and the answers in full below them.
+/// The head, the line of all answers, the alarms, the proposals, and the answers in full below them. Without a plan there is nothing to answer:
+/// what was found at visits can be saved.
 #[component]
 pub fn Review(page: ReviewPage) -> impl IntoView {
     let clinic = ClinicContext::current();
@@ -32,7 +33,7 @@ pub fn Review(page: ReviewPage) -> impl IntoView {
     let width = window_width();
     let (title, line) = (page.code.clone(), words.review_head(&page));
     let title = page.name.as_ref().map_or(title.clone(), |name| format!("{title} {name}"));
-    let covers = words.review_covers(&page).join(" ");
+    let covers = page.plan.is_some().then(|| words.review_covers(&page).join(" "));
     let notices = words.review_notices(&page);
     let notices = notices.into_iter().map(|line| view! { <p class="small warning">{line}</p> }).collect_view();
     let devices = page.devices_to_name().to_vec();
@@ -52,6 +53,8 @@ pub fn Review(page: ReviewPage) -> impl IntoView {
     let next = words.text(if has_plan { Key::PlanNext } else { Key::PlanFirst });
     let answers = if has_review {
         view! { <Strip/><Alarms/><Next/><Notes/><Changes/><Answers width/> }.into_any()
+    } else if !has_plan {
+        ().into_any()
     } else {
         let again = StoredValue::new(code.clone());
         let received = move || clinic.review(again.get_value());
@@ -74,11 +77,11 @@ pub fn Review(page: ReviewPage) -> impl IntoView {
                 })}
                 <button type="button" class="filled" on:click=move |_| next_plan.open()>{next}</button>
             </Head>
-            <p class="small soft covers">{covers}</p>
+            {covers.map(|covers| view! { <p class="small soft covers">{covers}</p> })}
             {notices}
             {answers}
             <Devices code=whose.get_value() devices/>
-            <Records code=whose.get_value()/>
+            <Records code=whose.get_value() open=!has_plan/>
             <p class="foot-line">
                 {has_plan.then(|| view! {
                     <button type="button" class="quiet" on:click=move |_| clinic.diary(whose.get_value())>{words.text(Key::PaperDiaryOpen)}</button>

@@ -10,9 +10,10 @@ use super::context::VisitContext;
 use super::note_it::NoteIt;
 use crate::clinic::fields::{Fold, Tick};
 
-/// The last screening with one press to repeat it, and the conditions to tick anew.
+/// The last screening with one press to repeat it, and the conditions to tick anew. They are unfolded at a `first` visit alone: at a later one
+/// without any screening the fold says that it is not done, and hides nothing of what was noted.
 #[component]
-pub fn Screened() -> impl IntoView {
+pub fn Screened(first: Memo<bool>) -> impl IntoView {
     let context = VisitContext::current();
     let (words, forms) = (context.words(), context.forms);
     let last = Memo::new(move |_| {
@@ -50,10 +51,12 @@ pub fn Screened() -> impl IntoView {
         context.note(Finding::Screening(screening), || {});
     };
     let none = move || forms.flags.with(BTreeSet::is_empty) && !forms.fell.get();
+    let not_yet = last.with_untracked(Option::is_none);
+    let open = Signal::derive(move || not_yet && first.get());
     let label = Signal::derive(move || if none() { Key::VisitNoneApplies } else { Key::VisitNoteIt });
     view! {
-        <section class="sheet">
-            <Fold title=words.text(Key::VisitScreeningTitle) inside open=last.with_untracked(Option::is_none)>
+        <section class="sheet screening" class:not-done=move || last.with(Option::is_none)>
+            <Fold title=words.text(Key::VisitScreeningTitle) inside open>
                 <p class="small soft">{words.text(Key::VisitScreeningAsk)}</p>
                 <fieldset class="risks" aria-label=words.text(Key::VisitScreeningTitle)>
                     {PrescriberFlag::ALL.map(tick).into_iter().collect_view()}

@@ -14,9 +14,11 @@ use super::noted::Noted;
 use super::screening::Screened;
 use crate::clinic::context::ClinicContext;
 use crate::clinic::head::Head;
+use crate::clinic::width::{THREE_COLUMNS, window_width};
 
-/// The sections in the order of a visit, and beside them the screening and what was noted. On a desk's screen all of it is in sight: at the
-/// first visit, when the screening is open and the first column short, what was noted stands below that column.
+/// The sections in the order of a visit, and beside them what was noted. On a desk's screen all of it is in sight in three columns, the third
+/// with the screening; at the first visit, when that is unfolded and the first column short, what was noted stands below the first column. On
+/// smaller screens the screening comes before the note.
 #[component]
 pub fn Visit(page: VisitPage) -> impl IntoView {
     let clinic = ClinicContext::current();
@@ -31,6 +33,11 @@ pub fn Visit(page: VisitPage) -> impl IntoView {
     let not_first = Memo::new(move |_| {
         has_review.get() || context.page.with(|page| page.visits.iter().any(|visit| visit.day < page.today))
     });
+    let first = Memo::new(move |_| !not_first.get());
+    let width = window_width();
+    let is_wide = Memo::new(move |_| width.get() >= THREE_COLUMNS);
+    // Somebody who was treated has something to report, also without a plan.
+    let has_record = Memo::new(move |_| has_review.get() || context.page.with(|page| !page.visits.is_empty()));
     let next = move || words.text(if has_review.get() { Key::PlanNext } else { Key::PlanFirst });
     let correcting = move || {
         context.correcting.get().map(|_| view! {
@@ -41,18 +48,22 @@ pub fn Visit(page: VisitPage) -> impl IntoView {
     view! {
         <main class="screen visit-page">
             <Head title line>
-                <Show when=move || has_review.get()>
+                <Show when=move || has_record.get()>
                     <button type="button" class="quiet" on:click=move |_| clinic.review(code.get_value())>{words.text(Key::PlanReview)}</button>
                 </Show>
                 <button type="button" class="filled" on:click=move |_| clinic.plan(code.get_value())>{next}</button>
             </Head>
             <div role="status">{correcting}</div>
-            <div class="two" class:first-visit=move || !not_first.get()>
+            <div class="two" class:first-visit=first>
                 <div class="sections">
                     <div><Complaint/><Show when=move || not_first.get()><Change/></Show></div>
-                    <div><Measures/><NotFollowed/><Note/></div>
+                    <div>
+                        <Measures/><NotFollowed/>
+                        <Show when=move || !is_wide.get()><Screened first/></Show>
+                        <Note/>
+                    </div>
                 </div>
-                <div class="noted-column"><Screened/><Noted/></div>
+                <div class="noted-column"><Show when=move || is_wide.get()><Screened first/></Show><Noted/></div>
             </div>
         </main>
     }

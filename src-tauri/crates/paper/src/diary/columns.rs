@@ -1,10 +1,11 @@
 //! The columns of a diary: the day, each exercise, the pain of each complaint, and room for notes.
 
-use super::Diary;
+use super::{DIARY_DAYS, Diary};
 use crate::PaperError;
 use crate::block::Para;
 use crate::font::Fonts;
 use crate::style::{self, mm};
+use chrono::NaiveDate;
 use exercises::plan::{Complaint, Days, Item, Pattern};
 use words::review::Names;
 use words::{Key, Words};
@@ -25,13 +26,16 @@ const UPWARDS: [f32; 4] = [mm(26.0), mm(36.0), mm(46.0), mm(62.0)];
 
 /// What is written in a column.
 pub(super) enum What<'a> {
-    /// An exercise is ticked.
-    Item(&'a Item),
+    /// An exercise is ticked; with what is planned of it for each day where the calendar raises that.
+    Item(&'a Item, Vec<Amount>),
     /// Pain, as a number.
     Pain,
     /// Anything.
     Notes,
 }
+
+/// What is planned for a day: with its unit, and as a number alone.
+pub(super) struct Amount(pub [Para; 2]);
 
 /// A column.
 pub(super) struct Column<'a> {
@@ -61,14 +65,17 @@ impl<'a> Columns<'a> {
         if let Some(item) = prescription.items.iter().find(unknown) {
             return Err(PaperError::UnknownExercise(item.exercise.clone()));
         }
-        let mut titles: Vec<(What<'a>, String)> =
-            prescription.items.iter().map(|item| (What::Item(item), title(words, names, item))).collect();
+        let mut titles: Vec<(What<'a>, String)> = prescription
+            .items
+            .iter()
+            .map(|item| (What::Item(item, amounts(given, words, fonts, item)), title(words, names, (given, item))))
+            .collect();
         let pain = |complaint: &Complaint| (What::Pain, words.diary_pain(&names.complaint(complaint.id)));
         titles.extend(prescription.complaints.iter().map(pain));
         let (items, pains) = (prescription.items.len() as f32, prescription.complaints.len() as f32);
         // Of what is left, an exercise gets as much as a complaint.
         let each = (width - DAY - NOTES) / (items + pains).max(1.0);
-        let wide = |what: &What<'_>| each.min(if matches!(what, What::Item(_)) { ITEM } else { PAIN });
+        let wide = |what: &What<'_>| each.min(if matches!(what, What::Item(..)) { ITEM } else { PAIN });
         let mut sized: Vec<(What<'a>, String, f32)> = titles
             .into_iter()
             .map(|(what, title)| (wide(&what), what, title))
@@ -88,14 +95,28 @@ impl<'a> Columns<'a> {
 }
 
 /// What an exercise is called at the head of its column: where boxes alone do not show when it is due, with that.
-fn title(words: Words, names: Names<'_>, item: &Item) -> String {
+fn title(words: Words, names: Names<'_>, (given, item): (&Diary<'_>, &Item)) -> String {
     let name = names.item(item.id);
     let when = match (&item.schedule.pattern, item.schedule.days) {
-        (Pattern::AsNeeded, _) => words.pattern(&item.schedule.pattern),
-        (_, days @ Days::TimesAWeek { .. }) => words.days(days),
-        _ => return name,
+        (Pattern::AsNeeded, _) => Some(words.pattern(&item.schedule.pattern)),
+        (_, days @ Days::TimesAWeek { .. }) => Some(words.days(days)),
+        _ => None,
     };
-    words.named_text(&name, &when)
+    let unit = given.first.and(words.amount_of_day(item.dose)).map(|amount| amount.unit.to_owned());
+    let said: Vec<String> = when.into_iter().chain(unit).collect();
+    if said.is_empty() { name } else { words.named_text(&name, &words.commas(&said)) }
+}
+
+/// What is planned of an item for each day, as the patient's device would say it; empty for what the calendar does not raise, and for a diary
+/// without dates.
+fn amounts(given: &Diary<'_>, words: Words, fonts: &Fonts, item: &Item) -> Vec<Amount> {
+    let set = |text: &str| Para::new(fonts, style::DAY, text, f32::INFINITY);
+    let of = |day: NaiveDate| {
+        let amount = words.amount_of_day(item.on(day, given.plan.header.issued).dose)?;
+        Some(Amount([set(&amount.whole), set(&amount.number)]))
+    };
+    let days = given.first.into_iter().flat_map(|first| first.iter_days().take(usize::from(DIARY_DAYS)));
+    days.filter_map(of).collect()
 }
 
 /// Whether headings have to run upwards, and how high they are then.

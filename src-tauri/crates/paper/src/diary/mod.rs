@@ -54,7 +54,7 @@ pub fn diary(given: &Diary<'_>, paper: Paper, words: Words) -> Result<Vec<u8>, P
     flow.sheet.open(Tag::Part);
     for first in (0..DIARY_DAYS).step_by(usize::from(PAGE_DAYS)) {
         if first == 0 {
-            head(&mut flow, words, &title, !given.plan.prescription.complaints.is_empty());
+            head(&mut flow, words, &title, given);
         } else {
             flow.next_page();
         }
@@ -63,18 +63,27 @@ pub fn diary(given: &Diary<'_>, paper: Paper, words: Words) -> Result<Vec<u8>, P
     }
     flow.sheet.close();
     string(&mut flow);
-    foot::feet(&mut flow, words, (&given.plan.header, given.patient), given.plan.header.issued);
+    foot::feet(&mut flow, words, ((&given.plan.header).into(), given.patient), given.plan.header.issued);
     let (language, program) = (words.locale.tag(), words.text(Key::AppName));
     let about = write::About { title: &title, language, author: &given.plan.header.clinic, program };
     write::pdf(&flow.sheet, &flow.fonts, &about)
 }
 
 /// The title, and how the diary is kept.
-fn head(flow: &mut Flow, words: Words, title: &str, with_pain: bool) {
+fn head(flow: &mut Flow, words: Words, title: &str, given: &Diary<'_>) {
     let (left, width) = (flow.frame.left, flow.frame.width());
     let para = Para::new(&flow.fonts, style::HEADING, title, width);
     flow.heading(1, title, (&[], &para), left);
-    let keys = [Some(Key::DiaryWhat), with_pain.then_some(Key::DiaryPainWhat), Some(Key::DiaryBring)];
+    let prescription = &given.plan.prescription;
+    let with_amounts =
+        given.first.is_some() && prescription.items.iter().any(|item| words.amount_of_day(item.dose).is_some());
+    let with_pain = !prescription.complaints.is_empty();
+    let keys = [
+        Some(Key::DiaryWhat),
+        with_amounts.then_some(Key::DiaryAmountWhat),
+        with_pain.then_some(Key::DiaryPainWhat),
+        Some(Key::DiaryBring),
+    ];
     let told: Vec<&str> = keys.into_iter().flatten().map(|key| words.text(key)).collect();
     let told = Block::paragraph(&flow.fonts, style::SMALL, &words.sentences(&told), width, 0.0);
     flow.column(&[told], left);

@@ -1,7 +1,7 @@
 //! The table of a diary.
 
 use super::Diary;
-use super::columns::{Columns, WITHIN, What};
+use super::columns::{Amount, Columns, WITHIN, What};
 use crate::block::Para;
 use crate::flow::Flow;
 use crate::mark::{Mark, filled, line, outlined, rectangle, text_up};
@@ -17,6 +17,8 @@ use words::{Key, Words};
 const BOXES: [(f32, f32); 2] = [(mm(4.2), mm(1.5)), (mm(3.5), mm(1.2))];
 /// Greatest height of a row.
 const ROW: f32 = mm(11.0);
+/// Room between the amount of a day and its boxes.
+const BESIDE: f32 = mm(1.5);
 /// From a line to write on to the lower edge of its cell.
 const WRITE: f32 = mm(2.0);
 /// A shorter line would be too short to write on.
@@ -79,7 +81,7 @@ fn ground(flow: &mut Flow, (given, columns): (&Diary<'_>, &Columns<'_>), days: &
     let mut x = left + columns.day.0;
     for column in &columns.rest {
         for day in days.clone() {
-            if matches!(column.what, What::Item(item) if !is_due(item, given.first, day)) {
+            if matches!(&column.what, What::Item(item, _) if !is_due(item, given.first, day)) {
                 let y = body + f32::from(day - days.start) * high;
                 marks.push(filled(rectangle(x, y, column.width, high), SHADE));
             }
@@ -142,13 +144,16 @@ fn day_cell(flow: &Flow, words: Words, first: Option<NaiveDate>, day: u8, cell: 
 }
 
 fn contents(flow: &mut Flow, words: Words, (given, what): (&Diary<'_>, &What<'_>), day: u8, cell: Cell) {
-    let times = match what {
-        What::Item(item) if !is_due(item, given.first, day) => {
+    let (times, amounts) = match what {
+        What::Item(item, _) if !is_due(item, given.first, day) => {
             return sign(flow, "–", Some(words.text(Key::DiaryNotPlanned)), cell);
         }
-        What::Item(item) => item.schedule.pattern.minutes().len(),
-        What::Pain | What::Notes => 0,
+        What::Item(item, amounts) => (item.schedule.pattern.minutes().len(), amounts.as_slice()),
+        What::Pain | What::Notes => (0, &[][..]),
     };
+    if let Some(amount) = amounts.get(usize::from(day)) {
+        return with_amount(flow, words, times, (amount, amounts), cell);
+    }
     if times == 0 {
         // An element with nothing in it would be left out, and the row would have a cell too few.
         return sign(flow, "\u{a0}", None, cell);
@@ -156,9 +161,39 @@ fn contents(flow: &mut Flow, words: Words, (given, what): (&Diary<'_>, &What<'_>
     let Some(marks) = BOXES.into_iter().find_map(|size| boxes(times, cell, size)) else {
         return count(flow, words, times, cell);
     };
+    figure(flow, words.diary_boxes(times), marks, cell);
+}
+
+fn figure(flow: &mut Flow, said: String, marks: Vec<Mark>, cell: Cell) {
     let bbox = Rect::from_xywh(cell.x, cell.y, cell.width, cell.height).map(|rect| BBox::new(flow.page, rect));
-    let tag = Tag::Figure(Some(words.diary_boxes(times))).with_bbox(bbox).with_placement(Some(Placement::Block));
+    let tag = Tag::Figure(Some(said)).with_bbox(bbox).with_placement(Some(Placement::Block));
     flow.sheet.element(tag, flow.page, marks, None);
+}
+
+/// What is planned for a day and, beside it, its boxes; a line to write on where there is no room for so many. All amounts of a column get
+/// the width of the widest, so that its boxes stand below each other, and none has its unit unless all have room for it.
+fn with_amount(flow: &mut Flow, words: Words, times: usize, (amount, all): (&Amount, &[Amount]), cell: Cell) {
+    let beside = |form: usize| {
+        let widest = all.iter().map(|amount| amount.0[form].width()).fold(0.0, f32::max);
+        let taken = WITHIN + widest + BESIDE;
+        Cell { x: cell.x + taken, width: cell.width - taken, ..cell }
+    };
+    let fitting = |form: usize| match times {
+        0 => (beside(form).width > 0.0).then(Vec::new),
+        _ => BOXES.into_iter().find_map(|size| boxes(times, beside(form), size)),
+    };
+    let (form, marks) = [0, 1].into_iter().find_map(|form| Some((form, Some(fitting(form)?)))).unwrap_or((1, None));
+    let para = &amount.0[form];
+    let top = match &marks {
+        Some(_) => cell.y + (cell.height - para.height()) / 2.0,
+        None => cell.y + cell.height - WRITE - para.height() + 2.0,
+    };
+    flow.sheet.element(Tag::P, flow.page, para.left(cell.x + WITHIN, top), para.written.clone());
+    match marks {
+        Some(marks) if marks.is_empty() => {}
+        Some(marks) => figure(flow, words.diary_boxes(times), marks, cell),
+        None => count(flow, words, times, beside(form)),
+    }
 }
 
 /// A sign in the middle of a cell, and what a screen reader says instead of it.

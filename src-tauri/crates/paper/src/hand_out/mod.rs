@@ -75,7 +75,7 @@ fn laid_out<'a>(given: &'a HandOut<'a>, paper: Paper, words: Words) -> Result<Ma
     making.codes()?;
     making.flow.sheet.close();
     making.string();
-    foot::feet(&mut making.flow, words, (&given.plan.header, given.patient), given.plan.header.issued);
+    foot::feet(&mut making.flow, words, ((&given.plan.header).into(), given.patient), given.plan.header.issued);
     Ok(making)
 }
 

@@ -39,8 +39,11 @@ impl Row {
 }
 
 impl Making<'_> {
-    /// The table. Without a review it has the plan alone.
+    /// The table. Without a review it has the plan alone; without a plan there is none.
     pub(super) fn done(&mut self) {
+        if self.given.plan.is_none() {
+            return;
+        }
         let rows: Vec<Row> = self.items().into_iter().map(|item| self.row(item)).collect();
         let (words, frame) = (self.words, self.flow.frame);
         let title = words.text(Key::ReportPlanAndDone);
@@ -83,7 +86,7 @@ impl Making<'_> {
     /// Items in the order of the newest plan, then those that it no longer has.
     fn items(&self) -> Vec<ItemId> {
         let mut all: Vec<ItemId> = Vec::new();
-        let plans = [self.given.plan].into_iter().chain(&self.given.page.earlier);
+        let plans = self.given.plan.into_iter().chain(&self.given.page.earlier);
         for id in plans.flat_map(|plan| &plan.prescription.items).map(|item| item.id) {
             if !all.contains(&id) {
                 all.push(id);
@@ -94,7 +97,7 @@ impl Making<'_> {
 
     /// The plans, the oldest first.
     fn plans(&self) -> impl Iterator<Item = &Plan> {
-        self.given.page.earlier.iter().rev().chain([self.given.plan])
+        self.given.page.earlier.iter().rev().chain(self.given.plan)
     }
 
     /// What was prescribed of an item since when, the newest first. A plan that changes nothing of it is not told.

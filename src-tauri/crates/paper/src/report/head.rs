@@ -16,13 +16,13 @@ impl Making<'_> {
     /// The clinic, the day, the title, and about whom it is.
     pub(super) fn head(&mut self, title: Key) {
         let (words, page_of) = (self.words, self.given.page);
-        let header = &self.given.plan.header;
+        let sender = self.given.sender;
         let (frame, width) = (self.flow.frame, self.flow.frame.width());
         let fonts = &self.flow.fonts;
         let date = Para::new(fonts, style::CAPTION, &words.date_in_full(page_of.today), width / 2.0);
         let beside = width - date.width() - mm(8.0);
-        let clinic = Para::new(fonts, style::CLINIC, &header.clinic, beside);
-        let phone = header.phone.as_ref().map(|phone| Para::new(fonts, style::CAPTION, &words.paper_phone(phone), beside));
+        let clinic = Para::new(fonts, style::CLINIC, sender.clinic, beside);
+        let phone = sender.phone.map(|phone| Para::new(fonts, style::CAPTION, &words.paper_phone(phone), beside));
         let heading = Para::new(fonts, style::REPORT_TITLE, words.text(title), width);
         let who = Para::new(fonts, style::STRONG, &words.report_about(&page_of.code), width);
         let (page, top) = (self.flow.page, self.flow.y);
@@ -54,11 +54,20 @@ impl Making<'_> {
     /// Which plan, which days the record covers, and what is missing in it.
     pub(super) fn covers(&mut self) {
         let (words, page) = (self.words, self.given.page);
-        let header = &self.given.plan.header;
-        let plan = words.report_plan(header.revision, &words.date_in_full(header.start));
-        let head = [words.at_line_start(&words.review_head(page)), plan];
-        let lines = head.into_iter().chain(words.review_covers(page)).chain(words.review_notices(page));
+        let plan = self.given.plan.map(|plan| &plan.header);
+        let plan = plan.map(|header| words.report_plan(header.revision, &words.date_in_full(header.start)));
+        let head = [words.at_line_start(&words.review_head(page))];
+        let lines = head.into_iter().chain(plan).chain(words.review_covers(page)).chain(words.review_notices(page));
         let lines: Vec<String> = lines.collect();
+        let para = Para::new(&self.flow.fonts, style::REPORT, &words.as_sentences(&lines), self.flow.frame.width());
+        self.flow.para(Tag::P, &para, self.flow.frame.left);
+    }
+
+    /// That there is no plan, how many visits there were, and what is missing.
+    pub(super) fn without_plan(&mut self) {
+        let (words, given) = (self.words, self.given);
+        let head = [words.text(Key::ReportNoPlan).to_owned(), words.letter_visits(given.visits.visits.len())];
+        let lines: Vec<String> = head.into_iter().chain(words.review_notices(given.page)).collect();
         let para = Para::new(&self.flow.fonts, style::REPORT, &words.as_sentences(&lines), self.flow.frame.width());
         self.flow.para(Tag::P, &para, self.flow.frame.left);
     }
@@ -66,7 +75,8 @@ impl Making<'_> {
     /// What the report rests on, and a line to sign on.
     pub(super) fn signature(&mut self) {
         let (words, frame) = (self.words, self.flow.frame);
-        let rests = Para::new(&self.flow.fonts, style::CAPTION, words.text(Key::ReportRestsOn), frame.width());
+        let rests = if self.given.plan.is_some() { Key::ReportRestsOn } else { Key::ReportRestsOnVisits };
+        let rests = Para::new(&self.flow.fonts, style::CAPTION, words.text(rests), frame.width());
         let sign = Para::new(&self.flow.fonts, style::CAPTION, words.text(Key::ReportSignature), frame.width());
         self.flow.space(ABOVE.0);
         self.flow.need(rests.height() + SIGNATURE.0 + sign.height());

@@ -33,7 +33,11 @@ pub fn letter(given: &Letter<'_>, paper: Paper, words: Words) -> Result<Vec<u8>,
     making.pain();
     making.working();
     making.alarms_and_advice();
-    making.last_visit();
+    if given.report.plan.is_some() {
+        making.last_visit()
+    } else {
+        making.all_visits()
+    }
     making.goes_on_with();
     making.cautions();
     making.signature();
@@ -55,18 +59,19 @@ impl Making<'_> {
     /// From the first plan to the last, and how it went.
     fn course(&mut self) {
         let (words, given) = (self.words, self.given);
-        let header = &given.plan.header;
-        let first = given.page.earlier.last().unwrap_or(given.plan);
         let complaints: Vec<String> =
             all_complaints(given.plan, &given.page.earlier).map(|id| upper(&self.names.complaint(id))).collect();
-        let mut said = vec![words.letter_from_to(
-            header.revision,
-            &words.date_in_full(first.header.issued),
-            &words.date_in_full(given.page.today),
-        )];
+        let mut said = vec![match given.plan {
+            Some(plan) => {
+                let first = given.page.earlier.last().unwrap_or(plan);
+                let (from, to) = (words.date_in_full(first.header.issued), words.date_in_full(given.page.today));
+                words.letter_from_to(plan.header.revision, &from, &to)
+            }
+            None => words.text(Key::ReportNoPlan).to_owned(),
+        }];
         said.extend((!complaints.is_empty()).then(|| words.letter_complaints(&words.list(&complaints))));
         said.extend((!given.visits.visits.is_empty()).then(|| words.letter_visits(given.visits.visits.len())));
-        said.extend(words.review_covers(given.page));
+        said.extend(given.plan.map(|_| words.review_covers(given.page)).into_iter().flatten());
         self.chapter(words.text(Key::LetterCourse), &[words.as_sentences(&said)]);
     }
 
@@ -90,17 +95,20 @@ impl Making<'_> {
     /// The items of the newest plan, as the patient was told them.
     fn goes_on_with(&mut self) {
         let words = self.words;
-        let items = &self.given.plan.prescription.items;
+        let items = self.given.plan.into_iter().flat_map(|plan| &plan.prescription.items);
         let lines: Vec<String> =
-            items.iter().map(|item| words.named_text(&self.names.item(item.id), &words.instruction(item))).collect();
+            items.map(|item| words.named_text(&self.names.item(item.id), &words.instruction(item))).collect();
         self.chapter(words.text(Key::LetterGoesOn), &lines);
     }
 }
 
 /// The complaints of all plans, those of the newest first.
-fn all_complaints<'a>(plan: &'a Plan, earlier: &'a [Plan]) -> impl Iterator<Item = exercises::id::ComplaintId> + use<'a> {
+fn all_complaints<'a>(
+    plan: Option<&'a Plan>,
+    earlier: &'a [Plan],
+) -> impl Iterator<Item = exercises::id::ComplaintId> + use<'a> {
     let mut all: Vec<exercises::id::ComplaintId> = Vec::new();
-    for complaint in [plan].into_iter().chain(earlier).flat_map(|plan| &plan.prescription.complaints) {
+    for complaint in plan.into_iter().chain(earlier).flat_map(|plan| &plan.prescription.complaints) {
         if !all.contains(&complaint.id) {
             all.push(complaint.id);
         }

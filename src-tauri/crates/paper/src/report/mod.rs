@@ -1,5 +1,6 @@
 //! What a clinic writes about a patient, for a colleague or the patient's doctor: a report of one or two pages at any time, and a letter
-//! when the treatment ends. Both say what the review says, in its words, and what was found at visits.
+//! when the treatment ends. Both say what the review says, in its words, and what was found at visits. Of somebody who was treated and has no
+//! plan they say what was found at each visit.
 
 mod done;
 mod head;
@@ -14,7 +15,7 @@ use crate::flow::{Flow, Frame};
 use crate::font::Fonts;
 use crate::sheet::Paper;
 use crate::style::{self, mm};
-use crate::{foot, write};
+use crate::{Sender, foot, write};
 use exercises::plan::Plan;
 use krilla::tagging::Tag;
 use wire::clinic::ReviewPage;
@@ -31,8 +32,10 @@ const ABOVE: (f32, f32) = (mm(3.6), mm(0.7));
 
 /// What a report says.
 pub struct Report<'a> {
-    /// The plan in force, which is the newest of the review.
-    pub plan: &'a Plan,
+    /// Who writes it.
+    pub sender: Sender<'a>,
+    /// The plan in force, which is the newest of the review, once there is one.
+    pub plan: Option<&'a Plan>,
     /// The review, with earlier plans and their exercises.
     pub page: &'a ReviewPage,
     /// What was found at visits, and what to think of with the patient.
@@ -53,20 +56,17 @@ struct Making<'a> {
 /// [`PaperError::Internal`].
 pub fn report(given: &Report<'_>, paper: Paper, words: Words) -> Result<Vec<u8>, PaperError> {
     let mut making = Making::new(given, paper, words)?;
-    making.head(Key::ReportTitle);
-    making.covers();
-    making.alarms();
-    making.in_short();
-    making.done();
-    making.pain();
-    making.working();
-    making.barriers();
-    making.last_visit();
-    making.decided();
-    making.next();
+    let code = &given.page.code;
+    let title = if given.plan.is_some() {
+        making.of_home();
+        words.report_title_for(code)
+    } else {
+        making.of_visits();
+        words.report_visits_title_for(code)
+    };
     making.cautions();
     making.signature();
-    making.finish(&words.report_title_for(&given.page.code))
+    making.finish(&title)
 }
 
 impl<'a> Making<'a> {
@@ -80,12 +80,35 @@ impl<'a> Making<'a> {
         Ok(Making { given, words, names, flow })
     }
 
+    /// What the review says of a plan, and the last visit.
+    fn of_home(&mut self) {
+        self.head(Key::ReportTitle);
+        self.covers();
+        self.alarms();
+        self.in_short();
+        self.done();
+        self.pain();
+        self.working();
+        self.barriers();
+        self.last_visit();
+        self.decided();
+        self.next();
+    }
+
+    /// What was found at all visits of somebody without a plan.
+    fn of_visits(&mut self) {
+        self.head(Key::ReportVisitsTitle);
+        self.without_plan();
+        self.first_and_last();
+        self.all_visits();
+    }
+
     fn finish(mut self, title: &str) -> Result<Vec<u8>, PaperError> {
         self.flow.sheet.close();
         let page = self.given.page;
-        foot::feet(&mut self.flow, self.words, (&self.given.plan.header, Some(&page.code)), page.today);
+        foot::feet(&mut self.flow, self.words, (self.given.sender, Some(&page.code)), page.today);
         let (language, program) = (self.words.locale.tag(), self.words.text(Key::AppName));
-        let about = write::About { title, language, author: &self.given.plan.header.clinic, program };
+        let about = write::About { title, language, author: self.given.sender.clinic, program };
         write::pdf(&self.flow.sheet, &self.flow.fonts, &about)
     }
 

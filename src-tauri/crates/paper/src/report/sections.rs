@@ -103,21 +103,30 @@ impl Making<'_> {
 
     /// What was found at the last visit, compared with before.
     pub(super) fn last_visit(&mut self) {
+        let Some(visit) = self.given.visits.visits.first() else { return };
+        self.visit(visit, MOST_LINES);
+    }
+
+    /// What was found at each visit, the newest first.
+    pub(super) fn all_visits(&mut self) {
+        self.given.visits.visits.iter().for_each(|visit| self.visit(visit, usize::MAX));
+    }
+
+    fn visit(&mut self, visit: &Visit, most: usize) {
         let (words, visits) = (self.words, self.given.visits);
-        let Some(visit) = visits.visits.first() else { return };
         let found = visit.found.iter().filter(|found| !matches!(found.finding, Finding::Overridden(_)));
         let found = found.map(|found| words.found(visits, visit, found));
         let mut lines: Vec<String> = words.noted_by(visit).into_iter().chain(found).collect();
-        lines.truncate(MOST_LINES);
+        lines.truncate(most);
         self.chapter(&words.report_found_on(&words.date(visit.day)), &lines);
     }
 
     /// What the plan in force has that the one before it had not: what was decided when it was issued.
     pub(super) fn decided(&mut self) {
         let (words, given) = (self.words, self.given);
-        let Some(before) = given.page.earlier.first() else { return };
-        let lines = words.plan_changes(before, given.plan, &given.page.exercises);
-        self.chapter(&words.report_decided_on(&words.date(given.plan.header.issued)), &lines);
+        let Some((before, plan)) = given.page.earlier.first().zip(given.plan) else { return };
+        let lines = words.plan_changes(before, plan, &given.page.exercises);
+        self.chapter(&words.report_decided_on(&words.date(plan.header.issued)), &lines);
     }
 
     /// What the rules propose, and what the clinician decided instead.
@@ -146,15 +155,16 @@ impl Making<'_> {
         let flags: Vec<String> = visits.flags.iter().map(|flag| words.flag(*flag).to_owned()).collect();
         let mut lines: Vec<String> =
             (!flags.is_empty()).then(|| words.at_line_start(&words.commas(&flags))).into_iter().collect();
-        if let Some((day, screening)) = last_screening(&visits.visits).filter(|(day, _)| visits.visits[0].day != *day) {
+        // Without a plan all visits are told, and with them every screening.
+        let told = |day| self.given.plan.is_none() || visits.visits[0].day == day;
+        if let Some((day, screening)) = last_screening(&visits.visits).filter(|(day, _)| !told(*day)) {
             let said = words.screened_on(day, screening);
             lines.push(words.named_text(words.text(Key::VisitScreeningTitle), &said));
         }
-        let items = &self.given.plan.prescription.items;
-        let helped: Vec<String> =
-            items.iter().filter(|item| item.with_helper).map(|item| self.names.item(item.id)).collect();
+        let items = || self.given.plan.into_iter().flat_map(|plan| &plan.prescription.items);
+        let helped: Vec<String> = items().filter(|item| item.with_helper).map(|item| self.names.item(item.id)).collect();
         lines.extend((!helped.is_empty()).then(|| words.report_with_helper(&words.list(&helped))));
-        let limits = items.iter().filter(|item| item.dose.kind().rules().asks_pain()).map(|item| item.pain_limit);
+        let limits = items().filter(|item| item.dose.kind().rules().asks_pain()).map(|item| item.pain_limit);
         if let (Some(least), Some(most)) = (limits.clone().min(), limits.max()) {
             let same = least == most;
             lines.push(if same { words.report_pain_limit(most) } else { words.report_pain_limits(least, most) });

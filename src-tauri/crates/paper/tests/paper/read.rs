@@ -66,6 +66,33 @@ pub fn headings(structure: &str) -> Vec<(u8, String)> {
     headings.into_iter().map(|(level, _, text)| (level, text)).collect()
 }
 
+/// The texts of each row's cells, those of all tables one after the other.
+pub fn rows(structure: &str) -> Vec<Vec<String>> {
+    let mut rows: Vec<Vec<String>> = Vec::new();
+    // How far the cell is indented whose texts are being read.
+    let mut cell = None;
+    for line in structure.lines() {
+        let indent = line.len() - line.trim_start().len();
+        if let Some(text) = line.trim().strip_prefix('"') {
+            let last = rows.last_mut().and_then(|row| row.last_mut()).filter(|_| cell.is_some_and(|cell| indent > cell));
+            if let Some(said) = last {
+                // Texts of two elements are two words.
+                said.push_str(text.strip_suffix('"').unwrap_or(text));
+                said.push(' ');
+            }
+        } else if let Some(kind) = element(line) {
+            let begins = matches!(kind, "TH" | "TD");
+            match rows.last_mut() {
+                Some(row) if begins => row.push(String::new()),
+                _ if kind == "TR" => rows.push(Vec::new()),
+                _ => {}
+            }
+            cell = if begins { Some(indent) } else { cell.filter(|cell| indent > *cell) };
+        }
+    }
+    rows
+}
+
 /// What stands in the place of each drawing, as the file says it (ISO 32000-1, 7.9.2.2: text strings).
 pub fn drawings(bytes: &[u8]) -> Vec<String> {
     let places = (0..bytes.len()).filter(|at| bytes[*at..].starts_with(b"/Alt"));

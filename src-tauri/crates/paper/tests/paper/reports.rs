@@ -12,7 +12,7 @@ use exercises::score::Score;
 use exercises::visit::{
     Advice, Complained, Finding, Found, Measure, Measured, Moment, OverallChange, Overridden, Screening, Visit,
 };
-use paper::{Letter, Paper, Report, letter, report};
+use paper::{Letter, Paper, Report, Sender, letter, report};
 use wire::clinic::ReviewPage;
 use wire::visiting::VisitPage;
 use words::{Key, Locale, Words};
@@ -88,6 +88,18 @@ fn patient(text: &str, clinic: &str) -> (Plan, ReviewPage, VisitPage) {
     (newest, page, visits)
 }
 
+fn facts<'a>(plan: &'a Plan, page: &'a ReviewPage, visits: &'a VisitPage) -> Report<'a> {
+    Report { sender: Sender::from(&plan.header), plan: Some(plan), page, visits }
+}
+
+/// The same patient treated at both visits and given no plan.
+fn treated(text: &str) -> (ReviewPage, VisitPage) {
+    let (_, page, mut visits) = patient(text, text);
+    let of_plan = |found: &Found| matches!(found.finding, Finding::Overridden(_));
+    visits.visits.iter_mut().for_each(|visit| visit.found.retain(|found| !of_plan(found)));
+    (ReviewPage { plan: None, earlier: Vec::new(), exercises: Vec::new(), ..page }, visits)
+}
+
 fn squeezed(text: &str) -> String {
     text.split_whitespace().collect()
 }
@@ -98,7 +110,7 @@ fn both_are_tagged_and_say_the_plan_since_when_and_what_was_found() {
     let lines = ["Thank you for sending the patient.".to_owned(), String::new(), "See again in spring?".to_owned()];
     for (locale, paper) in [(Locale::En, Paper::A4), (Locale::Es, Paper::Letter)] {
         let words = Words::new(locale);
-        let given = Report { plan: &plan, page: &page, visits: &visits };
+        let given = facts(&plan, &page, &visits);
         let of_report = report(&given, paper, words).expect("a report");
         let of_letter = letter(&Letter { report: given, lines: &lines }, paper, words).expect("a letter");
         for (bytes, title, head) in [
@@ -141,15 +153,80 @@ fn both_are_tagged_and_say_the_plan_since_when_and_what_was_found() {
 }
 
 #[test]
+fn who_was_treated_and_has_no_plan_is_told_of_with_every_visit() {
+    let (page, visits) = treated("K18");
+    let sender = Sender { clinic: "Practice by the Mill", phone: Some("+00 123 456 78") };
+    let given = || Report { sender, plan: None, page: &page, visits: &visits };
+    for (locale, paper) in [(Locale::En, Paper::A4), (Locale::Es, Paper::Letter)] {
+        let words = Words::new(locale);
+        let of_report = report(&given(), paper, words).expect("a report");
+        let lines = ["Thank you.".to_owned()];
+        let of_letter = letter(&Letter { report: given(), lines: &lines }, paper, words).expect("a letter");
+        for (bytes, title) in
+            [(&of_report, words.report_visits_title_for("K18")), (&of_letter, words.letter_title_for("K18"))]
+        {
+            read::as_pdf_ua(bytes, &title, locale.tag(), paper);
+            assert_eq!(read::nothing_is_cut(bytes), 1);
+            let structure = read::structure(bytes);
+            let headings: Vec<String> = read::headings(&structure).into_iter().map(|(_, heading)| heading).collect();
+            let of_visits = visits.visits.iter().map(|visit| words.report_found_on(&words.date(visit.day)));
+            let caution = words.text(Key::ReportCautions).to_owned();
+            let last: Vec<String> = of_visits.chain([caution]).collect();
+            assert!(headings.ends_with(&last), "{headings:?}");
+            for key in [Key::ReportPlanAndDone, Key::ReviewQuestionAlarms, Key::LetterGoesOn] {
+                assert!(!headings.contains(&words.text(key).to_owned()), "{key:?} without a plan");
+            }
+            assert_eq!(read::count(&structure, "Table"), 1, "measures of both visits");
+            let text = squeezed(&read::text(bytes));
+            let found = visits.visits.iter().flat_map(|visit| visit.found.iter().map(move |found| (visit, found)));
+            let mut told: Vec<String> = found.map(|(visit, found)| words.found(&visits, visit, found)).collect();
+            assert_eq!(told.len(), 9);
+            let keys = [Key::ReportIdentity, Key::ReportNoPlan, Key::ReportRestsOnVisits];
+            told.extend(keys.map(|key| words.text(key).to_owned()));
+            told.extend([words.letter_visits(2), sender.clinic.to_owned(), words.paper_phone("+00 123 456 78")]);
+            for one in &told {
+                assert!(text.to_lowercase().contains(&squeezed(one).to_lowercase()), "{one} is missing in {text}");
+            }
+            assert!(!text.contains("neverprinted"), "the name stays in the clinic");
+        }
+    }
+}
+
+#[test]
+fn a_long_course_of_visits_goes_on_to_more_pages_and_loses_none() {
+    let (page, mut visits) = treated("K18");
+    let note = |n: u32| Found {
+        n,
+        first: n,
+        finding: Finding::Note(format!("Note number {n}.")),
+        corrected: false,
+        by: None,
+        corrected_by: None,
+    };
+    visits.visits =
+        (0..10).map(|n| Visit { day: day(u64::from(30 - n)), found: (n * 20..n * 20 + 20).map(note).collect() }).collect();
+    let sender = Sender { clinic: "Practice by the Mill", phone: None };
+    let printed = report(&Report { sender, plan: None, page: &page, visits: &visits }, Paper::A4, Words::new(Locale::En));
+    let printed = printed.expect("a report");
+    assert!(read::nothing_is_cut(&printed) > 1);
+    let text = squeezed(&read::text(&printed));
+    assert!((0..200).all(|n| text.contains(&format!("Notenumber{n}."))), "{text}");
+}
+
+#[test]
 fn any_text_is_printed_or_stood_for_and_long_ones_go_on() {
     for text in HOSTILE {
         let (plan, page, visits) = patient(text, text);
         let lines = vec![text.to_owned(); 40];
         for (locale, paper) in [(Locale::En, Paper::Letter), (Locale::Es, Paper::A4)] {
-            let given = Letter { report: Report { plan: &plan, page: &page, visits: &visits }, lines: &lines };
+            let given = Letter { report: facts(&plan, &page, &visits), lines: &lines };
             let printed = letter(&given, paper, Words::new(locale)).unwrap_or_else(|error| panic!("{text:?}: {error}"));
             read::nothing_is_cut(&printed);
             let printed = report(&given.report, paper, Words::new(locale).in_pseudo(true));
+            read::nothing_is_cut(&printed.unwrap_or_else(|error| panic!("{text:?}: {error}")));
+            let (page, visits) = treated(text);
+            let sender = Sender { clinic: text, phone: Some(text) };
+            let printed = report(&Report { sender, plan: None, page: &page, visits: &visits }, paper, Words::new(locale));
             read::nothing_is_cut(&printed.unwrap_or_else(|error| panic!("{text:?}: {error}")));
         }
     }
@@ -158,6 +235,6 @@ fn any_text_is_printed_or_stood_for_and_long_ones_go_on() {
 #[test]
 fn the_same_values_give_the_same_bytes() {
     let (plan, page, visits) = patient("K17", "Practice by the Mill");
-    let print = || report(&Report { plan: &plan, page: &page, visits: &visits }, Paper::A4, Words::new(Locale::En));
+    let print = || report(&facts(&plan, &page, &visits), Paper::A4, Words::new(Locale::En));
     assert_eq!(print(), print());
 }

@@ -112,6 +112,23 @@ fn the_hand_out_and_the_diary_are_pdf_files_that_another_program_reads() {
 }
 
 #[test]
+fn who_was_treated_without_a_plan_gets_a_report_and_whoever_was_not_gets_none() {
+    let place = Place::prepared();
+    place.clinic(&["add", "K18"]);
+    let report = ["review", "K18", "--as", "pdf", "--out", "report.pdf"];
+    let nothing = "There is no plan and no visit yet, so there is nothing to export. Issue a plan or note a visit first.";
+    place.refused(&clinic(&report), &[nothing]);
+    assert!(!place.path("report.pdf").exists());
+    place.clinic(&["visit", "complaint", "K18", "hip", "4", "--side", "right", "--line", "on stairs"]);
+    place.clinic(&report);
+    let read = Command::new("pdftotext").arg(place.path("report.pdf")).arg("-").output().expect("poppler-utils");
+    let text = String::from_utf8_lossy(&read.stdout).into_owned();
+    for line in ["Report on visits", "No home exercise plan has been prescribed.", "Hip, right: on stairs; pain 4 of 10"] {
+        has(&text, line);
+    }
+}
+
+#[test]
 fn a_diary_on_paper_is_entered_shown_and_counted_in_the_review() {
     let place = Place::prepared();
     assert_eq!(place.clinic(&["diary", "K17"]), "Nothing is entered yet.\n");

@@ -49,6 +49,14 @@ diary-title-for = Exercise diary: { $who }
 diary-what = Tick a box each time you have done an exercise. The boxes of a day are in the order of its times.
 diary-pain-what = Each morning, write down your pain from 0 (no pain) to 10 (the worst you can think of).
 diary-bring = Bring this diary to your next visit.
+# Where the calendar raises the amount of an exercise from day to day.
+diary-amount-what = A number beside the boxes of a day is what is planned that day for each box.
+# At the head of such a column, after the exercise's name: what its numbers are.
+diary-amount-minutes = in minutes
+diary-amount-times = number of times
+# Such a number where it is one of minutes.
+# $n (Number)
+diary-minutes = { $n } min
 # Headings of columns.
 diary-day = Day
 diary-notes = Notes
@@ -73,6 +81,10 @@ diary-not-planned = not planned
 report-title = Report on home exercise
 # The file's title. $who: the patient's code.
 report-title-for = Report on home exercise: { $who }
+# Of somebody who was treated and has no plan, and the file's title. $who: the patient's code.
+report-visits-title = Report on visits
+report-visits-title-for = Report on visits: { $who }
+report-no-plan = No home exercise plan has been prescribed.
 report-about = Patient: { $who }
 # Before a line to write on, beside the code.
 report-identity = Name, date of birth
@@ -110,6 +122,8 @@ report-pain-limit = The patient was told to stop when pain is above { $most } of
 # $least (Number), $most (Number)
 report-pain-limits = The patient was told to stop when pain is above { $least } to { $most } of 10, depending on the exercise.
 report-rests-on = What is not from a visit was recorded by the patient at home, without supervision. Proposals follow fixed rules and are no diagnosis; decisions are the clinician’s, under the rules that hold where they practise.
+# In place of the sentence before, where there is no plan.
+report-rests-on-visits = What stands here was noted at visits. Decisions are the clinician’s, under the rules that hold where they practise.
 report-signature = Name, signature, date
 
 ## The letter at the end of a treatment

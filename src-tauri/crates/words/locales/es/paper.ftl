@@ -37,6 +37,11 @@ diary-title-for = Diario de ejercicios: { $who }
 diary-what = Marque una casilla cada vez que haya hecho un ejercicio. Las casillas de un día siguen el orden de sus horas.
 diary-pain-what = Cada mañana, anote su dolor de 0 (ningún dolor) a 10 (el peor que pueda imaginar).
 diary-bring = Traiga este diario a su próxima visita.
+diary-amount-what = El número junto a las casillas de un día es lo previsto ese día para cada casilla.
+diary-amount-minutes = en minutos
+diary-amount-times = número de veces
+# $n (Number)
+diary-minutes = { $n } min
 diary-day = Día
 diary-notes = Notas
 diary-pain = Dolor esta mañana, de 0 a 10: { $name }
@@ -52,6 +57,9 @@ diary-not-planned = no previsto
 
 report-title = Informe sobre el ejercicio en casa
 report-title-for = Informe sobre el ejercicio en casa: { $who }
+report-visits-title = Informe sobre las visitas
+report-visits-title-for = Informe sobre las visitas: { $who }
+report-no-plan = No se ha prescrito ningún plan de ejercicios en casa.
 report-about = Paciente: { $who }
 report-identity = Nombre, fecha de nacimiento
 report-plan = Plan { $n }, el primero del { $date }.
@@ -76,6 +84,7 @@ report-with-helper = Solo con alguien al lado del paciente: { $list }.
 report-pain-limit = Se indicó al paciente que parara si el dolor pasa de { $most } sobre 10.
 report-pain-limits = Se indicó al paciente que parara si el dolor pasa de { $least } a { $most } sobre 10, según el ejercicio.
 report-rests-on = Lo que no procede de una visita lo registró el paciente en casa, sin supervisión. Las propuestas siguen reglas fijas y no son un diagnóstico; decide el profesional, según las normas del lugar donde ejerce.
+report-rests-on-visits = Lo que aquí consta se anotó en las visitas. Decide el profesional, según las normas del lugar donde ejerce.
 report-signature = Nombre, firma, fecha
 
 ## La carta al final de un tratamiento
