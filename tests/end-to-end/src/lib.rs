@@ -9,7 +9,9 @@ mod bus;
 mod closing;
 mod demo;
 mod desktop;
+mod display;
 mod driver;
+mod dropping;
 mod eyes;
 mod file_manager;
 mod hands;
@@ -30,6 +32,7 @@ mod window;
 
 pub use demo::Demo;
 pub use desktop::Desktop;
+pub use dropping::Drag;
 pub use file_manager::FileManager;
 pub use keyboard::Focus;
 pub use panels::{Panel, panels};
