@@ -9,6 +9,7 @@ mod bus;
 mod closing;
 mod demo;
 mod desktop;
+mod dialog;
 mod display;
 mod driver;
 mod dropping;
@@ -32,6 +33,7 @@ mod window;
 
 pub use demo::Demo;
 pub use desktop::Desktop;
+pub use dialog::Dialog;
 pub use dropping::Drag;
 pub use file_manager::FileManager;
 pub use keyboard::Focus;

@@ -1,7 +1,7 @@
-//! How files come into the clinic's window from the desktop: dropped on it.
+//! How files come into the clinic's window from the desktop: dropped on it, or in a folder that is chosen in the system's dialogue.
 
 use end_to_end::scenes::{HOLD, TAKEN, ZONE};
-use end_to_end::{Desktop, Window};
+use end_to_end::{Desktop, Opening, Window};
 use std::fs;
 use std::path::PathBuf;
 
@@ -10,7 +10,11 @@ const VISIT: &str = "2027-03-08T09:00:00+01:00";
 const HINT: &str = "Drop them to receive them.";
 
 fn open(desktop: &Desktop) -> Window {
-    let clinic = desktop.open("clinic").at(VISIT).zone(ZONE).size(1280, 800).start();
+    unlocked(desktop, desktop.open("clinic"))
+}
+
+fn unlocked(desktop: &Desktop, opening: Opening<'_>) -> Window {
+    let clinic = opening.at(VISIT).zone(ZONE).size(1280, 800).start();
     clinic.type_into("Passphrase", desktop.passphrase());
     clinic.press("Unlock");
     clinic.see("Receive summaries");
@@ -80,5 +84,24 @@ fn where_nothing_is_received_nothing_is_taken_from_what_is_dropped() {
     // The window heard of what was dropped before this: had it been received, this would tell nothing new.
     clinic.drag(&files).drop_here();
     clinic.see("New: 2 · known already: 0 · refused: 1");
+    clinic.close();
+}
+
+/// The folder is the home of the person who chooses, since keys lead there wherever the dialogue begins.
+#[test]
+fn a_folder_that_is_chosen_in_the_systems_dialogue_is_received_and_a_cancelled_choice_receives_nothing() {
+    let desktop = Desktop::new();
+    brought(&desktop);
+    let home = desktop.path("brought").to_string_lossy().into_owned();
+    // What such dialogues remember is kept nowhere.
+    let opening = desktop.open("clinic").with("HOME", &home).with("GSETTINGS_BACKEND", "memory");
+    let clinic = unlocked(&desktop, opening);
+    clinic.press("Choose a folder");
+    clinic.dialog("Choose a folder").cancel();
+    clinic.press("Choose a folder");
+    clinic.dialog("Choose a folder").choose_home();
+    // Had anything been received after the first dialogue, these would tell nothing new.
+    clinic.see("New: 2 · known already: 0 · refused: 1");
+    clinic.see("none.age: This is not an encrypted Carryover summary.");
     clinic.close();
 }
