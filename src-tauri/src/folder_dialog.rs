@@ -1,4 +1,5 @@
-//! The system's dialogue for choosing a folder, where the page has none of its own: the web view of Linux cannot choose folders.
+//! The system's dialogue for choosing a folder, where the page has none of its own: the dialogue that the web view of Linux opens for a page
+//! lets files be chosen, even if the page asks for a folder.
 
 use std::path::PathBuf;
 

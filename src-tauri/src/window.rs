@@ -41,8 +41,7 @@ struct Asked(AtomicBool);
 pub fn open(app: &AppHandle, kept: &Path, hidden: bool) -> tauri::Result<()> {
     let window = WebviewWindowBuilder::new(app, MAIN, WebviewUrl::default())
         .data_directory(kept.to_path_buf())
-        // If the data folder cannot be opened, this is the only source for the language of the error.
-        .initialization_script(format!("window.systemLanguage = '{}'", actions::platform::locale().tag()))
+        .initialization_script(system_script())
         .on_navigation(is_ours)
         .on_new_window(|_, _| NewWindowResponse::Deny)
         // What a person saves is written by a command.
@@ -68,6 +67,15 @@ pub fn open(app: &AppHandle, kept: &Path, hidden: bool) -> tauri::Result<()> {
     #[cfg(mobile)]
     drop(window);
     Ok(())
+}
+
+/// Whether folders are chosen in the dialogue of `folder_dialog`. Elsewhere the page chooses them as it chooses files.
+const CHOOSES_FOLDERS: bool = cfg!(target_os = "linux");
+
+/// Notes in the page what it has to know of the system. If the data folder cannot be opened, the language of the error has no other source.
+fn system_script() -> String {
+    let (language, folders) = (actions::platform::locale().tag(), CHOOSES_FOLDERS);
+    format!("window.systemLanguage = '{language}'; window.systemChoosesFolders = {folders}")
 }
 
 /// The place as the window was left, otherwise the usual size for its side; adapted to the present screens.

@@ -26,7 +26,7 @@ impl Out {
     }
 
     /// Prints one result: the text, or the object on a line of its own.
-    pub fn say(&mut self, text: impl FnOnce(Words) -> String, object: impl FnOnce() -> Value) {
+    pub fn say(&self, text: impl FnOnce(Words) -> String, object: impl FnOnce() -> Value) {
         let line = if self.json { object().to_string() } else { text(self.words) };
         let line = shown(&line);
         // A reader that has gone away (a closed pipe) is not an error.
@@ -72,7 +72,7 @@ impl Out {
     /// Says how far something is, in a line that the next one takes the place of; only where somebody looks at a terminal.
     pub fn progress(&self, said: impl FnOnce(Words) -> String) {
         if self.is_watched() {
-            let _ = write!(std::io::stderr(), "\r{}", shown(&said(self.words)));
+            let _ = write!(std::io::stderr(), "\r{}\x1b[K", shown(&said(self.words)));
             let _ = std::io::stderr().flush();
         }
     }

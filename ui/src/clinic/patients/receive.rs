@@ -3,6 +3,7 @@
 use js_sys::Reflect;
 use leptos::html;
 use leptos::prelude::*;
+use wasm_bindgen::JsValue;
 use web_sys::HtmlInputElement;
 use words::Key;
 
@@ -51,14 +52,15 @@ pub fn Receive(received: impl Fn() + Copy + Send + 'static) -> impl IntoView {
     }
 }
 
-/// Chooses a folder: in the page, if the web view can, otherwise in a dialogue of the system.
+/// Chooses a folder: in a dialogue that the shell opens, where there is one, otherwise in the page.
 #[component]
 fn ChooseFolder() -> impl IntoView {
     let (app, receiving) = (AppContext::current(), ClinicContext::current().receiving);
     let field = NodeRef::<html::Input>::new();
-    let can =
-        document().create_element("input").is_ok_and(|field| Reflect::has(&field, &"webkitdirectory".into()) == Ok(true));
-    if !can {
+    // The shell notes it in the page. The web view of Linux cannot be asked: its fields have the property for folders, and open a dialogue
+    // in which none can be chosen.
+    let by_shell = Reflect::get(&window(), &"systemChoosesFolders".into()).is_ok_and(|noted| noted == JsValue::TRUE);
+    if by_shell {
         return view! {
             <button type="button" disabled=app.busy on:click=move |_| receiving.choose_folder()>{app.text(Key::ChooseFolder)}</button>
         }

@@ -1,8 +1,9 @@
 //! Receiving a folder: what is in it and below it, what is refused, and how many of each.
 
-use crate::place::{Place, clinic};
+use crate::place::{BINARY, Place, ProgramOutput, clinic, surroundings};
 use serde_json::{Value, json};
 use std::fs;
+use std::process::Command;
 
 /// A folder with a summary, the same below it, a file that is none, and one that is left alone.
 fn brought(place: &Place) {
@@ -33,6 +34,22 @@ fn a_folder_is_received_with_what_is_below_it_and_ends_with_counts() {
     fs::remove_file(place.path("brought/none.age")).expect("there");
     let said = place.run(&clinic(&["receive", "brought", "summary.age"]));
     assert_eq!((said.code, said.out.lines().last()), (Some(0), Some("New: 0 · known already: 3 · refused: 0")), "{said:?}");
+}
+
+/// On a terminal, which is here one of `script`, each file counts as soon as it is read: all of them may be read before one is taken in.
+#[test]
+fn who_looks_at_a_terminal_sees_how_many_files_were_read() {
+    let place = Place::prepared();
+    brought(&place);
+    let line = [&[BINARY][..], &clinic(&["receive", "brought"])].concat().join(" ");
+    let mut script = Command::new("script");
+    script.args(["--quiet", "--return", "--command", &line, "/dev/null"]).current_dir(place.path(""));
+    surroundings(&mut script, &place.path(""));
+    let said = ProgramOutput::of(script.output().expect("these tests need util-linux"));
+    let seen: Vec<&str> = said.out.split(['\r', '\n']).map(|part| part.trim_end_matches("\x1b[K")).collect();
+    let seen: Vec<&str> = seen.into_iter().filter(|part| part.contains("of 3")).collect();
+    let each = ["0 of 3 · read: 1", "0 of 3 · read: 2", "0 of 3 · read: 3", "3 of 3"];
+    assert_eq!((said.code, &seen[..]), (Some(1), &each[..]), "{said:?}");
 }
 
 #[test]
