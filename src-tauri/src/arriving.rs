@@ -30,8 +30,12 @@ pub struct Going {
     intake: Intake,
     /// What was gathered and not taken in yet.
     gathered: Incoming,
-    /// The files that were not read yet; `None` after the last.
+    /// The files that were not read yet; `None` if the page holds them.
     files: Option<Box<dyn Iterator<Item = Read> + Send>>,
+    /// Whether the page has files that it did not send yet.
+    more: bool,
+    /// Whether all files were gathered.
+    complete: bool,
     /// Files that were read.
     read: u32,
     /// Files that were done with.
@@ -83,7 +87,7 @@ impl Going {
         }
         for _ in 0..READ_AT_ONCE {
             let Some((file, bytes)) = self.files.as_mut().and_then(Iterator::next) else {
-                self.finish();
+                self.gather();
                 break;
             };
             self.read += 1;
@@ -98,15 +102,14 @@ impl Going {
         self
     }
 
-    /// Adds a part of the files that the window sends, to be taken in at once: the page holds the rest.
+    /// Adds a part of the files that the page sends, and says whether it was the last.
     pub fn add(mut self, files: impl IntoIterator<Item = Read>, last: bool) -> Going {
-        files.into_iter().for_each(|(file, bytes)| _ = self.intake.add(file, bytes));
-        if last {
-            self.finish();
-        } else {
-            self.gathered = self.intake.ready();
+        for (file, bytes) in files {
+            self.read += 1;
+            self.intake.add(file, bytes);
         }
-        self
+        self.more = !last;
+        self.read_on()
     }
 
     /// Takes a batch in, if enough was gathered.
@@ -118,27 +121,19 @@ impl Going {
         let waiting = count(self.intake.gathered() + self.gathered.len());
         // A picture may show several summaries.
         self.done = self.done.max(self.read.saturating_sub(waiting));
-        let last = (self.files.is_none() && self.gathered.is_empty()) || receipts.iter().any(Receipt::ends_receiving);
+        let last = (self.complete && self.gathered.is_empty()) || receipts.iter().any(Receipt::ends_receiving);
         let Going { read, done, of, passed_over, .. } = *self;
         Ok(Received { receipts, read, done, of, passed_over, last })
     }
 
-    /// Takes in all that was gathered.
-    ///
-    /// # Errors
-    /// As for [`receiving::take_in`].
-    pub fn take_all_in(&mut self, folder: &mut DataFolder, moment: &Moment) -> ActionResult<Vec<Receipt>> {
-        let mut receipts = receiving::take_in(folder, moment, &mut self.gathered)?;
-        while !self.gathered.is_empty() && !receipts.iter().any(Receipt::ends_receiving) {
-            receipts.extend(receiving::take_in(folder, moment, &mut self.gathered)?);
+    /// Gathers what is to be taken in: all of it once no more files come, otherwise as soon as it is enough.
+    fn gather(&mut self) {
+        if !self.more {
+            self.complete = true;
+            self.gathered = std::mem::take(&mut self.intake).finish();
+        } else if self.intake.is_full() {
+            self.gathered = self.intake.ready();
         }
-        Ok(receipts)
-    }
-
-    /// No more files come.
-    fn finish(&mut self) {
-        self.files = None;
-        self.gathered = std::mem::take(&mut self.intake).finish();
     }
 }
 
@@ -186,6 +181,23 @@ mod tests {
                 break assert_eq!((part.read, part.done, part.of), (FILES, FILES, FILES));
             }
         }
+    }
+
+    #[test]
+    fn files_that_the_page_sends_in_parts_are_gathered_and_taken_in_by_batches() {
+        let dir = tempfile::tempdir().expect("a temporary folder");
+        let (mut folder, moment, _) = begun(dir.path());
+        let mut going = Going::default();
+        for part in 1..=10 {
+            let file = |number: u32| (format!("{part}-{number}.age"), Ok(b"no summary".to_vec()));
+            going = going.add((0..FILES / 10).map(file), part == 10);
+            let told = going.take_in(&mut folder, &moment).expect("unlocked");
+            let receipts = if part == 10 { MAX_BATCH } else { 0 };
+            assert_eq!((told.read, told.receipts.len(), told.last), (part * FILES / 10, receipts, false));
+            assert_eq!(told.done as usize, receipts, "of part {part}");
+        }
+        let rest = going.read_on().take_in(&mut folder, &moment).expect("unlocked");
+        assert_eq!((rest.receipts.len(), rest.done, rest.last), (FILES as usize - MAX_BATCH, FILES, true));
     }
 
     #[test]

@@ -23,9 +23,9 @@ pub async fn receive(
     let add = move || Ok(going.add(action::from_window(args.files), args.last));
     let mut going = super::without_folder(add).await?;
     session.with(|folder, moment| {
-        let receipts = going.take_all_in(folder, moment)?;
-        arriving.go_on((!args.last).then_some(going));
-        Ok(receipts)
+        let received = going.take_in(folder, moment)?;
+        arriving.go_on((!received.last).then_some(going));
+        Ok(received)
     })
 }
 

@@ -92,7 +92,8 @@ fn whoever_stops_is_told_what_was_not_touched_and_can_go_on() {
     assert_eq!(seen, json!(["0 of 201", "Receive summaries"]));
     let said = clinic.text();
     let number = |before: &str| -> usize {
-        let rest = said.split(before).nth(1).unwrap_or_else(|| panic!("no {before:?} in {said}"));
+        // A count of what was done is there only if anything was done.
+        let rest = said.split(before).nth(1).unwrap_or_default();
         rest.split(|sign: char| !sign.is_ascii_digit()).next().and_then(|digits| digits.parse().ok()).unwrap_or_default()
     };
     assert_eq!(number("New: ") + number("refused: ") + number("Stopped. "), files.len(), "{said}");

@@ -35,14 +35,14 @@ pub struct ReceiveRequest {
     pub last: bool,
 }
 
-/// Which part of the files that were dropped, or of a chosen folder, is to be received.
+/// Which part of the files that were dropped, or of a chosen folder, is to be received. Of files that the page has sent, it is the next one.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 pub struct NamedRequest {
     /// Whether it is the first part; otherwise the next one.
     pub first: bool,
 }
 
-/// What was done with a part of the files that were dropped, or of a chosen folder: some were read, or some that were read were taken in.
+/// What was done with a part of the files: some were read, or some that were read were taken in.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Received {
     /// A receipt for each summary that was taken in.

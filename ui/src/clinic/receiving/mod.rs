@@ -153,22 +153,28 @@ impl Receiving {
         self.progress.set(None);
     }
 
-    /// Sends the files that were chosen in the page, a part after the other.
+    /// Sends the files that were chosen in the page, a part after the other, and lets the shell receive what it gathered of them.
     async fn parts(self, files: Chosen, locks: u32) -> Result<(), Failure> {
-        let (of, mut parts, mut first) = (files.of(), Parts::of(files.files), true);
+        let (of, mut parts, mut first, mut unread) = (files.of(), Parts::of(files.files), true, 0);
         self.report.update(|report| report.passed_over += files.passed_over);
         let before = self.report.with_untracked(Report::told);
         loop {
-            let (files, refused) = parts.next().await;
-            let last = parts.is_over();
-            let mut receipts = invoke::call::<Receive>(&ReceiveRequest { files, first, last }).await?;
+            let (received, refused) = if first || !parts.is_over() {
+                let (files, refused) = parts.next().await;
+                let request = ReceiveRequest { files, first, last: parts.is_over() };
+                (invoke::call::<Receive>(&request).await?, refused)
+            } else {
+                (invoke::call::<ReceiveNamed>(&NamedRequest { first }).await?, Vec::new())
+            };
+            let Received { mut receipts, done, last, .. } = received;
+            unread += u32::try_from(refused.len()).unwrap_or(u32::MAX);
             receipts.extend(refused);
             first = false;
-            if !self.told(receipts, Progress { read: parts.done, done: parts.done, of }, last, before, locks) {
-                break;
+            let progress = Progress { read: parts.done, done: done.saturating_add(unread), of };
+            if !self.told(receipts, progress, last, before, locks) {
+                return if last { Ok(()) } else { invoke::call::<StopReceiving>(&()).await };
             }
         }
-        if parts.is_over() { Ok(()) } else { invoke::call::<StopReceiving>(&()).await }
     }
 
     /// Lets the shell receive what was dropped or chosen there, a part after the other.
