@@ -8,6 +8,8 @@ use crate::plan::{Item, Plan};
 use crate::slots::{Slot, own_day};
 use crate::suspension::{self, InForce, Sign, SignKind};
 use crate::time::{DayNumber, Stamp};
+use chrono::NaiveDate;
+use std::collections::BTreeMap;
 
 impl History {
     /// What this log's alarms suspend at `now`, unless `plan` clears them; the places are those in [`History::alarms`].
@@ -21,9 +23,28 @@ impl History {
         if self.alarms.is_empty() { Vec::new() } else { suspension::in_force(&self.signs(plan, None), None) }
     }
 
-    /// By how many levels `item` is eased after near falls in it.
+    /// By how many levels `item` is eased after near falls in it: those that `plan` does not clear, and of no day before a card was
+    /// issued that gave it another level than the card before. Whoever issued that card had decided on the level.
     pub fn eased(&self, plan: &Plan, item: ItemId) -> usize {
-        if self.alarms.is_empty() { 0 } else { suspension::eased(&self.signs(plan, None), item) }
+        if self.alarms.is_empty() {
+            return 0;
+        }
+        let mut signs = self.signs(plan, None);
+        let decided = self.levels_decided.get(&item);
+        let decided = decided.map(|issued| issued.signed_duration_since(NaiveDate::default()).num_days());
+        signs.retain(|sign| decided.is_none_or(|decided| sign.day >= decided));
+        suspension::eased(&signs, item)
+    }
+
+    /// Notes when the last card was issued that gave an item another level than the card before: see [`History::eased`].
+    pub fn note_levels(&mut self, revisions: &BTreeMap<u16, Plan>) {
+        for (before, plan) in revisions.values().zip(revisions.values().skip(1)) {
+            for item in &plan.prescription.items {
+                if before.item(item.id).is_some_and(|before| before.rung != item.rung) {
+                    self.levels_decided.insert(item.id, plan.header.issued);
+                }
+            }
+        }
     }
 
     /// The alarms that `plan` does not clear, with their places in [`History::alarms`].

@@ -78,6 +78,8 @@ pub struct History {
     extra: BTreeSet<(ItemId, i64, RunId)>,
     /// When the card was taken that brought each item of which the patient chooses the days, by the day from which they count.
     begun: BTreeMap<(ItemId, NaiveDate), Stamp>,
+    /// The day on which the last card was issued that gave an item another level than the card before.
+    levels_decided: BTreeMap<ItemId, NaiveDate>,
     /// The last run of each item, so that an item that was never done is not looked for in a whole year.
     last: BTreeMap<ItemId, RunId>,
     /// What the motion sensor measured, by run and by the trial's place in the run, from 0.

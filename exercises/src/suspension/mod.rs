@@ -171,7 +171,8 @@ pub fn blocking<'a>(all: &'a [InForce], item: &Item, plan: &Plan, catalogue: &Ca
     all.iter().filter(|one| one.suspends.reaches(item, plan, catalogue)).min_by_key(|one| one.trouble.rank())
 }
 
-/// By how many levels `item` is eased at home: one for each day with a near fall in it, until the card says otherwise.
+/// By how many levels `item` is eased at home: one for each day with a near fall in it. Which near falls no longer count is for the
+/// caller to leave out: see [`crate::history::History::eased`].
 pub fn eased(signs: &[Sign], item: ItemId) -> usize {
     let near_falls = signs.iter().filter(|sign| sign.is_alarm(Trouble::NearlyFell) && sign.item == Some(item));
     near_falls.map(|sign| sign.day).collect::<BTreeSet<_>>().len()

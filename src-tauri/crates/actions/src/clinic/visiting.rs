@@ -4,7 +4,7 @@ use super::rows::{self, Patient};
 use super::{clinicians, drafting, lock, sealed};
 use crate::{ActionResult, DataFolder, Moment, refuse};
 use exercises::draft::PatientFacts;
-use exercises::visit::{Finding, MAX_ENTRIES, TakenBack, Visit, VisitEntry, taken_back, visits};
+use exercises::visit::{Finding, MAX_ENTRIES, TakenBack, Visit, VisitEntry, last_screening, taken_back, visits};
 use store::{StoreError, table};
 use wire::Failure;
 use wire::visiting::{NoteRequest, VisitPage};
@@ -26,8 +26,8 @@ pub fn page(folder: &DataFolder, moment: &Moment, code: &str) -> ActionResult<Vi
     })
 }
 
-/// Notes a finding of today, corrects one, or takes one back. A correction belongs to the day of what it corrects. What a screening says holds
-/// for the next plans too.
+/// Notes a finding of today, corrects one, or takes one back. A correction belongs to the day of what it corrects. What the newest
+/// screening says holds for the next plans too; a correction of an older one changes nothing but that one.
 ///
 /// # Errors
 /// [`Failure::VisitUnfit`] with what is wrong with it; [`Failure::VisitChanged`] if what is to be corrected was corrected already;
@@ -62,7 +62,9 @@ pub fn note(folder: &mut DataFolder, moment: &Moment, request: &NoteRequest) -> 
             })
         })?;
         match &request.finding {
-            Some(Finding::Screening(screening)) => {
+            Some(Finding::Screening(screening))
+                if last_screening(&visits(&before)).is_none_or(|(newest, _)| newest <= day) =>
+            {
                 let facts = PatientFacts { flags: screening.flags.clone(), lacks: patient.facts.lacks.clone() };
                 drafting::put_facts(folder, &patient.code, &facts)
             }

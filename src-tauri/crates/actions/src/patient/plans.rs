@@ -274,6 +274,7 @@ fn followed(folder: &DataFolder, mut cards: Vec<&OpenedCard>, log: &Log, now: Op
     let issued = revisions.iter().map(|(revision, plan)| (*revision, plan.header.issued)).collect();
     let mut history = History::fold_known(log, newest.plan.header.id, Known { issued, now });
     history.note_beginnings(&revisions);
+    history.note_levels(&revisions);
     // Of a card that was taken while the clock was wrong the log knows better.
     let logged = history.taken.iter().find(|taken| taken.revision == newest.plan.header.revision);
     let logged = logged.filter(|taken| history.wrong_clock.mark(taken.n).is_some()).map(|taken| taken.at);

@@ -1,6 +1,7 @@
 //! Answers that are taken back, and what alarms pause and make easier until a card or the person says otherwise.
 
 use crate::people::{Patient, at, clinic, example, issue};
+use actions::DataFolder;
 use actions::clinic::{receiving, reviewing};
 use actions::patient::{answering, plans, running, sealing, taking, today};
 use exercises::alarm::{Circumstance, ClearedAlarm, Trouble};
@@ -161,9 +162,9 @@ fn with_a_warning_sign_only_a_card_ends_what_an_illness_pauses() {
 }
 
 /// A patient who stands on a folded towel from the beginning, which thirty seconds on the floor on two days allow.
-fn on_a_towel() -> Patient {
+fn at_level(level: &str) -> Prescription {
     let mut plan: Prescription = example();
-    plan.items[1].rung = Some(RungId::new("towel-open").expect("an id"));
+    plan.items[1].rung = Some(RungId::new(level).expect("an id"));
     let mut left = *plan.baselines.iter().find(|one| one.leg == BodySide::Left).expect("the example has one");
     (left.tenths, left.capped) = (300, true);
     plan.baselines.retain(|one| one.leg != BodySide::Left);
@@ -171,11 +172,22 @@ fn on_a_towel() -> Patient {
         left.taken = Some(at("11-25T08:00").now.date() - chrono::Duration::days(days));
         plan.baselines.push(left);
     }
-    let mut patient = Patient::without_card();
-    let text = issue(&mut clinic(patient.dir.path()), &at("11-25T08:00"), plan, &patient.dir.path().join("card"));
+    plan
+}
+
+/// The patient takes a card that the clinic has just issued.
+fn take_next(patient: &mut Patient, folder: &mut DataFolder, moment: &str, plan: Prescription) {
+    let out = patient.dir.path().join(moment.replace(':', "-"));
+    let text = issue(folder, &at(moment), plan, &out);
     let request = TakeCardRequest { source: CardSource::Text(text), agreed: Vec::new() };
-    taking::take(&mut patient.folder, &at("11-25T08:40"), &request).expect("a valid card");
+    taking::take(&mut patient.folder, &at(moment), &request).expect("a valid card");
     patient.plan = plans::one(&patient.folder, None).expect("taken").plan().header.id;
+}
+
+fn on_a_towel() -> Patient {
+    let mut patient = Patient::without_card();
+    let mut folder = clinic(patient.dir.path());
+    take_next(&mut patient, &mut folder, "11-25T08:00", at_level("towel-open"));
     patient
 }
 
@@ -210,6 +222,24 @@ fn a_near_fall_at_the_easiest_level_leaves_it_with_a_hand_on_the_support() {
     assert_eq!(page.alarms.iter().filter_map(|one| one.suspends).collect::<Vec<_>>(), [Suspends::Standing]);
     let refused = begin(&mut patient, "11-26T19:31", BALANCE).err();
     assert_eq!(refused, Some(Failure::Paused(Trouble::NearlyFell)), "the second within a week");
+}
+
+#[test]
+fn after_a_near_fall_a_card_with_another_level_is_followed_and_one_with_the_same_level_stays_eased() {
+    let mut patient = Patient::without_card();
+    let mut folder = clinic(patient.dir.path());
+    take_next(&mut patient, &mut folder, "11-25T08:00", at_level("towel-open"));
+    raise(&mut patient, "11-27T08:55", Trouble::NearlyFell, Some(BALANCE), &[]);
+    let next = |level: &str| Prescription { confirmed: None, ..at_level(level) };
+    take_next(&mut patient, &mut folder, "12-02T08:00", next("towel-open"));
+    let same = begin(&mut patient, "12-02T19:31", BALANCE).expect("nothing pauses it");
+    assert_eq!((level(&same).as_deref(), same.hand_on_support), (Some("firm-open"), true), "nothing else was decided");
+    take_next(&mut patient, &mut folder, "12-04T08:00", next("firm-open"));
+    let other = begin(&mut patient, "12-04T19:31", BALANCE).expect("nothing pauses it");
+    assert_eq!((level(&other).as_deref(), other.hand_on_support), (Some("firm-open"), false), "as the card has it");
+    raise(&mut patient, "12-04T19:40", Trouble::NearlyFell, Some(BALANCE), &[]);
+    let again = begin(&mut patient.restarted(), "12-05T19:31", BALANCE).expect("nothing pauses it");
+    assert!(again.hand_on_support, "nobody knew of this one when the card was issued");
 }
 
 #[test]

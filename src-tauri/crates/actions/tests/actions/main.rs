@@ -34,4 +34,5 @@ mod sealed_rows;
 mod sets;
 mod stepping;
 mod taking;
+mod visiting;
 mod wrong_clock;

@@ -8,7 +8,7 @@ use exercises::visit::{Finding, Visit, last_screening};
 use words::Key;
 use words::review::{ReviewQuestion, upper};
 
-/// Largest number of ratings of one complaint that are listed.
+/// Most findings of one visit in a report of one or two pages. How many more there are is said.
 const MOST_LINES: usize = 12;
 
 impl Making<'_> {
@@ -117,7 +117,9 @@ impl Making<'_> {
         let found = visit.found.iter().filter(|found| !matches!(found.finding, Finding::Overridden(_)));
         let found = found.map(|found| words.found(visits, visit, found));
         let mut lines: Vec<String> = words.noted_by(visit).into_iter().chain(found).collect();
+        let more = lines.len().saturating_sub(most);
         lines.truncate(most);
+        lines.extend((more > 0).then(|| words.report_more_found(more)));
         self.chapter(&words.report_found_on(&words.date(visit.day)), &lines);
     }
 

@@ -192,17 +192,30 @@ fn who_was_treated_and_has_no_plan_is_told_of_with_every_visit() {
     }
 }
 
+fn note(n: u32) -> Found {
+    let finding = Finding::Note(format!("Note number {n}."));
+    Found { n, first: n, finding, corrected: false, by: None, corrected_by: None }
+}
+
+#[test]
+fn a_report_on_a_plan_says_how_many_findings_of_the_last_visit_it_leaves_out() {
+    let (plan, page, mut visits) = patient("K17", "Practice by the Mill");
+    for (findings, more) in [(12, None), (13, Some("1 more finding is in")), (30, Some("18 more findings are in"))] {
+        visits.visits[0].found = (1..=findings).map(note).collect();
+        let printed = report(&facts(&plan, &page, &visits), Paper::A4, Words::new(Locale::En)).expect("a report");
+        let text = squeezed(&read::text(&printed));
+        assert!((1..=12).all(|n| text.contains(&format!("Notenumber{n}."))), "{text}");
+        assert!(!text.contains("Notenumber13."), "{text}");
+        match more {
+            None => assert!(!text.contains("morefinding"), "{text}"),
+            Some(more) => assert!(text.contains(&squeezed(more)), "{more} is missing in {text}"),
+        }
+    }
+}
+
 #[test]
 fn a_long_course_of_visits_goes_on_to_more_pages_and_loses_none() {
     let (page, mut visits) = treated("K18");
-    let note = |n: u32| Found {
-        n,
-        first: n,
-        finding: Finding::Note(format!("Note number {n}.")),
-        corrected: false,
-        by: None,
-        corrected_by: None,
-    };
     visits.visits =
         (0..10).map(|n| Visit { day: day(u64::from(30 - n)), found: (n * 20..n * 20 + 20).map(note).collect() }).collect();
     let sender = Sender { clinic: "Practice by the Mill", phone: None };

@@ -110,6 +110,11 @@ report-measured-at-home = Measured at home
 # $n (Number)
 report-times = { $what } ({ $n })
 report-found-on = Found at the visit on { $date }
+# After the first findings of a visit.
+report-more-found = { $n ->
+        [one] { $n } more finding is in the clinic’s data.
+       *[other] { $n } more findings are in the clinic’s data.
+    }
 # What changed with the plan that was issued on that day.
 report-decided-on = Decided on { $date }, and in the plan since
 report-proposed = Proposed by the program, and decided

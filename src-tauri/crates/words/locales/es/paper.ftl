@@ -76,6 +76,10 @@ report-pain = Dolor y actividades, de 0 a 10
 report-measured-at-home = Medido en casa
 report-times = { $what } ({ $n })
 report-found-on = Hallazgos de la visita del { $date }
+report-more-found = { $n ->
+       [one] Hay { $n } hallazgo más en los datos de la clínica.
+      *[other] Hay { $n } hallazgos más en los datos de la clínica.
+    }
 report-decided-on = Decidido el { $date }, y en el plan desde entonces
 report-proposed = Propuesto por el programa, y decidido
 report-decided = El profesional no siguió «{ $advice }»: { $reason }
