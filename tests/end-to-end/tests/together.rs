@@ -72,7 +72,7 @@ fn in_two_minutes_a_visit_ends_in_a_plan_that_both_have_seen() {
     let desktop = Desktop::new();
     let clinic = looked_at_together(&desktop);
     clinic.see("In the last 14 days you did 42 of 140 sessions in full. Most of it did not get done.");
-    clinic.see("Neck, left: 6 of 10 in the morning at first, 2 lately. That is clearly better.");
+    clinic.see("Neck, left: pain 6 of 10 in the morning at first, 2 lately. That is clearly better.");
     clinic.see("Nothing else can be compared yet.");
     clinic.see("“no time, or could not get away”, 14 times");
     clinic.see("As until now. A full day: 10 sessions");

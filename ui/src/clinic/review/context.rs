@@ -52,10 +52,8 @@ impl ReviewContext {
         self.page(|page| {
             let item = page.plan.as_ref()?.item(id)?;
             let exercise = page.exercises.iter().find(|exercise| exercise.id == item.exercise);
-            let level = exercise.and_then(|exercise| self.words.rung_of(item, exercise));
-            let parts = [level, Some(self.words.dose_prescribed(item)), Some(self.words.due(item))];
-            let parts: Vec<String> = parts.into_iter().flatten().collect();
-            Some(self.words.review_in_force(&self.words.semicolons(&parts)))
+            let lately = page.review.iter().flat_map(|review| &review.items).find(|one| one.item == id);
+            Some(self.words.in_force(item, exercise, lately))
         })
     }
 

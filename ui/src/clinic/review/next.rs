@@ -16,11 +16,13 @@ use super::reason_asked::ReasonAsked;
 pub fn Next() -> impl IntoView {
     let context = ReviewContext::current();
     let all = context.read(|review, _| review.items.clone()).unwrap_or_default();
+    let at_once = context.read(|review, names| context.words.steps_at_once(review, names)).unwrap_or_default();
     let none = all.is_empty().then(|| view! { <p class="soft">{context.words.unanswered(ReviewQuestion::Next)}</p> });
     view! {
         <section class="next">
             <h2>{context.question(ReviewQuestion::Next)}<span class="small soft">" "{context.words.proposals_only()}</span></h2>
             {none}
+            {at_once.into_iter().map(|said| view! { <p class="soft">{said}</p> }).collect_view()}
             <ul>{all.into_iter().map(|one| view! { <One suggestion=one/> }).collect_view()}</ul>
         </section>
     }

@@ -1,6 +1,5 @@
 //! One exercise with its options.
 
-use exercises::id::ItemId;
 use exercises::log::Barrier;
 use exercises::score::Score;
 use exercises::suggest::{Ask, Proposal, Suggestion};
@@ -19,9 +18,9 @@ use crate::shared::figure::Figure;
 pub fn ItemOptions(suggestion: Suggestion, page: StoredValue<ReviewPage>) -> impl IntoView {
     let editor = PlanEditor::current();
     let words = editor.words();
-    let id = suggestion.item;
     let (pain, reason) = (RwSignal::new(None::<Score>), RwSignal::new(None::<Barrier>));
     let asked = suggestion.ask.clone();
+    let (name, now, drawing) = known(editor, &suggestion);
     let proposal = Memo::new(move |_| {
         let known = pain.get().and_then(|score| with_pain(page, &suggestion, score)).unwrap_or_else(|| suggestion.clone());
         reason.get().map_or(known.clone(), |reason| known.with_reason(reason))
@@ -36,7 +35,6 @@ pub fn ItemOptions(suggestion: Suggestion, page: StoredValue<ReviewPage>) -> imp
         Ask::Pain => view! { <PainAsked words given=pain/> }.into_any(),
         Ask::Reason => view! { <ReasonAsked words given=reason/> }.into_any(),
     });
-    let (name, now, drawing) = known(editor, id);
     let heading = name.clone();
     view! {
         <li class="sheet">
@@ -53,16 +51,12 @@ pub fn ItemOptions(suggestion: Suggestion, page: StoredValue<ReviewPage>) -> imp
 }
 
 /// The name of an item, how it is done now, and its figure.
-fn known(editor: PlanEditor, id: ItemId) -> (Option<String>, Option<String>, Option<impl IntoView + use<>>) {
+fn known(editor: PlanEditor, suggestion: &Suggestion) -> (Option<String>, Option<String>, Option<impl IntoView + use<>>) {
     let words = editor.words();
-    let carried = editor.carried.with_value(|items| items.iter().find(|item| item.id == id).cloned());
+    let carried = editor.carried.with_value(|items| items.iter().find(|item| item.id == suggestion.item).cloned());
     let exercise = carried.as_ref().and_then(|item| editor.exercise(&item.exercise));
     let name = exercise.as_ref().and_then(|exercise| exercise.text(words.lang())).map(|text| text.name.clone());
-    let now = carried.as_ref().map(|item| {
-        let level = exercise.as_ref().and_then(|exercise| words.rung_of(item, exercise));
-        let parts = [level, Some(words.dose_prescribed(item)), Some(words.due(item))];
-        words.review_in_force(&words.semicolons(&parts.into_iter().flatten().collect::<Vec<_>>()))
-    });
+    let now = carried.as_ref().map(|item| words.in_force(item, exercise.as_ref(), Some(suggestion)));
     let rung = carried.and_then(|item| item.rung);
     let drawing = exercise.map(|exercise| {
         let drawing = exercise.level(rung.as_ref()).figure();

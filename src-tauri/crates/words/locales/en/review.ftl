@@ -11,7 +11,7 @@ review-question-activities = Activities, 0 (cannot do) to 10 (as before)
 review-question-barriers = What got in the way
 review-question-next = What next
 review-notes = Patient's notes
-review-no-alarm = No alarm was raised.
+review-no-alarm = The patient raised no alarm.
 review-no-barrier = No reason was given.
 review-no-complaint = The plan names no complaint, so pain was not asked about.
 review-no-balance = No balance was measured.
@@ -102,6 +102,11 @@ review-some-complaint = complaint { $n }
 # $n (Number)
 review-some-activity = activity { $n }
 review-no-longer = no longer in the plan
+# $complaint: "Outer hip, right". $n is 2 or more.
+review-steps-at-once = { $n ->
+        [one] { $complaint }: { $n } exercise for it goes a step forward.
+       *[other] { $complaint }: { $n } exercises for it go a step forward at once. Should it get worse, nobody can tell by which.
+    }
 review-proposals-only = Proposals follow fixed rules and use what was recorded. You decide.
 # A button beside a proposal, and beside an alarm. Pressed means that it is in the draft of the next plan.
 review-into-next-plan = Put it into the next plan
@@ -112,6 +117,8 @@ review-cleared-in-next-plan = Talked about it: cleared in the next plan
 review-not-answered = not answered
 # Below an exercise: its dose, level and times in the plan in force.
 review-in-force = Now: { $list }
+# After it, where the level was changed at home.
+review-level-at-home = At home lately: { $level }
 # $list: dates.
 review-plan-changes = Plan changed on { $list } (vertical lines in the charts).
 # The headings of the line at the top of the review.
@@ -614,7 +621,8 @@ review-why-given = { $n ->
        *[other] Most frequent reason, given { $n } times: { $reason }.
     }
 review-why-none-given = No reason was given.
-review-why-target-met = The target was met in full on { $first } and on { $second }.
+# Of each day its last session counts.
+review-why-target-met = The last session on { $first } and on { $second } met its target in full.
 # $most (Number)
 review-why-low-pain = { $n ->
         [one] Pain while doing it was { $most }, rated once.
@@ -627,7 +635,7 @@ review-why-few-sessions = { $n ->
         [one] Sessions on { $n } day since the last change; three days are needed.
        *[other] Sessions on { $n } days since the last change; three days are needed.
     }
-review-why-not-met = A step needs the target met in full on the last two days with a session.
+review-why-not-met = A step needs the last session on each of the last two days to meet its target in full.
 # $score (Number)
 review-why-too-painful-for-a-step = Pain while doing it was { $score }: acceptable, but a step needs 3 or less.
 review-why-pain-worse = The pain that it is meant to help has become worse.

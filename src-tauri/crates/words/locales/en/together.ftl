@@ -21,12 +21,12 @@ together-little = Most of it did not get done.
 together-since = It became much less on { $date }.
 together-nothing-due = No session was due yet.
 # Pain in the morning. $name: a complaint; $base (Number), $now (Number)
-together-pain-better = { $name }: { $base } of 10 in the morning at first, { $now } lately. That is clearly better.
+together-pain-better = { $name }: pain { $base } of 10 in the morning at first, { $now } lately. That is clearly better.
 # $base (Number), $now (Number)
-together-pain-worse = { $name }: { $base } of 10 in the morning at first, { $now } lately. That is clearly worse.
+together-pain-worse = { $name }: pain { $base } of 10 in the morning at first, { $now } lately. That is clearly worse.
 # $base (Number), $now (Number)
-together-pain-same = { $name }: { $base } of 10 in the morning at first, { $now } lately. That is no clear change.
-together-pain-last = { $name }: last recorded on { $date }, so how it is now is not known.
+together-pain-same = { $name }: pain { $base } of 10 in the morning at first, { $now } lately. That is no clear change.
+together-pain-last = { $name }: pain was last recorded on { $date }, so how it is now is not known.
 together-pain-few = { $name }: too few mornings are recorded to compare.
 # An activity of the patient's own. $base (Number), $now (Number)
 together-activity-better = { $name }: { $base } of 10 at first, { $now } now, where 10 is as before. That is clearly better.

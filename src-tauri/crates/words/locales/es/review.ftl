@@ -12,7 +12,7 @@ review-question-activities = Actividades, de 0 (no puede) a 10 (como antes)
 review-question-barriers = Qué lo impidió
 review-question-next = Qué hacer ahora
 review-notes = Notas del paciente
-review-no-alarm = No hubo ninguna alarma.
+review-no-alarm = El paciente no dio ninguna alarma.
 review-no-barrier = No se indicó ningún motivo.
 review-no-complaint = El plan no incluye ninguna molestia, así que no se preguntó por el dolor.
 review-no-balance = No se midió el equilibrio.
@@ -97,6 +97,10 @@ review-some-item = ejercicio { $n }
 review-some-complaint = molestia { $n }
 review-some-activity = actividad { $n }
 review-no-longer = ya no está en el plan
+review-steps-at-once = { $n ->
+       [one] { $complaint }: { $n } ejercicio para ello sube un paso.
+      *[other] { $complaint }: { $n } ejercicios para ello suben un paso a la vez. Si empeora, no se sabrá por cuál.
+    }
 review-proposals-only = Las propuestas siguen reglas fijas y se basan en lo registrado. Usted decide.
 # Un botón junto a una propuesta y junto a una alarma. Pulsado significa que está en el borrador del plan siguiente.
 review-into-next-plan = Ponerla en el plan siguiente
@@ -107,6 +111,7 @@ review-cleared-in-next-plan = Hablado: resuelta en el plan siguiente
 review-not-answered = sin respuesta
 # Debajo de un ejercicio: su dosis, nivel y horas en el plan vigente.
 review-in-force = Ahora: { $list }
+review-level-at-home = En casa últimamente: { $level }
 # $list: fechas.
 review-plan-changes = Cambios de plan: { $list } (líneas verticales en los gráficos).
 # Los títulos de la línea de arriba.
@@ -514,7 +519,7 @@ review-why-given = { $n ->
       *[other] Motivo más frecuente, indicado { $n } veces: { $reason }.
     }
 review-why-none-given = No se indicó ningún motivo.
-review-why-target-met = Se alcanzó el objetivo por completo el { $first } y el { $second }.
+review-why-target-met = La última sesión del { $first } y la del { $second } alcanzaron su objetivo por completo.
 review-why-low-pain = { $n ->
        [one] El dolor al hacerlo fue { $most }, valorado una vez.
       *[other] El dolor al hacerlo fue { $most } como máximo, en { $n } valoraciones.
@@ -526,7 +531,7 @@ review-why-few-sessions = { $n ->
        [one] Sesiones en { $n } día desde el último cambio; hacen falta tres días.
       *[other] Sesiones en { $n } días desde el último cambio; hacen falta tres días.
     }
-review-why-not-met = Para progresar hace falta alcanzar el objetivo por completo en los dos últimos días con sesión.
+review-why-not-met = Para progresar hace falta que la última sesión de los dos últimos días con sesión alcance su objetivo por completo.
 review-why-too-painful-for-a-step = El dolor al hacerlo fue { $score }: aceptable, pero para progresar hace falta 3 o menos.
 review-why-pain-worse = El dolor que debía aliviar ha empeorado.
 review-why-flare-lately = El dolor fue claramente más alto hasta el { $date }, hace menos de siete días.

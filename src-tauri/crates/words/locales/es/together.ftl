@@ -21,12 +21,12 @@ together-little = La mayor parte quedó sin hacer.
 together-since = Pasó a ser mucho menos el { $date }.
 together-nothing-due = Aún no tocaba ninguna sesión.
 # Dolor por la mañana. $name: una molestia; $base (Number), $now (Number)
-together-pain-better = { $name }: { $base } de 10 por la mañana al principio, { $now } últimamente. Está claramente mejor.
+together-pain-better = { $name }: dolor { $base } de 10 por la mañana al principio, { $now } últimamente. Está claramente mejor.
 # $base (Number), $now (Number)
-together-pain-worse = { $name }: { $base } de 10 por la mañana al principio, { $now } últimamente. Está claramente peor.
+together-pain-worse = { $name }: dolor { $base } de 10 por la mañana al principio, { $now } últimamente. Está claramente peor.
 # $base (Number), $now (Number)
-together-pain-same = { $name }: { $base } de 10 por la mañana al principio, { $now } últimamente. No hay un cambio claro.
-together-pain-last = { $name }: se anotó por última vez el { $date }, así que no se sabe cómo está ahora.
+together-pain-same = { $name }: dolor { $base } de 10 por la mañana al principio, { $now } últimamente. No hay un cambio claro.
+together-pain-last = { $name }: el dolor se anotó por última vez el { $date }, así que no se sabe cómo está ahora.
 together-pain-few = { $name }: hay muy pocas mañanas anotadas para comparar.
 # Una actividad propia. $base (Number), $now (Number)
 together-activity-better = { $name }: { $base } de 10 al principio, { $now } ahora; 10 es como antes. Va claramente mejor.

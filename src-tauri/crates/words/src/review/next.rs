@@ -1,11 +1,16 @@
 //! What next: a proposal and its reasons.
 
 use super::Names;
+use crate::date::upper;
 use crate::{Key, Words};
 use chrono::NaiveDate;
 use exercises::catalogue::{Dose, Exercise, Quantity};
+use exercises::id::ComplaintId;
+use exercises::plan::Item;
+use exercises::review::Review;
 use exercises::suggest::{Ask, HalfOfDay, Hindrance, Proposal, Reason, Reduction, Step, Suggestion};
 use exercises::time::DayNumber;
+use std::collections::BTreeMap;
 
 /// Number of mornings that a reason names.
 const MORNINGS: usize = 3;
@@ -15,7 +20,7 @@ const MORNINGS: usize = 3;
 pub struct StepWords {
     /// "Progress to 15 seconds per hold".
     pub line: String,
-    /// "The target was met in full on 2 March and on 3 March." The most important reason comes first.
+    /// "The last session on 2 March and on 3 March met its target in full." The most important reason comes first.
     pub reasons: Vec<String>,
     /// What to ask before following the proposal: "Ask: how much does it hurt while doing it?"
     pub ask: Vec<String>,
@@ -37,6 +42,33 @@ impl Words {
             reasons: suggestion.reasons.iter().map(|reason| self.reason(reason, start)).collect(),
             ask: suggestion.ask.iter().map(|ask| self.ask(*ask).to_owned()).collect(),
         }
+    }
+
+    /// "Now: Cushion; 3 attempts …; every day, at 19:00": an item as the plan in force has it. Where it was done at another level lately,
+    /// "At home lately: Folded towel" follows.
+    pub fn in_force(self, item: &Item, exercise: Option<&Exercise>, lately: Option<&Suggestion>) -> String {
+        let level = |item: &Item| exercise.and_then(|exercise| self.rung_of(item, exercise));
+        let parts = [level(item), Some(self.dose_prescribed(item)), Some(self.due(item))];
+        let now = self.review_in_force(&self.semicolons(&parts.into_iter().flatten().collect::<Vec<_>>()));
+        let other = lately.filter(|lately| lately.rung != item.rung).map(|lately| lately.rung.clone());
+        let at_home = other.and_then(|rung| level(&Item { rung, ..item.clone() }));
+        match at_home {
+            Some(level) => self.as_sentences(&[now, self.review_level_at_home(&level)]),
+            None => now,
+        }
+    }
+
+    /// One sentence for each complaint for which several exercises are proposed to go a step forward: a later flare could be put down to
+    /// none of them.
+    pub fn steps_at_once(self, review: &Review, names: Names<'_>) -> Vec<String> {
+        let mut steps: BTreeMap<ComplaintId, usize> = BTreeMap::new();
+        for one in review.items.iter().filter(|one| matches!(one.proposal, Proposal::Progress(_))) {
+            if let Some(complaint) = names.find(one.item).and_then(|item| item.serves) {
+                *steps.entry(complaint).or_default() += 1;
+            }
+        }
+        let several = steps.into_iter().filter(|(_, steps)| *steps > 1);
+        several.map(|(complaint, steps)| self.review_steps_at_once(steps, &upper(&names.complaint(complaint)))).collect()
     }
 
     /// "Progress to 15 seconds per hold"; the name alone if nothing changes.

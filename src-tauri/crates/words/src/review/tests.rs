@@ -123,7 +123,7 @@ fn a_change_is_described_by_its_result() {
     let page = page();
     let line = |proposal| {
         let words = EN.suggestion(&suggestion(proposal, Vec::new()), Names::of(EN, &page), plan().header.start);
-        assert_eq!(words.reason(), "The target was met in full on 28 October and on 29 October.");
+        assert_eq!(words.reason(), "The last session on 28 October and on 29 October met its target in full.");
         words.line
     };
     let holds = Step::Change { quantity: Quantity::Repetitions, by: -1 };
@@ -148,12 +148,48 @@ fn a_change_is_described_by_its_result() {
 }
 
 #[test]
+fn another_level_than_that_of_the_card_is_named_beside_it() {
+    let (page, plan) = (page(), plan());
+    let item = &plan.prescription.items[0];
+    let exercise = page.exercises.iter().find(|exercise| exercise.id == item.exercise);
+    let lately = |rung| Suggestion { rung, ..suggestion(Proposal::Keep, Vec::new()) };
+    let as_on_the_card = EN.in_force(item, exercise, Some(&lately(item.rung.clone())));
+    assert_eq!(as_on_the_card, EN.in_force(item, exercise, None));
+    assert!(as_on_the_card.starts_with("Now: ") && !as_on_the_card.contains("At home"), "{as_on_the_card}");
+    let chair = exercises::catalogue::RungId::new("chair").expect("an id");
+    let other = EN.in_force(item, exercise, Some(&lately(Some(chair))));
+    assert!(other.ends_with(". At home lately: Back free."), "{other}");
+}
+
+#[test]
+fn two_steps_forward_for_one_complaint_are_named() {
+    let mut page = page();
+    let said =
+        |page: &wire::clinic::ReviewPage| EN.steps_at_once(page.review.as_ref().expect("a review"), Names::of(EN, page));
+    let forward = Proposal::Progress(Step::Change { quantity: Quantity::HoldSeconds, by: 5 });
+    let review = page.review.as_mut().expect("a review");
+    review.items.iter_mut().for_each(|one| one.proposal = forward.clone());
+    assert_eq!(review.items.len(), 2);
+    assert_eq!(said(&page), [""; 0], "one of them serves no complaint");
+    let complaint = page.plan.as_ref().expect("a plan").prescription.complaints[0].id;
+    page.plan.as_mut().expect("a plan").prescription.items.iter_mut().for_each(|item| item.serves = Some(complaint));
+    let at_once = "2 exercises for it go a step forward at once. Should it get worse, nobody can tell by which.";
+    assert_eq!(said(&page), [format!("Upper back, left: {at_once}")]);
+    page.review.as_mut().expect("a review").items[0].proposal = Proposal::Keep;
+    assert_eq!(said(&page), [""; 0]);
+}
+
+#[test]
 fn what_is_to_be_asked_follows_the_reasons() {
     let page = page();
     let step = Step::Change { quantity: Quantity::HoldSeconds, by: 5 };
     let open = suggestion(Proposal::Progress(step), vec![Ask::Pain]);
     let words = EN.suggestion(&open, Names::of(EN, &page), plan().header.start);
-    assert!(words.reason().ends_with("on 29 October. Ask: how much does it hurt while doing it?"), "{}", words.reason());
+    assert!(
+        words.reason().ends_with("met its target in full. Ask: how much does it hurt while doing it?"),
+        "{}",
+        words.reason()
+    );
 }
 
 #[test]

@@ -152,6 +152,7 @@ impl Words {
             page_text.line(2, &words.reason());
         }
         if !review.items.is_empty() {
+            self.steps_at_once(review, names).iter().for_each(|line| page_text.line(1, line));
             page_text.line(1, self.proposals_only());
         }
     }

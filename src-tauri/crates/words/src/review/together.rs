@@ -28,7 +28,7 @@ impl Words {
         let done = self.together_done(short.done, review.start);
         let progress = match short.progress {
             Some(Progress::Activity(series)) => self.together_activity(series, names),
-            Some(Progress::Stance(series)) => self.together_stance(series, names),
+            Some(Progress::Stance(series)) => self.together_stance(series, review, names),
             Some(Progress::Count(series)) => self.together_count(series, names),
             None if short.pain.is_some_and(|series| series.change.now.is_some()) => {
                 self.text(Key::TogetherNothingElse).to_owned()
@@ -92,9 +92,13 @@ impl Words {
         }
     }
 
-    fn together_stance(self, series: &StanceSeries, names: Names<'_>) -> String {
+    fn together_stance(self, series: &StanceSeries, review: &Review, names: Names<'_>) -> String {
         let exercise = names.exercise(&series.exercise);
         let name = series.leg.map_or(exercise.clone(), |leg| self.list_comma(&exercise, self.leg(leg)));
+        // Where there are times of another level, "at first" would read as if it were of that.
+        let others = review.balance.iter().any(|one| one.exercise == series.exercise && one.rung != series.rung);
+        let level = series.rung.as_ref().filter(|_| others).map(|rung| names.rung(&series.exercise, rung));
+        let name = level.map_or(name.clone(), |level| self.exercise_at_level(&name, &level));
         let Some((from, to)) = series.change.figures.map(|of| self.ends(series, &of)) else {
             return self.together_seconds_full(&name);
         };
