@@ -9,6 +9,7 @@ use actions::{ActionResult, DataFolder, Moment, platform};
 use serde_json::json;
 use std::path::Path;
 use wire::clinic::ReviewPage;
+use words::{Key, Words};
 
 /// What is to be shown or written.
 pub struct What<'a> {
@@ -56,7 +57,7 @@ fn shown(folder: &DataFolder, moment: &Moment, what: &What<'_>, as_json: bool, o
     let pages = codes.iter().map(|code| reviewing::page(folder, moment, code)).collect::<ActionResult<Vec<_>>>()?;
     let one = |page: &ReviewPage| match as_json {
         true => Ok(format!("{}\n", reviewing::json(page, &visiting::findings(folder, &page.code)?.0))),
-        false => Ok(format!("{}{}", out.words.review_text(page), to_clear(page))),
+        false => Ok(format!("{}{}", out.words.review_text(page), to_clear(page, out.words))),
     };
     let text = pages.iter().map(one).collect::<ActionResult<Vec<_>>>()?.join(if as_json { "" } else { "\n" });
     let Some(file) = what.file else {
@@ -72,9 +73,12 @@ fn saved(file: &Path, bytes: u64, out: &mut Out) -> Done {
     Ok(true)
 }
 
-/// The lines that a plan file needs to clear the open alarms, ready to be copied.
-fn to_clear(page: &ReviewPage) -> String {
+/// The line that a plan file needs to clear the open alarms, ready to be copied, and what it is for.
+fn to_clear(page: &ReviewPage, words: Words) -> String {
     let alarms = page.review.iter().flat_map(|review| &review.alarms).filter(|alarm| !alarm.cleared);
     let names: Vec<String> = alarms.map(|alarm| format!("\"{}\"", alarm.id)).collect();
-    if names.is_empty() { String::new() } else { format!("\nclear = [{}]\n", names.join(", ")) }
+    if names.is_empty() {
+        return String::new();
+    }
+    format!("\n{}\nclear = [{}]\n", words.text(Key::TerminalToClear), names.join(", "))
 }

@@ -74,3 +74,5 @@ server-with-token = Reviews are handed over to { $address } on this computer, wi
 server-without-token = Reviews are handed over to { $address } on this computer, without a token.
 # $added (Number), $known (Number): things that the server did not have, and had.
 record-handed-over = { $code }: handed over, { $added } entries new, { $known } replaced or unchanged
+# Before a line to be copied.
+terminal-to-clear = To clear these alarms with the next card, put this line into its plan file:

@@ -68,3 +68,4 @@ server-none = No hay ningún servidor configurado. No se entrega nada.
 server-with-token = Las revisiones se entregan a { $address } en este ordenador, con clave de acceso.
 server-without-token = Las revisiones se entregan a { $address } en este ordenador, sin clave de acceso.
 record-handed-over = { $code }: entregado, { $added } entradas nuevas, { $known } sustituidas o sin cambios
+terminal-to-clear = Para dar por resueltas estas alarmas con la próxima tarjeta, ponga esta línea en su archivo de plan:
