@@ -445,6 +445,13 @@ call-your-clinic = Your clinic’s number
 well-again = I am well again
 # Title of the page that says what will be paused before anything is recorded.
 before-recorded = Before this is recorded
+# On that page: what recording it does. Nothing is paused before.
+would-pause-plan = If you record it, all exercises and reminders are paused until your clinic gives you a new card.
+would-pause-until-well = If you record it, all exercises and reminders are paused until you say that you are well again.
+would-pause-standing = If you record it, everything that you do standing, and all balance exercises, are paused until your clinic gives you a new card. What you do sitting, kneeling or lying continues.
+would-pause-exercise = If you record it, this exercise is paused until your clinic gives you a new card. The others continue.
+would-ease = If you record it, nothing is paused. This exercise becomes one level easier until your next card.
+would-pause-nothing = If you record it, nothing is paused.
 record-it = Record it
 choose-what-applies = Choose everything that applies
 # Of a fall.
@@ -476,6 +483,10 @@ stay-down = Stay down until you feel steady. Then get up slowly, holding on to t
 # Shown before stay-down.
 fell-stay-and-call = If you hit your head, cannot get up, or something may be broken, stay where you are and call your local emergency number now.
 tell-clinic-fall = Contact your clinic before you practise balance again, even if nothing hurts.
+# After a near fall that pauses nothing; the exercise has become one level easier.
+near-fall-easier = No more balance practice today. After that, only at the easier level, with a hand on the support. If it happens again, stop and call your clinic.
+# After a near fall that pauses nothing, and was not during an exercise of the plan.
+near-fall-support = No more balance practice today. After that, only with a hand on the support. If it happens again, stop and call your clinic.
 sit-and-rest = Sit down and rest until you feel steady.
 stop-this-one = Stop this exercise. Rest in a comfortable position.
 contact-clinic = Contact your clinic before you do it again.

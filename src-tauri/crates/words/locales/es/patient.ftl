@@ -377,6 +377,13 @@ call-your-clinic = Teléfono de su clínica
 well-again = Ya estoy bien
 # Título de la página que dice qué se suspenderá antes de anotar nada.
 before-recorded = Antes de anotarlo
+# En esa página: lo que pasa si se anota. Antes no se suspende nada.
+would-pause-plan = Si lo anota, todos los ejercicios y los recordatorios quedan suspendidos hasta que su clínica le dé una tarjeta nueva.
+would-pause-until-well = Si lo anota, todos los ejercicios y los recordatorios quedan suspendidos hasta que usted indique que está bien otra vez.
+would-pause-standing = Si lo anota, todo lo que hace de pie y todos los ejercicios de equilibrio quedan suspendidos hasta que su clínica le dé una tarjeta nueva. Sigue lo que hace sentado, de rodillas o tumbado.
+would-pause-exercise = Si lo anota, este ejercicio queda suspendido hasta que su clínica le dé una tarjeta nueva. Los demás siguen.
+would-ease = Si lo anota, no se suspende nada. Este ejercicio baja un nivel hasta su próxima tarjeta.
+would-pause-nothing = Si lo anota, no se suspende nada.
 record-it = Anotarlo
 choose-what-applies = Marque todo lo que corresponda
 # De una caída.
@@ -408,6 +415,10 @@ stay-down = Si no es así, quédese en el suelo hasta que se sienta estable. Des
 # Va antes que stay-down.
 fell-stay-and-call = Si se golpeó la cabeza, no puede levantarse o puede tener algo roto, quédese donde está y llame ahora mismo al número de emergencias de su zona.
 tell-clinic-fall = Llame a su clínica antes de volver a hacer ejercicios de equilibrio, aunque no le duela nada.
+# Después de casi caerse, si no se suspende nada; el ejercicio ha bajado un nivel.
+near-fall-easier = Hoy no haga más ejercicios de equilibrio. Después, solo en el nivel más fácil y con una mano en el apoyo. Si se repite, pare y llame a su clínica.
+# Después de casi caerse, si no se suspende nada y no fue durante un ejercicio del plan.
+near-fall-support = Hoy no haga más ejercicios de equilibrio. Después, solo con una mano en el apoyo. Si se repite, pare y llame a su clínica.
 sit-and-rest = Siéntese y descanse hasta que se sienta estable.
 stop-this-one = Deje de hacer este ejercicio. Descanse en una postura cómoda.
 contact-clinic = Llame a su clínica antes de volver a hacerlo.
