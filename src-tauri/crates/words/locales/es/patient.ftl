@@ -296,19 +296,19 @@ any-touch-ends-attempt = Sujétese si lo necesita y luego toque la pantalla: as�
 any-key-goes-back = Tenga el apoyo al alcance. Pulse una tecla o toque la pantalla para volver atrás.
 any-key-ends-attempt = Sujétese si lo necesita y luego pulse cualquier tecla o toque la pantalla: así termina el intento.
 attempt-over = Intento terminado
-last-attempt = Último intento: { $s } s
-seconds-short = { $s } s
-seconds-target-reached = { $s } s, objetivo alcanzado
-seconds-or-more = { $s } s o más
+last-attempt = Último intento: { $s } s
+seconds-short = { $s } s
+seconds-target-reached = { $s } s, objetivo alcanzado
+seconds-or-more = { $s } s o más
 best-today = El mejor de hoy
 # En lugar de best-today si se preguntó después cuándo tocó el pie: un recuerdo no es una marca medida.
-longest-remembered = El más largo de hoy, según recuerda
+longest-remembered = El más largo, de memoria
 usual-today = Lo habitual en usted hoy
 usual-week = Lo habitual en usted, últimos 7 días
 usual-not-known = aún sin datos
 one-attempt-varies = Un solo intento dice poco: los tiempos varían de un día a otro. En el historial se ve cómo evolucionan.
-usual-and-target = lo habitual en usted esta semana: { $own } s; objetivo: { $aim } s
-target-only = objetivo: { $aim } s
+usual-and-target = lo habitual en usted esta semana: { $own } s; objetivo: { $aim } s
+target-only = objetivo: { $aim } s
 
 ## Paciente: el teléfono durante el equilibrio
 
@@ -335,8 +335,8 @@ ask-touched = ¿Tocó el suelo con el pie o se sujetó?
 ask-touched-else = ¿Tocó el suelo en otro momento o se sujetó?
 ask-touched-when = ¿Después de cuántos segundos, más o menos?
 not-sure = No lo sé
-not-certain = por confirmar: pudieron ser { $s } s
-not-certain-least = por confirmar: pudieron ser { $s } s o más
+not-certain = por confirmar: pudieron ser { $s } s
+not-certain-least = por confirmar: pudieron ser { $s } s o más
 sway-title = Balanceo
 sway-figures = Lo que midió el sensor
 # Cada uno va delante de su cifra: "de lado a lado 13,9 cm/s²".
@@ -511,6 +511,8 @@ done-count = { $n ->
     }
 # $k (Number), $n (Number), $partly (Number)
 done-count-partly = { $k } de { $n } hechas del todo, { $partly } en parte.
+# Debajo de los ejercicios, si uno nunca se hizo en este dispositivo aunque otros sí.
+record-other-device = Lo que hizo en otro dispositivo no se cuenta aquí.
 balance-title = Equilibrio
 pain-title = Dolor, de 0 a 10
 activities-title = Actividades, de 0 a 10
@@ -707,7 +709,7 @@ screen-lock-off = La ventana no pide ningún código.
 screen-lock-now = Bloquear ahora
 screen-lock-present = Su código actual
 screen-lock-end = Quitar el bloqueo
-screen-lock-forgotten = Un código olvidado se puede quitar en un terminal: carryover patient screen-lock --remove. No se pierde nada de lo registrado.
+screen-lock-forgotten = Si lo olvida, pregunte a la persona que se ocupa de este dispositivo; no se pierde nada.
 screen-locked-title = Bloqueado
 screen-locked-open = Abrir
 screen-locked-emergency = En una emergencia, llame al número de emergencias de su zona. Para eso no necesita Carryover.
