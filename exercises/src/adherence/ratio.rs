@@ -46,7 +46,13 @@ impl Shares {
 
     /// The level of the mean share.
     pub fn level(self) -> Level {
-        KofN::of(self.thousandths, self.n.saturating_mul(1000)).map_or(Level::Little, KofN::level)
+        self.of_whole().level()
+    }
+
+    /// The sum out of what was owed, both in thousandths of a slot.
+    pub fn of_whole(self) -> KofN {
+        let n = self.n.max(1).saturating_mul(1000);
+        KofN { k: self.thousandths.min(n), n }
     }
 
     /// The mean share, 0 to 1.

@@ -10,8 +10,8 @@ use chrono::NaiveDate;
 /// How a patient stands.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Standing {
-    /// [`super::Review::covered`].
-    pub covered: Option<(NaiveDate, NaiveDate)>,
+    /// The last day that any summary covers, whether anything was recorded on it or not: [`super::Review::until`].
+    pub until: NaiveDate,
     /// The number of [`super::Review::alarms`] that are not cleared.
     pub open_alarms: u16,
 }
@@ -20,10 +20,10 @@ pub struct Standing {
 pub fn standing<'a>(newest: &Plan, summaries: impl IntoIterator<Item = &'a Summary>) -> Option<Standing> {
     let of_plan = summaries.into_iter().filter(|summary| summary.plan == newest.header.id);
     let united = unite(of_plan)?;
-    let ends = united.seen.first().zip(united.seen.last());
+    let until = united.covered.last().copied().unwrap_or_default();
     let open = united.alarms.values().filter(|(_, alarm)| !clears(&united, newest, alarm));
     Some(Standing {
-        covered: ends.map(|(first, last)| (first.date(newest.header.start), last.date(newest.header.start))),
+        until: until.date(newest.header.start),
         open_alarms: at_most(open.count()),
     })
 }

@@ -23,6 +23,7 @@ pub fn Cautions(script: Box<RunScript>) -> impl IntoView {
     let (hand, cue) = (script.hand_on_support, script.item.note.clone());
     let with = words.done_with(&script.item).map(|with| view! { <p><strong>{with}</strong></p> });
     let limit = script.item.dose.kind().rules().asks_pain().then(|| words.stop_above(script.item.pain_limit));
+    let held = script.item.dose.is_kept();
     let (plan, run) = (script.plan, script.run.clone());
     let begin = move |_| {
         sounds::unlock();
@@ -41,7 +42,7 @@ pub fn Cautions(script: Box<RunScript>) -> impl IntoView {
             {hand.then(|| view! { <p><strong>{words.text(Key::HandOnSupport)}</strong></p> })}
             {with}
             {limit.map(|limit| view! { <p><strong>{limit}</strong></p> })}
-            <Figure drawing/>
+            <Figure drawing held/>
             <Steps texts needs change cue/>
         }
     });

@@ -19,14 +19,16 @@ const WAY_MS: f64 = 1_800.0;
 /// longer movement that starts by itself needs a way to stop it (WCAG 2.2, 2.2.2), and a page that is open all day should rest.
 const STAY_MS: f64 = 900.0;
 
-/// A figure. With `pose` it is held there (0 first, 1 last position). Without, it moves to its last position and back once, and
-/// again when it is touched, unless the person prefers no movement; with `rests` it moves only when touched. `mirrored` shows the
-/// other side, `set_up` where the phone is in a balance trial. The words beside it describe it, so it is hidden from screen readers.
+/// A figure. With `pose` it is held there (0 first, 1 last position). Without, it moves to its last position once, and again when it
+/// is touched, unless the person prefers no movement; with `rests` it moves only when touched. What is repeated is shown there and
+/// back. With `held` it stays in the last position, because what stands still is what a person copies. `mirrored` shows the other
+/// side, `set_up` where the phone is in a balance trial. The words beside it describe it, so it is hidden from screen readers.
 #[component]
 pub fn Figure(
     drawing: Drawing,
     #[prop(optional)] mirrored: bool,
     #[prop(optional)] rests: bool,
+    #[prop(optional)] held: bool,
     #[prop(optional, into)] pose: Option<Signal<f64>>,
     #[prop(optional, into)] set_up: Option<Signal<SetUp>>,
     #[prop(default = SIZE)] size: Size,
@@ -45,7 +47,7 @@ pub fn Figure(
     let moves = pose.is_none() && drawing.with_value(|drawing| drawing.poses.len() > 1) && !clock::is_still();
     Effect::new(move || {
         group.track();
-        draw(pose.map_or(if moves { 0.0 } else { 1.0 }, |pose| pose.get()));
+        draw(pose.map_or(if moves && !(held && rests) { 0.0 } else { 1.0 }, |pose| pose.get()));
     });
     let owner = Owner::current();
     let moving = StoredValue::new(false);
@@ -57,8 +59,8 @@ pub fn Figure(
         let begun = clock::steady_ms();
         let frame = move |at: f64| {
             let since = (at - begun).max(0.0);
-            draw(there_and_back(since));
-            let goes_on = since < 2.0 * WAY_MS + STAY_MS;
+            draw(if held { there(since) } else { there_and_back(since) });
+            let goes_on = since < if held { WAY_MS } else { 2.0 * WAY_MS + STAY_MS };
             moving.set_value(goes_on);
             goes_on
         };
@@ -77,11 +79,12 @@ pub fn Figure(
     }
 }
 
+/// The position of the figure at this time after the start, on the way there.
+fn there(since_ms: f64) -> f64 {
+    (since_ms / WAY_MS).min(1.0)
+}
+
 /// The position of the figure at this time after the start: there, a stay, and back.
 fn there_and_back(since_ms: f64) -> f64 {
-    if since_ms < WAY_MS + STAY_MS {
-        (since_ms / WAY_MS).min(1.0)
-    } else {
-        1.0 - ((since_ms - WAY_MS - STAY_MS) / WAY_MS).min(1.0)
-    }
+    if since_ms < WAY_MS + STAY_MS { there(since_ms) } else { 1.0 - ((since_ms - WAY_MS - STAY_MS) / WAY_MS).min(1.0) }
 }

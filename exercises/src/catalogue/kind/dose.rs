@@ -78,6 +78,11 @@ impl Dose {
         self.kind().rules().course(self).work.seconds() * 1000
     }
 
+    /// Whether its work keeps one position.
+    pub fn is_kept(&self) -> bool {
+        self.kind().rules().course(self).work.is_kept()
+    }
+
     /// Seconds of work on one side, without rests; for a balance exercise the most it can be.
     pub fn work_s(&self) -> u32 {
         u32::from(self.parts()) * self.kind().rules().course(self).work.seconds()
@@ -95,6 +100,19 @@ impl Dose {
 }
 
 impl PartWork {
+    /// Whether one position is kept: then a figure that stands still must show that one, because it is copied.
+    pub fn is_kept(self) -> bool {
+        match self {
+            PartWork::Hold { .. } | PartWork::Stretch { .. } | PartWork::Trial { .. } => true,
+            PartWork::Timer { moves, .. } => !moves,
+            PartWork::Movements { .. }
+            | PartWork::OwnPace { .. }
+            | PartWork::Tally { .. }
+            | PartWork::OnBeat { .. }
+            | PartWork::Breaths { .. } => false,
+        }
+    }
+
     /// Its length in seconds; for a trial the longest it can last, and for movements at one's own pace an estimate.
     pub fn seconds(self) -> u32 {
         match self {

@@ -130,6 +130,14 @@ fn a_part_comes_to_its_seconds_its_repetitions_or_one_trial() {
 }
 
 #[test]
+fn a_position_is_kept_in_holds_stretches_and_trials_and_not_in_what_moves() {
+    let stretch = Dose::Stretch { repetitions: 3, stretch_s: 30, rest_s: 10 };
+    assert_eq!([HOLD, BALANCE, stretch, Dose::Care { minutes: 10 }].map(|dose| dose.is_kept()), [true; 4]);
+    let moves = [REPS, Dose::Move { repetitions: 8 }, Dose::Go { minutes: 20, effort: 3 }, Dose::Count { seconds: 30 }];
+    assert_eq!(moves.map(|dose| dose.is_kept()), [false; 4]);
+}
+
+#[test]
 fn one_quantity_is_changed_and_nothing_that_a_dose_has_no_room_for() {
     assert_eq!(HOLD.with(Quantity::HoldSeconds, 15), Dose::Hold { repetitions: 3, hold_s: 15, rest_s: 10 });
     assert_eq!(HOLD.with(Quantity::Trials, 5), HOLD);

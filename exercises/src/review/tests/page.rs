@@ -58,8 +58,11 @@ fn alarms_newest_first_and_cleared_by_the_newest_card() {
     let told: Vec<(u16, bool)> = review.alarms.iter().map(|alarm| (alarm.day.0, alarm.cleared)).collect();
     assert_eq!(told, [(7, false), (4, false), (2, true)]);
     assert_eq!(review.alarms[0].date, start() + Duration::days(7));
-    let stands = Standing { covered: review.covered, open_alarms: 2 };
+    let stands = Standing { until: review.until.date(review.start), open_alarms: 2 };
     assert_eq!(standing(&newest, &[phone.clone(), desk]), Some(stands), "the list says the same");
+    let nothing_done = Summary { seen: Default::default(), ..phone.clone() };
+    let until = standing(&newest, &[nothing_done]).map(|standing| standing.until);
+    assert_eq!(until, Some(start() + Duration::days(9)), "that nothing was recorded is known");
     let other = Summary { plan: PlanId([9; 8]), ..phone };
     assert_eq!(standing(&newest, &[other]), None, "of another plan");
 }

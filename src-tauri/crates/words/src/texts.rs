@@ -166,7 +166,7 @@ mod tests {
         let (en, es) = (Words::new(Locale::En), Words::new(Locale::Es));
         assert_eq!((en.dose_reps(1), en.dose_reps(12)), ("1 repetition".into(), "12 repetitions".into()));
         assert_eq!(es.done_failed(1), es.done_failed(1_u8));
-        assert_eq!(en.seconds_short(Number::rounded(0.5, 1)), "0.5 s");
+        assert_eq!(en.seconds_short(Number::rounded(0.5, 1)), "0.5\u{a0}s");
     }
 
     #[test]

@@ -155,7 +155,7 @@ impl Words {
             Measured::Motion { .. } => self.visit_degrees(number),
             Measured::Grip => self.visit_kilograms(number),
             Measured::ChairRise => self.shown(number),
-            Measured::Stance { .. } => self.seconds_short(number),
+            Measured::Stance { .. } => self.visit_seconds(number),
             Measured::Other { unit, .. } if unit.is_empty() => self.shown(number),
             Measured::Other { unit, .. } => self.visit_unit(number, unit),
         }

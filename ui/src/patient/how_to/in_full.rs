@@ -20,9 +20,10 @@ pub fn InFull(
     let drawing =
         Memo::new(move |_| exercise.with(|exercise| item.with(|item| exercise.level(item.rung.as_ref()).figure())));
     let mirrored = Memo::new(move |_| item.with(|item| item.side == Side::Left));
+    let held = Memo::new(move |_| item.with(|item| item.dose.is_kept()));
     view! {
         {move || exercise.with(|exercise| item.with(|item| head(words.get(), item, exercise)))}
-        {move || view! { <Figure drawing=drawing.get() mirrored=mirrored.get()/> }}
+        {move || view! { <Figure drawing=drawing.get() mirrored=mirrored.get() held=held.get()/> }}
         {move || exercise.with(|exercise| item.with(|item| told(words.get(), item, exercise)))}
     }
 }

@@ -22,7 +22,7 @@ pub fn Offer(item: TodayItem, at: SlotRef, line: Option<String>) -> impl IntoVie
     let slot = at;
     let (plan, id, busy) = (item.plan, item.item.id, context.app.busy);
     let drawing = item.item.rung.as_ref().map_or_else(|| item.exercise.poses.clone(), |rung| item.exercise.figure(rung));
-    let mirrored = item.item.side == Side::Left;
+    let (mirrored, held) = (item.item.side == Side::Left, item.item.dose.is_kept());
     let put_off = move |_| context.app.request::<PutOff>(SlotRequest { plan, slot }, move |today| context.show(today));
     let did_it = move |_| context.app.request::<DidIt>(SlotRequest { plan, slot }, move |today| context.show(today));
     // If a change is offered as well, both buttons say what they start. What is done at once needs no more than one press.
@@ -54,7 +54,7 @@ pub fn Offer(item: TodayItem, at: SlotRef, line: Option<String>) -> impl IntoVie
                 {item.hand_on_support.then(|| view! { <p><strong>{words.text(Key::HandOnSupport)}</strong></p> })}
                 {line.map(|line| view! { <p class="brass" role="status">{line}</p> })}
             </div>
-            <div class="offer-figure"><Figure drawing mirrored rests=context.mark_moved(slot)/><DayLine/></div>
+            <div class="offer-figure"><Figure drawing mirrored held rests=context.mark_moved(slot)/><DayLine/></div>
             <div class="offer-buttons stack">
                 {step}
                 <button type="button" class="main" disabled=busy on:click=start>{begin}</button>

@@ -35,5 +35,13 @@ pub fn Strings(page: RecordPage, review: Review) -> impl IntoView {
         })
     });
     let items = items.collect_view();
-    view! { <section class="stack"><h2>{words.text(Key::DoneWhen)}</h2>{items}<Legend only=legend_entries(&review.days)/></section> }
+    let elsewhere = words.other_device_not_counted(&review).map(|said| view! { <p class="soft">{said}</p> });
+    view! {
+        <section class="stack">
+            <h2>{words.text(Key::DoneWhen)}</h2>
+            {items}
+            {elsewhere}
+            <Legend only=legend_entries(&review.days)/>
+        </section>
+    }
 }

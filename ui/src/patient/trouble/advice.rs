@@ -16,7 +16,9 @@ pub fn Advice(raised: Box<Raised>) -> impl IntoView {
     let context = PatientContext::current();
     let words = context.app.words();
     let trouble = raised.trouble;
-    let steps = words.what_to_do(trouble, &raised.circumstances).into_iter();
+    let alarm = alarm_of(context, &raised);
+    let steps = alarm.as_ref().and_then(|alarm| words.after_near_fall(alarm));
+    let steps = steps.unwrap_or_else(|| words.what_to_do(trouble, &raised.circumstances)).into_iter();
     let steps = steps.map(|step| view! { <li>{step}</li> }).collect_view();
     let above = raised
         .above
@@ -27,7 +29,6 @@ pub fn Advice(raised: Box<Raised>) -> impl IntoView {
         {above}
         <ol class="advice">{steps}</ol>
     };
-    let alarm = alarm_of(context, &raised);
     let rest = match trouble.is_urgent() {
         true => view! { <Urgent alarm/> }.into_any(),
         false => view! { <NotUrgent raised=*raised alarm/> }.into_any(),
@@ -57,7 +58,7 @@ fn Urgent(alarm: Option<TodayAlarm>) -> impl IntoView {
     let words = context.app.words();
     view! {
         <div class="small soft stack-2">
-            {alarm.map(|alarm| view! { <p>{words.paused(alarm.trouble, alarm.suspends, alarm.ends)}" "{words.text(Key::OnlyNewCardRestarts)}</p> })}
+            {alarm.map(|alarm| view! { <p>{words.paused(&alarm)}" "{words.text(Key::OnlyNewCardRestarts)}</p> })}
             <p>{words.text(Key::NoDiagnosis)}</p>
         </div>
         <button type="button" class="quiet" on:click=move |_| context.close()>{words.text(Key::Close)}</button>
@@ -75,7 +76,7 @@ fn NotUrgent(raised: Raised, alarm: Option<TodayAlarm>) -> impl IntoView {
         view! {
             <section class="sheet stack-2">
                 <h2>{words.text(Key::PausedTitle)}</h2>
-                <p>{words.paused(alarm.trouble, alarm.suspends, alarm.ends)}</p>
+                <p>{words.paused(&alarm)}</p>
                 {until_card.then(|| view! { <p>{words.text(Key::OnlyNewCardRestarts)}</p> })}
                 <p>{words.text(Key::NotedForVisit)}</p>
                 <p>{words.text(Key::OtherDeviceUnaware)}</p>

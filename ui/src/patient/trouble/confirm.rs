@@ -19,7 +19,7 @@ pub fn Confirm(
 ) -> impl IntoView {
     let context = PatientContext::current();
     let words = context.app.words();
-    let trouble = raised.trouble;
+    let (trouble, item) = (raised.trouble, raised.item);
     let chosen = RwSignal::new(BTreeSet::new());
     let suspends = context.today.with_untracked(|today| {
         let plan = raised.plan?;
@@ -28,7 +28,7 @@ pub fn Confirm(
     let lasting = move || chosen.with(|chosen: &BTreeSet<Circumstance>| chosen.contains(&Circumstance::SweatsOrWeightLoss));
     let paused = move || {
         let ends = if trouble == Trouble::Unwell && !lasting() { PauseEnd::WhenWell } else { PauseEnd::Card };
-        words.paused(trouble, suspends, ends)
+        words.would_pause(trouble, item, suspends, ends)
     };
     let asked = Circumstance::asked_after(trouble);
     let answers = asked.iter().map(|one| view! { <Answer of=*one chosen/> }).collect_view();

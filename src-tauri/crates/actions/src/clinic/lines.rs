@@ -126,7 +126,7 @@ pub(super) fn one<'s>(
         name: patient.name.clone(),
         plan: patient.newest().map(|card| (card.plan.header.revision, card.plan.prescription.review)),
         issued: patient.newest().map(|card| card.plan.header.issued),
-        covered_until: standing.as_ref().and_then(|standing| standing.covered).map(|(_, until)| until),
+        covered_until: standing.as_ref().map(|standing| standing.until),
         alarms: standing.map_or(0, |standing| standing.open_alarms),
         closed: in_force(closings).map(|closing| (closing.on, closing.reason)),
         damaged: false,

@@ -22,11 +22,11 @@ fn what_was_done_between_two_visits_is_on_the_clinicians_page() {
     // From the example: alarms, sessions done and skipped, pain, balance and ratings.
     for line in [
         "Nearly fell, on 26 November, during Stand on one leg, left.",
-        "Little, 5 of 18 sessions in full, 1 in part; together 32%.",
+        "Little, 5 of 18 sessions in full, 1 in part; together 33%.",
         "09:00 ●●",
         "10:00 ∝●",
         "11:00 .○",
-        "Held 176 of 540 seconds, 32%.",
+        "Held 176 of 540 seconds, 33%.",
         "6 of 6 attempts, 100%.",
         "19 of 20 repetitions, 95%.",
         "At the visit: 6 (25 November).",

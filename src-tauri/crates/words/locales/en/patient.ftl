@@ -353,25 +353,25 @@ any-key-goes-back = Keep the support within reach. Any key or a touch goes back.
 any-key-ends-attempt = Hold on to the support if you need to, then press any key or touch the screen. That ends the attempt.
 attempt-over = Attempt over
 # $s (Number)
-last-attempt = Last attempt: { $s } s
+last-attempt = Last attempt: { $s } s
 # $s (Number)
-seconds-short = { $s } s
+seconds-short = { $s } s
 # $s (Number)
-seconds-target-reached = { $s } s, target reached
+seconds-target-reached = { $s } s, target reached
 # $s (Number)
-seconds-or-more = { $s } s or more
+seconds-or-more = { $s } s or more
 # Three figures for each leg. "Your usual" is the median.
 best-today = Best today
 # Instead of best-today where the person was asked afterwards when the foot touched: a memory is not a measured best.
-longest-remembered = Longest today, as you remember it
+longest-remembered = Longest, from memory
 usual-today = Your usual today
 usual-week = Your usual, last 7 days
 usual-not-known = not known yet
 one-attempt-varies = One attempt says little, because times vary from day to day. Your record shows how they change.
 # $own (Number), $aim (Number)
-usual-and-target = your usual this week: { $own } s; target { $aim } s
+usual-and-target = your usual this week: { $own } s; target { $aim } s
 # $aim (Number)
-target-only = target { $aim } s
+target-only = target { $aim } s
 
 ## Patient: the phone during balance
 
@@ -399,9 +399,9 @@ ask-touched-else = Did it touch at another moment, or did you hold on?
 ask-touched-when = After about how many seconds?
 not-sure = Not sure
 # $s (Number)
-not-certain = not certain: it may have been { $s } s
+not-certain = not certain: it may have been { $s } s
 # $s (Number)
-not-certain-least = not certain: it may have been { $s } s or more
+not-certain-least = not certain: it may have been { $s } s or more
 sway-title = Sway
 sway-figures = What the sensor measured
 # Names of the three figures, each before its number.
@@ -445,6 +445,13 @@ call-your-clinic = Your clinic’s number
 well-again = I am well again
 # Title of the page that says what will be paused before anything is recorded.
 before-recorded = Before this is recorded
+# On that page: what recording it does. Nothing is paused before.
+would-pause-plan = If you record it, all exercises and reminders are paused until your clinic gives you a new card.
+would-pause-until-well = If you record it, all exercises and reminders are paused until you say that you are well again.
+would-pause-standing = If you record it, everything that you do standing, and all balance exercises, are paused until your clinic gives you a new card. What you do sitting, kneeling or lying continues.
+would-pause-exercise = If you record it, this exercise is paused until your clinic gives you a new card. The others continue.
+would-ease = If you record it, nothing is paused. This exercise becomes one level easier until your next card.
+would-pause-nothing = If you record it, nothing is paused.
 record-it = Record it
 choose-what-applies = Choose everything that applies
 # Of a fall.
@@ -476,6 +483,10 @@ stay-down = Stay down until you feel steady. Then get up slowly, holding on to t
 # Shown before stay-down.
 fell-stay-and-call = If you hit your head, cannot get up, or something may be broken, stay where you are and call your local emergency number now.
 tell-clinic-fall = Contact your clinic before you practise balance again, even if nothing hurts.
+# After a near fall that pauses nothing; the exercise has become one level easier.
+near-fall-easier = No more balance practice today. After that, only at the easier level, with a hand on the support. If it happens again, stop and call your clinic.
+# After a near fall that pauses nothing, and was not during an exercise of the plan.
+near-fall-support = No more balance practice today. After that, only with a hand on the support. If it happens again, stop and call your clinic.
 sit-and-rest = Sit down and rest until you feel steady.
 stop-this-one = Stop this exercise. Rest in a comfortable position.
 contact-clinic = Contact your clinic before you do it again.
@@ -576,6 +587,8 @@ done-when = Sessions done, by time of day
 done-count = { $k } of { $n } done.
 # The same with sessions that were done in part. $k (Number), $n (Number), $partly (Number)
 done-count-partly = { $k } of { $n } done in full, { $partly } in part.
+# Below the exercises, where one was never done on this device although others were.
+record-other-device = What you did on another device is not counted here.
 balance-title = Balance
 pain-title = Pain, 0 to 10
 activities-title = Activities, 0 to 10
@@ -782,7 +795,7 @@ screen-lock-off = The window asks for no code.
 screen-lock-now = Lock now
 screen-lock-present = Your present code
 screen-lock-end = Remove the lock
-screen-lock-forgotten = A forgotten code can be removed in a terminal: carryover patient screen-lock --remove. Nothing that you recorded is lost.
+screen-lock-forgotten = If you forget it, ask the person who looks after this device; nothing is lost.
 screen-locked-title = Locked
 screen-locked-open = Open
 screen-locked-emergency = In an emergency, call your local emergency number. You do not need Carryover for that.

@@ -211,7 +211,7 @@ review-sessions-with-parts = { $n ->
        *[other] { $k } of { $n } sessions in full, { $partly } in part; together { $percent }%.
     }
 # $k (Number), $n (Number)
-review-last-14-days = Last 14 days: { $k } of { $n }.
+review-last-14-days = Last 14 days: { $k } of { $n }, at least in part.
 review-sessions-late = { $n ->
         [one] { $n } session started more than an hour late.
        *[other] { $n } sessions started more than an hour late.
@@ -225,8 +225,8 @@ review-days-unrecorded = { $n ->
        *[other] No record on { $n } days.
     }
 review-entered-afterwards = { $n ->
-        [one] { $n } of these was entered afterwards, not timed.
-       *[other] { $n } of these were entered afterwards, not timed.
+        [one] { $n } of the sessions was entered afterwards, not timed.
+       *[other] { $n } of the sessions were entered afterwards, not timed.
     }
 # $k (Number), $n (Number)
 review-with-days-off = { $excused ->
@@ -393,6 +393,11 @@ review-count-on = { $date }: { $n }
 review-stance-moved = { $from } to { $to } s over { $n } days; exceeds the minimum change of { $least } s ({ $basis }).
 # $from (Number), $to (Number), $n (Number), $least (Number)
 review-stance-below-minimum = { $from } to { $to } s over { $n } days; minimum change { $least } s ({ $basis }).
+# The next two instead, where the minimum change is how much the patient's own days vary.
+# $from (Number), $to (Number), $n (Number), $least (Number)
+review-stance-beyond-own = { $from } to { $to } s over { $n } days; more than the patient's own day-to-day variation explains ({ $least } s).
+# $from (Number), $to (Number), $n (Number), $least (Number)
+review-stance-within-own = { $from } to { $to } s over { $n } days; within the patient's own day-to-day variation ({ $least } s).
 # $from (Number), $to (Number), $n (Number)
 review-stance-too-variable = { $from } to { $to } s over { $n } days; too variable to tell.
 # $capped (Number), $s (Number)
@@ -406,7 +411,6 @@ review-stance-few-days = { $n ->
     }
 # $n (Number)
 review-stance-no-own-variation = { $n } days so far; eight are needed to tell a change from day-to-day variation.
-review-from-own-variation = from the patient's own day-to-day variation
 review-from-older-adults = published for older adults
 review-from-given = as given
 review-both-feet = Both feet
@@ -653,7 +657,7 @@ review-why-closed-eyes-by-you = The target was met. Only you can switch to close
 # Heading of what was prescribed beside exercise, such as a warm pack.
 review-care = Warmth, cold, rest: not counted as exercise
 review-why-test = A test is always done in the same way.
-review-why-not-stepped = This is no training: it is kept, asked less of, or talked about.
+review-why-not-stepped = Not an exercise to be raised: keep it, ask for less, or talk about it.
 review-why-by-calendar = The calendar raises it, whatever the pain was.
 review-why-goal-reached = The goal is reached: agree on a new one, or end it.
 review-why-as-needed = It is done as needed: it is kept, or talked about.

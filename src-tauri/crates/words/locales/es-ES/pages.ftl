@@ -5,4 +5,4 @@ welcome-clinic = Carryover no es un producto sanitario. Sus propuestas siguen re
 privacy-clinic-stored = Los pacientes, lo que usted marca de ellos, los planes y los resúmenes se guardan en este ordenador, cifrados con su contraseña.
 privacy-clinic-lost = Si pierde este ordenador, pierde los datos de la clínica, salvo que tenga una copia de seguridad de la carpeta de datos. Si pierde la contraseña, los pierde salvo que haya guardado las claves. Guarde las tres cosas por separado.
 soreness-usual = Es normal tener agujetas uno o dos días después de ejercicios nuevos o más difíciles.
-soreness-too-much = Si las agujetas son fuertes, duran más de tres días o aparecen con hinchazón u orina oscura, no siga. Llame a su clínica.
+soreness-too-much = Si las agujetas son fuertes, duran más de tres días o aparecen con hinchazón, no siga y llame a su clínica. Si la orina es oscura, busque atención médica hoy mismo.

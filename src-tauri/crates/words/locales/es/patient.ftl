@@ -296,19 +296,19 @@ any-touch-ends-attempt = Sujétese si lo necesita y luego toque la pantalla: as�
 any-key-goes-back = Tenga el apoyo al alcance. Pulse una tecla o toque la pantalla para volver atrás.
 any-key-ends-attempt = Sujétese si lo necesita y luego pulse cualquier tecla o toque la pantalla: así termina el intento.
 attempt-over = Intento terminado
-last-attempt = Último intento: { $s } s
-seconds-short = { $s } s
-seconds-target-reached = { $s } s, objetivo alcanzado
-seconds-or-more = { $s } s o más
+last-attempt = Último intento: { $s } s
+seconds-short = { $s } s
+seconds-target-reached = { $s } s, objetivo alcanzado
+seconds-or-more = { $s } s o más
 best-today = El mejor de hoy
 # En lugar de best-today si se preguntó después cuándo tocó el pie: un recuerdo no es una marca medida.
-longest-remembered = El más largo de hoy, según recuerda
+longest-remembered = El más largo, de memoria
 usual-today = Lo habitual en usted hoy
 usual-week = Lo habitual en usted, últimos 7 días
 usual-not-known = aún sin datos
 one-attempt-varies = Un solo intento dice poco: los tiempos varían de un día a otro. En el historial se ve cómo evolucionan.
-usual-and-target = lo habitual en usted esta semana: { $own } s; objetivo: { $aim } s
-target-only = objetivo: { $aim } s
+usual-and-target = lo habitual en usted esta semana: { $own } s; objetivo: { $aim } s
+target-only = objetivo: { $aim } s
 
 ## Paciente: el teléfono durante el equilibrio
 
@@ -335,8 +335,8 @@ ask-touched = ¿Tocó el suelo con el pie o se sujetó?
 ask-touched-else = ¿Tocó el suelo en otro momento o se sujetó?
 ask-touched-when = ¿Después de cuántos segundos, más o menos?
 not-sure = No lo sé
-not-certain = por confirmar: pudieron ser { $s } s
-not-certain-least = por confirmar: pudieron ser { $s } s o más
+not-certain = por confirmar: pudieron ser { $s } s
+not-certain-least = por confirmar: pudieron ser { $s } s o más
 sway-title = Balanceo
 sway-figures = Lo que midió el sensor
 # Cada uno va delante de su cifra: "de lado a lado 13,9 cm/s²".
@@ -377,6 +377,13 @@ call-your-clinic = Teléfono de su clínica
 well-again = Ya estoy bien
 # Título de la página que dice qué se suspenderá antes de anotar nada.
 before-recorded = Antes de anotarlo
+# En esa página: lo que pasa si se anota. Antes no se suspende nada.
+would-pause-plan = Si lo anota, todos los ejercicios y los recordatorios quedan suspendidos hasta que su clínica le dé una tarjeta nueva.
+would-pause-until-well = Si lo anota, todos los ejercicios y los recordatorios quedan suspendidos hasta que usted indique que está bien otra vez.
+would-pause-standing = Si lo anota, todo lo que hace de pie y todos los ejercicios de equilibrio quedan suspendidos hasta que su clínica le dé una tarjeta nueva. Sigue lo que hace sentado, de rodillas o tumbado.
+would-pause-exercise = Si lo anota, este ejercicio queda suspendido hasta que su clínica le dé una tarjeta nueva. Los demás siguen.
+would-ease = Si lo anota, no se suspende nada. Este ejercicio baja un nivel hasta su próxima tarjeta.
+would-pause-nothing = Si lo anota, no se suspende nada.
 record-it = Anotarlo
 choose-what-applies = Marque todo lo que corresponda
 # De una caída.
@@ -408,6 +415,10 @@ stay-down = Si no es así, quédese en el suelo hasta que se sienta estable. Des
 # Va antes que stay-down.
 fell-stay-and-call = Si se golpeó la cabeza, no puede levantarse o puede tener algo roto, quédese donde está y llame ahora mismo al número de emergencias de su zona.
 tell-clinic-fall = Llame a su clínica antes de volver a hacer ejercicios de equilibrio, aunque no le duela nada.
+# Después de casi caerse, si no se suspende nada; el ejercicio ha bajado un nivel.
+near-fall-easier = Hoy no haga más ejercicios de equilibrio. Después, solo en el nivel más fácil y con una mano en el apoyo. Si se repite, pare y llame a su clínica.
+# Después de casi caerse, si no se suspende nada y no fue durante un ejercicio del plan.
+near-fall-support = Hoy no haga más ejercicios de equilibrio. Después, solo con una mano en el apoyo. Si se repite, pare y llame a su clínica.
 sit-and-rest = Siéntese y descanse hasta que se sienta estable.
 stop-this-one = Deje de hacer este ejercicio. Descanse en una postura cómoda.
 contact-clinic = Llame a su clínica antes de volver a hacerlo.
@@ -500,6 +511,8 @@ done-count = { $n ->
     }
 # $k (Number), $n (Number), $partly (Number)
 done-count-partly = { $k } de { $n } hechas del todo, { $partly } en parte.
+# Debajo de los ejercicios, si uno nunca se hizo en este dispositivo aunque otros sí.
+record-other-device = Lo que hizo en otro dispositivo no se cuenta aquí.
 balance-title = Equilibrio
 pain-title = Dolor, de 0 a 10
 activities-title = Actividades, de 0 a 10
@@ -696,7 +709,7 @@ screen-lock-off = La ventana no pide ningún código.
 screen-lock-now = Bloquear ahora
 screen-lock-present = Su código actual
 screen-lock-end = Quitar el bloqueo
-screen-lock-forgotten = Un código olvidado se puede quitar en un terminal: carryover patient screen-lock --remove. No se pierde nada de lo registrado.
+screen-lock-forgotten = Si lo olvida, pregunte a la persona que se ocupa de este dispositivo; no se pierde nada.
 screen-locked-title = Bloqueado
 screen-locked-open = Abrir
 screen-locked-emergency = En una emergencia, llame al número de emergencias de su zona. Para eso no necesita Carryover.

@@ -194,7 +194,7 @@ review-sessions-with-parts = { $n ->
        [one] { $k } de { $n } sesión completa, { $partly } en parte; en conjunto { $percent } %.
       *[other] { $k } de { $n } sesiones completas, { $partly } en parte; en conjunto { $percent } %.
     }
-review-last-14-days = Últimos 14 días: { $k } de { $n }.
+review-last-14-days = Últimos 14 días: { $k } de { $n }, al menos en parte.
 review-sessions-late = { $n ->
        [one] { $n } sesión empezó con más de una hora de retraso.
       *[other] { $n } sesiones empezaron con más de una hora de retraso.
@@ -208,8 +208,8 @@ review-days-unrecorded = { $n ->
       *[other] Sin registro { $n } días.
     }
 review-entered-afterwards = { $n ->
-       [one] { $n } sesión anotada después, sin cronometrar.
-      *[other] { $n } sesiones anotadas después, sin cronometrar.
+       [one] { $n } de las sesiones se anotó después, sin cronometrar.
+      *[other] { $n } de las sesiones se anotaron después, sin cronometrar.
     }
 review-with-days-off = En días libres: { $excused }. Si se cuentan como no hechas: { $k } de { $n }.
 review-sessions-paused = { $n ->
@@ -320,6 +320,9 @@ review-count-on = { $date }: { $n }
 # $basis: uno de los mensajes review-from-...
 review-stance-moved = de { $from } a { $to } s en { $n } días; supera el cambio mínimo de { $least } s ({ $basis }).
 review-stance-below-minimum = de { $from } a { $to } s en { $n } días; cambio mínimo: { $least } s ({ $basis }).
+# Las dos siguientes, si el cambio mínimo es cuánto varían los propios días del paciente.
+review-stance-beyond-own = de { $from } a { $to } s en { $n } días; más de lo que explica su propia variación diaria ({ $least } s).
+review-stance-within-own = de { $from } a { $to } s en { $n } días; dentro de su propia variación diaria ({ $least } s).
 review-stance-too-variable = de { $from } a { $to } s en { $n } días; varía demasiado para saberlo.
 review-stance-at-maximum = En { $capped } de { $n } días se llegó a los { $s } s en que termina un intento, así que el tiempo no puede mostrar más.
 review-stance-few-days = { $n ->
@@ -327,7 +330,6 @@ review-stance-few-days = { $n ->
       *[other] { $n } días hasta ahora; hacen falta cinco.
     }
 review-stance-no-own-variation = { $n } días hasta ahora; hacen falta ocho para distinguir un cambio de la variación diaria.
-review-from-own-variation = según su propia variación diaria
 review-from-older-adults = publicado para personas mayores
 review-from-given = según lo indicado
 review-both-feet = Los dos pies
@@ -546,7 +548,7 @@ review-why-closed-eyes-by-you = Se alcanzó el objetivo; cerrar los ojos solo pu
 # Heading of what was prescribed beside exercise, such as a warm pack.
 review-care = Calor, frío, reposo: no cuenta como ejercicio
 review-why-test = Una prueba se hace siempre igual.
-review-why-not-stepped = Esto no es entrenamiento: se mantiene, se pide menos o se habla de ello.
+review-why-not-stepped = No es un ejercicio que se aumente: manténgalo, pida menos o hable de ello.
 review-why-by-calendar = Aumenta según el calendario, haya dolido o no.
 review-why-goal-reached = Se alcanzó la meta: acuerde una nueva o dé la actividad por terminada.
 review-why-as-needed = Se hace cuando hace falta: se mantiene o se habla de ello.

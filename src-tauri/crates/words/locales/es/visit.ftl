@@ -30,6 +30,8 @@ visit-of-ten = { $n } de 10
 # $n (Number)
 visit-degrees = { $n }°
 # $n (Number)
+visit-seconds = { $n } s
+# $n (Number)
 visit-kilograms = { $n } kg
 # $n (Number)
 visit-unit = { $n } { $unit }

@@ -6,8 +6,9 @@
 
 use crate::{Key, Words};
 use exercises::alarm::{Circumstance, Trouble};
+use exercises::id::ItemId;
 use exercises::suspension::Suspends;
-use exercises::today::PauseEnd;
+use exercises::today::{PauseEnd, TodayAlarm};
 use std::collections::BTreeSet;
 
 impl Words {
@@ -34,16 +35,44 @@ impl Words {
         steps.iter().map(|key| self.text(*key)).collect()
     }
 
+    /// [`Words::what_to_do`] after a near fall that pauses nothing: nobody is told to wait for the clinic, as the exercise goes on.
+    pub fn after_near_fall(self, alarm: &TodayAlarm) -> Option<Vec<&'static str>> {
+        if alarm.trouble != Trouble::NearlyFell || alarm.suspends.is_some() {
+            return None;
+        }
+        let then = if eases(alarm.trouble, alarm.item) { Key::NearFallEasier } else { Key::NearFallSupport };
+        Some(vec![self.text(Key::SitAndRest), self.text(then)])
+    }
+
     /// What an alarm pauses, and until when.
-    pub fn paused(self, trouble: Trouble, suspends: Option<Suspends>, ends: PauseEnd) -> &'static str {
+    pub fn paused(self, alarm: &TodayAlarm) -> &'static str {
+        let TodayAlarm { trouble, item, suspends, ends, .. } = *alarm;
         self.text(match suspends {
             Some(Suspends::Everything) if ends == PauseEnd::WhenWell => Key::PausedUntilWell,
             Some(Suspends::Exercise(_)) if ends == PauseEnd::Today => Key::PausedToday,
             Some(Suspends::Everything) => Key::PausedPlan,
             Some(Suspends::Standing) => Key::PausedStanding,
             Some(Suspends::Exercise(_)) => Key::PausedExercise,
-            None if trouble == Trouble::NearlyFell => Key::EasedOneLevel,
+            None if eases(trouble, item) => Key::EasedOneLevel,
             None => Key::PausedNothing,
+        })
+    }
+
+    /// What an alarm would pause if it was recorded, and until when.
+    pub fn would_pause(
+        self,
+        trouble: Trouble,
+        item: Option<ItemId>,
+        suspends: Option<Suspends>,
+        ends: PauseEnd,
+    ) -> &'static str {
+        self.text(match suspends {
+            Some(Suspends::Everything) if ends == PauseEnd::WhenWell => Key::WouldPauseUntilWell,
+            Some(Suspends::Everything) => Key::WouldPausePlan,
+            Some(Suspends::Standing) => Key::WouldPauseStanding,
+            Some(Suspends::Exercise(_)) => Key::WouldPauseExercise,
+            None if eases(trouble, item) => Key::WouldEase,
+            None => Key::WouldPauseNothing,
         })
     }
 
@@ -58,10 +87,60 @@ impl Words {
     }
 }
 
+/// Whether an alarm that pauses nothing makes the exercise easier: only a near fall during one does.
+fn eases(trouble: Trouble, item: Option<ItemId>) -> bool {
+    trouble == Trouble::NearlyFell && item.is_some()
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
     use crate::Locale;
+    use exercises::id::PlanId;
+    use exercises::time::Stamp;
+
+    fn near_fall(item: Option<ItemId>, suspends: Option<Suspends>) -> TodayAlarm {
+        let at = Stamp { utc_ms: 0, offset_s: 0 };
+        let (plan, circumstances) = (PlanId([1; 8]), BTreeSet::new());
+        let trouble = Trouble::NearlyFell;
+        TodayAlarm { plan, trouble, item, at, wrong_clock: false, circumstances, suspends, ends: PauseEnd::Card }
+    }
+
+    #[test]
+    fn what_to_do_after_a_near_fall_agrees_with_what_is_said_to_be_paused() {
+        let item = Some(ItemId(2));
+        let standing = Some(Suspends::Standing);
+        for (item, suspends, step, paused) in [
+            (item, None, Some(Key::NearFallEasier), Key::EasedOneLevel),
+            (None, None, Some(Key::NearFallSupport), Key::PausedNothing),
+            (item, standing, None, Key::PausedStanding),
+            (None, standing, None, Key::PausedStanding),
+        ] {
+            for locale in Locale::ALL {
+                let (words, alarm) = (Words::new(*locale), near_fall(item, suspends));
+                let steps = step.map(|step| vec![words.text(Key::SitAndRest), words.text(step)]);
+                assert_eq!(words.after_near_fall(&alarm), steps);
+                assert_eq!(words.paused(&alarm), words.text(paused));
+            }
+        }
+        let dizzy = TodayAlarm { trouble: Trouble::Dizzy, ..near_fall(item, None) };
+        assert_eq!(Words::new(Locale::En).after_near_fall(&dizzy), None);
+    }
+
+    #[test]
+    fn before_an_alarm_is_recorded_nothing_is_said_to_be_paused_already() {
+        let item = Some(ItemId(2));
+        for (locale, if_recorded) in [(Locale::En, "If you record it, "), (Locale::Es, "Si lo anota, ")] {
+            for trouble in Trouble::ALL {
+                for suspends in [None, Some(Suspends::Everything), Some(Suspends::Standing), item.map(Suspends::Exercise)] {
+                    for ends in [PauseEnd::Card, PauseEnd::WhenWell] {
+                        let said = Words::new(locale).would_pause(trouble, item, suspends, ends);
+                        assert!(said.starts_with(if_recorded), "{trouble:?}: {said}");
+                    }
+                }
+            }
+        }
+    }
 
     #[test]
     fn every_urgent_sign_names_the_emergency_number() {

@@ -54,7 +54,7 @@ impl Words {
                 }
             }
             EntryContent::Trouble { trouble, item } => match item {
-                Some(item) => self.said_trouble_during(self.trouble(trouble), &names.item(item)),
+                Some(item) => self.said_trouble_during(&names.item(item), self.trouble(trouble)),
                 None => self.said_trouble(self.trouble(trouble)),
             },
         }
@@ -141,5 +141,18 @@ mod tests {
         let trouble = EntryContent::Trouble { trouble: Trouble::Fell, item: Some(ItemId(2)) };
         let noted = corrected(trouble, Some(Correction::Never), Some(trouble));
         assert_eq!(noted.as_deref(), Some("Noted as a mistake. Anything paused stays paused."));
+    }
+    #[test]
+    fn the_exercise_and_what_was_wrong_stand_in_their_places() {
+        let (plan, exercises) = (crate::review::samples::plan(), crate::review::samples::exercises());
+        for (locale, said) in [
+            (Locale::En, "Something was wrong during Stand on one leg: I nearly fell"),
+            (Locale::Es, "Un problema durante De pie sobre una pierna: Estuve a punto de caerme"),
+        ] {
+            let words = Words::new(locale);
+            let names = Names::of_prescription(words, &plan.prescription, &exercises);
+            let trouble = EntryContent::Trouble { trouble: Trouble::NearlyFell, item: Some(ItemId(2)) };
+            assert_eq!(words.said_so(trouble, names), said);
+        }
     }
 }

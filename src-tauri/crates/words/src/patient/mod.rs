@@ -218,6 +218,17 @@ impl Words {
         Some(self.two_sentences(&done, &pain))
     }
 
+    /// That other devices are not counted, where an exercise was asked for and never done although others were: it may have been
+    /// done on another one.
+    pub fn other_device_not_counted(self, review: &Review) -> Option<&'static str> {
+        let done = |item: &ItemAdherence| {
+            item.last_done.is_some() || item.extra.runs > 0 || item.as_needed.is_some_and(|done| done.runs > 0)
+        };
+        let items = &review.adherence;
+        let never = items.iter().any(|item| item.in_force && item.kept.is_some() && !done(item));
+        (never && items.iter().any(done)).then(|| self.text(Key::RecordOtherDevice))
+    }
+
     /// The name of what is compared on "Then and now", and both values.
     pub fn then_and_now_row(self, row: &ThenAndNow<'_>, names: Names<'_>) -> (String, String, String) {
         let value = |value: f64| match row.what {
@@ -336,6 +347,21 @@ mod tests {
         assert!(spanish.contains("47") && spanish.contains('7') && !spanish.contains('{'), "{spanish}");
         let one = in_short(EN, PainVerdict::NoClearChange, &[(1, 1), (0, 0)]);
         assert_eq!(one.as_deref(), Some("In the last 14 days you did 1 of 1 session, at least in part."));
+    }
+
+    #[test]
+    fn other_devices_are_named_where_one_exercise_was_never_done_and_another_was() {
+        let mut review = crate::review::samples::page().review.expect("a summary was received");
+        assert_eq!(EN.other_device_not_counted(&review), None, "all were done");
+        let never = |item: &mut ItemAdherence| {
+            (item.last_done, item.as_needed) = (None, None);
+            item.extra.runs = 0;
+        };
+        never(&mut review.adherence[0]);
+        assert_eq!(EN.other_device_not_counted(&review), Some("What you did on another device is not counted here."));
+        assert_eq!(ES.other_device_not_counted(&review), Some("Lo que hizo en otro dispositivo no se cuenta aquí."));
+        review.adherence.iter_mut().for_each(never);
+        assert_eq!(EN.other_device_not_counted(&review), None, "none was done");
     }
 
     #[test]

@@ -3,7 +3,7 @@
 use super::Finding;
 use crate::{Key, Words};
 use chrono::NaiveDate;
-use exercises::adherence::{DoneAsNeeded, DoseKept, ItemAdherence, KofN, Level, Shares};
+use exercises::adherence::{AS_AGREED_PERCENT, DoneAsNeeded, DoseKept, ItemAdherence, KofN, Level, PARTLY_PERCENT, Shares};
 use exercises::chart::{LegendEntry, Shape};
 use exercises::summary::WeekDelay;
 use exercises::time::DayNumber;
@@ -17,7 +17,8 @@ const HOURS: usize = 4;
 
 impl Words {
     /// The verdict is that of the shares, summed; the counts tell apart what was done in full and in part. "Partly", and
-    /// "96 of 180 sessions in full, 12 in part; together 58%. Last 14 days: 30 of 60."
+    /// "96 of 180 sessions in full, 12 in part; together 57%. Last 14 days: 30 of 60, at
+    /// least in part."
     pub fn adherence(self, item: &ItemAdherence, start: NaiveDate) -> Finding {
         let (Some(kept), Some(shares)) = (item.kept, item.shares) else {
             return match item.as_needed {
@@ -35,9 +36,7 @@ impl Words {
             Some(match item.slots.partly {
                 0 => self.review_sessions_in_full(kept.n, kept.k, percent(kept)),
                 // The percentage is of what the verdict is of.
-                partly => {
-                    self.review_sessions_with_parts(kept.n, kept.k, partly, shares.thousandths / (10 * shares.n.max(1)))
-                }
+                partly => self.review_sessions_with_parts(kept.n, kept.k, partly, percent(shares.of_whole())),
             }),
             lately.map(|lately| self.review_last_14_days(lately.done.k, lately.done.n)),
         ];
@@ -171,7 +170,40 @@ impl Words {
     }
 }
 
-/// The share in whole percent, never rounded up to 100.
+/// The share in whole percent, rounded; but never up to a share that has another word, nor to 100 or 0 unless it is exactly that.
 fn percent(share: KofN) -> u32 {
-    share.k * 100 / share.n.max(1)
+    let (k, n) = (u64::from(share.k), u64::from(share.n.max(1)));
+    let rounded = ((200 * k + n) / (2 * n)) as u32;
+    let rounded = if k > 0 { rounded.max(1) } else { 0 };
+    let not_reached = [PARTLY_PERCENT, AS_AGREED_PERCENT, 100].into_iter().find(|least| !share.reaches(*least));
+    not_reached.map_or(rounded, |least| rounded.min(least - 1))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn shown(k: u32, n: u32) -> u32 {
+        percent(KofN::of(k, n).expect("something was owed"))
+    }
+
+    #[test]
+    fn a_percentage_is_the_nearest_one() {
+        assert_eq!(
+            [(176, 540), (55, 60), (1, 3), (2, 3), (1, 2), (3, 8)].map(|(k, n)| shown(k, n)),
+            [33, 92, 33, 67, 50, 38]
+        );
+        assert_eq!(shown(u32::MAX / 2, u32::MAX), 49, "just below the half");
+    }
+
+    #[test]
+    fn a_percentage_contradicts_no_word_and_is_neither_all_nor_nothing_unless_it_is() {
+        assert_eq!([(796, 1000), (799, 1000), (800, 1000), (804, 1000)].map(|(k, n)| shown(k, n)), [79, 79, 80, 80]);
+        assert_eq!([(496, 1000), (499, 1000), (500, 1000)].map(|(k, n)| shown(k, n)), [49, 49, 50]);
+        assert_eq!([(999, 1000), (1000, 1000), (1, 1000), (0, 1000)].map(|(k, n)| shown(k, n)), [99, 100, 1, 0]);
+        for k in 0..=1000 {
+            let share = KofN::of(k, 1000).expect("something was owed");
+            assert_eq!(KofN::of(percent(share), 100).map(KofN::level), Some(share.level()), "{k}");
+        }
+    }
 }

@@ -29,7 +29,7 @@ impl Words {
         self.review_stance_conditions(&names.exercise(&group.exercise), surface, eyes, self.set_up(group.set_up), &up_to)
     }
 
-    /// "Rising", and "12 to 22 s over 16 days; exceeds the minimum change of 4.1 s" with its basis.
+    /// "Rising", and "12 to 22 s over 16 days; exceeds the minimum change of 24.1 s" with its basis.
     pub fn stance(self, series: &StanceSeries) -> Finding {
         let (word, figures) = self.stance_change(series);
         self.finding(word, figures)
@@ -56,17 +56,24 @@ impl Words {
     }
 
     fn stance_moved(self, word: Key, series: &StanceSeries, of: &TrendFigures) -> (Key, String) {
-        let ((from, to), least) = (self.ends(series, of), self.number(of.important.difference));
-        (word, self.review_stance_moved(from, to, series.days.len(), least, self.basis(of)))
+        let ((from, to), least, days) = (self.ends(series, of), self.number(of.important.difference), series.days.len());
+        let figures = match self.basis(of) {
+            Some(basis) => self.review_stance_moved(from, to, days, least, basis),
+            None => self.review_stance_beyond_own(from, to, days, least),
+        };
+        (word, figures)
     }
 
     fn stance_unclear(self, series: &StanceSeries, of: &TrendFigures) -> (Key, String) {
-        let ((from, to), days) = (self.ends(series, of), series.days.len());
+        let ((from, to), least, days) = (self.ends(series, of), self.number(of.important.difference), series.days.len());
         // The change is large enough but not certain: naming the minimum change would contradict the verdict.
         let figures = if of.change.abs() >= of.important.difference {
             self.review_stance_too_variable(from, to, days)
         } else {
-            self.review_stance_below_minimum(from, to, days, self.number(of.important.difference), self.basis(of))
+            match self.basis(of) {
+                Some(basis) => self.review_stance_below_minimum(from, to, days, least, basis),
+                None => self.review_stance_within_own(from, to, days, least),
+            }
         };
         (Key::ReviewNoClearChange, figures)
     }
@@ -80,12 +87,13 @@ impl Words {
         (at(series.days.first()), at(series.days.last()))
     }
 
-    fn basis(self, of: &TrendFigures) -> &'static str {
-        self.text(match of.important.basis {
-            DifferenceBasis::Given => Key::ReviewFromGiven,
-            DifferenceBasis::OwnSpread { .. } => Key::ReviewFromOwnVariation,
-            DifferenceBasis::OlderAdults { .. } => Key::ReviewFromOlderAdults,
-        })
+    /// Where the minimum change is from; `None` if it is the patient's own variation, which has sentences of its own.
+    fn basis(self, of: &TrendFigures) -> Option<&'static str> {
+        match of.important.basis {
+            DifferenceBasis::OwnSpread { .. } => None,
+            DifferenceBasis::Given => Some(self.text(Key::ReviewFromGiven)),
+            DifferenceBasis::OlderAdults { .. } => Some(self.text(Key::ReviewFromOlderAdults)),
+        }
     }
 
     /// "Left 12.4 s, right 18.6 s: 66% of the right."

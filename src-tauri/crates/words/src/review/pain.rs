@@ -19,7 +19,7 @@ impl Words {
         let (Some(base), Some(now), Some(last)) = (base, now, last_day) else { return self.pain_few(series.points.len()) };
         let date = self.date(last.date(start));
         let points = self.number((now - base).abs());
-        let percent = if base > 0.0 { (100.0 * (now - base).abs() / base).floor() } else { 0.0 };
+        let percent = if base > 0.0 { 100.0 * (now - base).abs() / base } else { 0.0 };
         let (base, now) = (self.number(base), self.number(now));
         match verdict {
             PainVerdict::Better => {

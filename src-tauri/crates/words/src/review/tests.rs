@@ -9,7 +9,7 @@ use exercises::log::Barrier;
 use exercises::review::StanceSeries;
 use exercises::run::Share;
 use exercises::score::Score;
-use exercises::statistics::{DayValue, TrendContext, Verdict, trend};
+use exercises::statistics::{DayValue, DifferenceBasis, TrendContext, Verdict, trend};
 use exercises::suggest::{Ask, HalfOfDay, Hindrance, Proposal, Reason, Reduction, Step, Suggestion};
 use exercises::time::DayNumber;
 use std::collections::BTreeSet;
@@ -75,6 +75,35 @@ fn an_unclear_change_says_what_is_missing() {
     };
     assert!(said(8.0).contains("minimum change 8 s"), "{}", said(8.0));
     assert!(said(0.5).contains("too variable to tell"), "{}", said(0.5));
+}
+
+#[test]
+fn a_change_is_compared_with_the_patients_own_variation_where_that_is_the_measure() {
+    let review = page().review.expect("a review");
+    let said = |words: Words, values: &[f64]| {
+        let days: Vec<DayValue> = (0..).zip(values).map(|(day, value)| DayValue { day, value: *value }).collect();
+        let change = trend(&days, &TrendContext::default()).expect("a series");
+        assert!(matches!(change.figures.expect("figures").important.basis, DifferenceBasis::OwnSpread { .. }));
+        words.stance(&StanceSeries { change, ..review.balance[0].clone() })
+    };
+    let (rising, level) =
+        ([10.0, 11.1, 12.0, 13.2, 14.0, 15.1, 16.0, 17.2, 18.0, 19.1], [10.0, 14.0, 9.0, 15.0, 10.0, 16.0, 9.0, 15.0]);
+    for (words, beyond, within) in [
+        (
+            EN,
+            "; more than the patient's own day-to-day variation explains (",
+            "; within the patient's own day-to-day variation (",
+        ),
+        (ES, "; más de lo que explica su propia variación diaria (", "; dentro de su propia variación diaria ("),
+    ] {
+        let (rose, unclear) = (said(words, &rising), said(words, &level));
+        assert_eq!(
+            (rose.word.as_str(), unclear.word.as_str()),
+            (words.text(Key::ReviewRising), words.text(Key::ReviewNoClearChange))
+        );
+        assert!(rose.figures.contains(beyond), "{}", rose.figures);
+        assert!(unclear.figures.contains(within), "{}", unclear.figures);
+    }
 }
 
 #[test]

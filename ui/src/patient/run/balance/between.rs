@@ -39,14 +39,6 @@ pub fn Between(
     };
     let mirrored = view.part.side == Some(BodySide::Left);
     let pose = Signal::stored(1.0);
-    // Where there is no sensor, no phone is drawn.
-    let figure = move || {
-        let drawing = drawing.clone();
-        match driver.motion.has_sensor() {
-            true => view! { <Figure drawing mirrored pose set_up=driver.set_up/> }.into_any(),
-            false => view! { <Figure drawing mirrored pose/> }.into_any(),
-        }
-    };
     let start = move |_| {
         sounds::unlock();
         if driver.set_up.get_untracked().placement().is_some() {
@@ -65,7 +57,8 @@ pub fn Between(
             <Fault/>
             <div class="between">
                 <div class="between-side">
-                    {figure}
+                    // Without a sensor as well the hand is over what counts the time, as the steps say.
+                    <Figure drawing mirrored pose set_up=driver.set_up/>
                     <WherePhone/>
                 </div>
                 <div class="between-words">
