@@ -190,10 +190,7 @@ fn files_over(app: &AppHandle, dragged: &DragDropEvent) {
         DragDropEvent::Enter { .. } => FilesEvent::Over,
         // Something else than files was dropped, such as a text.
         DragDropEvent::Drop { paths, .. } if paths.is_empty() => FilesEvent::Away,
-        DragDropEvent::Drop { paths, .. } => {
-            app.state::<Arriving>().name(paths);
-            FilesEvent::Dropped
-        }
+        DragDropEvent::Drop { paths, .. } => FilesEvent::Dropped { number: app.state::<Arriving>().name(paths) },
         DragDropEvent::Leave => FilesEvent::Away,
         _ => return,
     };
