@@ -72,10 +72,24 @@ impl Arriving {
     }
 
     /// What was dropped or chosen under this number. It is given out once.
-    pub fn named(&self, number: u32) -> Option<Vec<PathBuf>> {
+    fn named(&self, number: u32) -> Option<Vec<PathBuf>> {
         let mut named = self.named.lock().unwrap_or_else(PoisonError::into_inner);
         let at = named.waiting.iter().position(|(of, _)| *of == number)?;
         named.waiting.remove(at).map(|(_, paths)| paths)
+    }
+
+    /// What is to be read next: what was dropped or chosen under the number `begin`, or without one what is being received. Folders are only
+    /// listed by the function that is returned, since that takes its time.
+    ///
+    /// # Errors
+    /// [`Failure::Internal`] if there is no such thing; from the function as for [`Going::of`].
+    pub fn next(&self, begin: Option<u32>) -> ActionResult<impl FnOnce() -> ActionResult<Going> + Send + use<>> {
+        let begun = self.going();
+        let named = match begin {
+            Some(number) => Some(self.named(number).ok_or_else(nothing_begun)?),
+            None => None,
+        };
+        Ok(move || named.map_or_else(|| begun.ok_or_else(nothing_begun), |named| Going::of(&named)))
     }
 
     /// What is being received. Whoever takes it puts it back with [`Arriving::go_on`].

@@ -55,10 +55,8 @@ pub async fn receive_named(
     args: Args<receiving::ReceiveNamed>,
 ) -> CommandResult<receiving::ReceiveNamed> {
     door.used();
-    let begun = arriving.going();
-    let named = args.begin.map(|number| arriving.named(number).ok_or_else(nothing_begun)).transpose()?;
-    let read = move || Ok(named.map_or_else(|| begun.ok_or_else(nothing_begun), |named| Going::of(&named))?.read_on());
-    let mut going = super::without_folder(read).await?;
+    let next = arriving.next(args.begin)?;
+    let mut going = super::without_folder(move || Ok(next()?.read_on())).await?;
     session.with(|folder, moment| {
         let received = going.take_in(folder, moment)?;
         // While the folder is held: who locks the clinic next finds what was decrypted, and drops it.
