@@ -2,6 +2,7 @@
 //!
 //! The page never names a file. It says that it wants the next part of what the person dropped or chose, and only that is read.
 
+use std::collections::VecDeque;
 use std::path::{Path, PathBuf};
 use std::sync::{Mutex, PoisonError};
 
@@ -13,15 +14,26 @@ use wire::receiving::{Receipt, Received};
 /// The most files that are read before the page hears how far it is.
 const READ_AT_ONCE: usize = 250;
 
+/// The most drops and chosen folders that are kept until the page asks for them. A page that receives nothing never asks.
+const MAX_NAMED: usize = 32;
+
 /// A file's name, and its bytes or why it cannot be read.
 type Read = (String, ActionResult<Vec<u8>>);
 
 /// What is on its way.
 #[derive(Default)]
 pub struct Arriving {
-    /// What was dropped or chosen last, until the page asks for it.
-    named: Mutex<Vec<PathBuf>>,
+    named: Mutex<Named>,
     going: Mutex<Option<Going>>,
+}
+
+/// What was dropped or chosen, until the page asks for it.
+#[derive(Default)]
+struct Named {
+    /// By number, oldest first.
+    waiting: VecDeque<(u32, Vec<PathBuf>)>,
+    /// The number of the last one.
+    last: u32,
 }
 
 /// Files that are being received: they are read until enough are gathered, which are then taken in batch by batch.
@@ -47,14 +59,37 @@ pub struct Going {
 }
 
 impl Arriving {
-    /// Notes what was dropped or chosen, in place of what was there before.
-    pub fn name(&self, paths: &[PathBuf]) {
-        *self.named.lock().unwrap_or_else(PoisonError::into_inner) = paths.to_vec();
+    /// Notes what was dropped or chosen, and returns its number. Of more than [`MAX_NAMED`] the oldest is forgotten.
+    pub fn name(&self, paths: &[PathBuf]) -> u32 {
+        let mut named = self.named.lock().unwrap_or_else(PoisonError::into_inner);
+        named.last = named.last.wrapping_add(1);
+        let number = named.last;
+        named.waiting.push_back((number, paths.to_vec()));
+        if named.waiting.len() > MAX_NAMED {
+            named.waiting.pop_front();
+        }
+        number
     }
 
-    /// What was dropped or chosen last. It is given out once.
-    pub fn named(&self) -> Vec<PathBuf> {
-        std::mem::take(&mut self.named.lock().unwrap_or_else(PoisonError::into_inner))
+    /// What was dropped or chosen under this number. It is given out once.
+    fn named(&self, number: u32) -> Option<Vec<PathBuf>> {
+        let mut named = self.named.lock().unwrap_or_else(PoisonError::into_inner);
+        let at = named.waiting.iter().position(|(of, _)| *of == number)?;
+        named.waiting.remove(at).map(|(_, paths)| paths)
+    }
+
+    /// What is to be read next: what was dropped or chosen under the number `begin`, or without one what is being received. Folders are only
+    /// listed by the function that is returned, since that takes its time.
+    ///
+    /// # Errors
+    /// [`Failure::Internal`] if there is no such thing; from the function as for [`Going::of`].
+    pub fn next(&self, begin: Option<u32>) -> ActionResult<impl FnOnce() -> ActionResult<Going> + Send + use<>> {
+        let begun = self.going();
+        let named = match begin {
+            Some(number) => Some(self.named(number).ok_or_else(nothing_begun)?),
+            None => None,
+        };
+        Ok(move || named.map_or_else(|| begun.ok_or_else(nothing_begun), |named| Going::of(&named)))
     }
 
     /// What is being received. Whoever takes it puts it back with [`Arriving::go_on`].
@@ -102,7 +137,7 @@ impl Going {
         self
     }
 
-    /// Adds a part of the files that the page sends, and says whether it was the last.
+    /// Adds a part of the files that the page sends, of which this is the `last` or not, and reads on.
     pub fn add(mut self, files: impl IntoIterator<Item = Read>, last: bool) -> Going {
         for (file, bytes) in files {
             self.read += 1;
@@ -163,6 +198,33 @@ mod tests {
         (0..FILES).for_each(|file| std::fs::write(from.join(format!("{file}.age")), "no summary").expect("written"));
         let moment = Clock::set_to("2027-03-08T09:00:00+01:00").expect("an instant").moment();
         (folder, moment, Going::of(&[from]).expect("not too many"))
+    }
+
+    #[test]
+    fn each_drop_and_each_chosen_folder_is_given_out_once_in_whatever_order() {
+        let (one, other) = ([PathBuf::from("one.age"), PathBuf::from("two.age")], [PathBuf::from("folder")]);
+        for later_first in [false, true] {
+            let arriving = Arriving::default();
+            let mut asked = [(arriving.name(&one), one.to_vec()), (arriving.name(&other), other.to_vec())];
+            if later_first {
+                asked.reverse();
+            }
+            for (number, paths) in &asked {
+                assert_eq!(arriving.named(*number).as_ref(), Some(paths));
+                assert_eq!(arriving.named(*number), None, "given out twice");
+            }
+        }
+    }
+
+    #[test]
+    fn of_more_drops_than_are_kept_the_oldest_is_forgotten() {
+        let arriving = Arriving::default();
+        let path = |number: usize| [PathBuf::from(format!("{number}.age"))];
+        let numbers: Vec<u32> = (0..=MAX_NAMED).map(|number| arriving.name(&path(number))).collect();
+        assert_eq!(arriving.named(numbers[0]), None);
+        for (number, told) in numbers.into_iter().enumerate().skip(1) {
+            assert_eq!(arriving.named(told), Some(path(number).to_vec()));
+        }
     }
 
     #[test]

@@ -170,7 +170,7 @@ impl Session {
         match folder.as_mut() {
             Ok(folder) => {
                 let moment = self.clock.moment();
-                // One that could not be written now is written the next time.
+                // One that could not be written now is tried again the next time; the section about backups says why.
                 let _ = backup::daily(folder, &moment);
                 if folder.role() == Some(Role::Patient) {
                     // Times that could not be written now are written the next time.

@@ -60,7 +60,7 @@ pub fn open(app: &AppHandle, kept: &Path, hidden: bool) -> tauri::Result<()> {
     #[cfg(desktop)]
     {
         app.manage(Asked::default());
-        on_close(&window);
+        on_event(&window);
         #[cfg(target_os = "linux")]
         web_process::watch(&window, format!("{}://{}", ORIGIN.0, ORIGIN.1));
     }
@@ -164,11 +164,9 @@ pub fn keep_place(app: &AppHandle) {
     }
 }
 
-/// Handles an attempt to close the window. Closing must not silently end the reminders of a plan that is followed: with a tray the
-/// program stays there and can be quit there; without one the person is asked. Closing the window again while being asked ends the
-/// program.
+/// Handles what happens to the window: it is moved or resized, it is to be closed, or files are dragged over it.
 #[cfg(desktop)]
-fn on_close(window: &WebviewWindow) {
+fn on_event(window: &WebviewWindow) {
     let closed = window.clone();
     window.on_window_event(move |event| match event {
         WindowEvent::Resized(_) | WindowEvent::Moved(_) => {
@@ -190,10 +188,7 @@ fn files_over(app: &AppHandle, dragged: &DragDropEvent) {
         DragDropEvent::Enter { .. } => FilesEvent::Over,
         // Something else than files was dropped, such as a text.
         DragDropEvent::Drop { paths, .. } if paths.is_empty() => FilesEvent::Away,
-        DragDropEvent::Drop { paths, .. } => {
-            app.state::<Arriving>().name(paths);
-            FilesEvent::Dropped
-        }
+        DragDropEvent::Drop { paths, .. } => FilesEvent::Dropped { number: app.state::<Arriving>().name(paths) },
         DragDropEvent::Leave => FilesEvent::Away,
         _ => return,
     };
@@ -207,6 +202,9 @@ pub fn native(app: &AppHandle) -> Option<gtk::ApplicationWindow> {
     app.get_webview_window(MAIN)?.gtk_window().ok()
 }
 
+/// Handles an attempt to close the window. Closing must not silently end the reminders of a plan that is followed: with a tray the
+/// program stays there and can be quit there; without one the person is asked. Closing the window again while being asked ends the
+/// program.
 #[cfg(desktop)]
 fn close(window: &WebviewWindow, api: &CloseRequestApi) {
     let app = window.app_handle();

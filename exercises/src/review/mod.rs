@@ -1,4 +1,4 @@
-//! The clinician's review of one patient: six questions, answered from the summaries of all the patient's devices.
+//! The review of one patient: the clinician's questions, answered from the summaries of all the patient's devices.
 //!
 //! What alarms suspend, which ratings count and what is proposed is worked out over all devices together. The person's own "then and now"
 //! ([`then_and_now()`]) is made of the same review, from one device.
@@ -47,7 +47,7 @@ pub(crate) use norms::not_compared as norms_not_compared;
 pub use standing::{Standing, standing};
 pub use then_and_now::{Compared, ThenAndNow, then_and_now};
 
-/// The clinician's review of one patient. Fields that answer one of the six questions begin with it.
+/// The clinician's review of one patient. Fields that answer one of the clinician's questions begin with it.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Review {

@@ -22,8 +22,5 @@ pub fn standing<'a>(newest: &Plan, summaries: impl IntoIterator<Item = &'a Summa
     let united = unite(of_plan)?;
     let until = united.covered.last().copied().unwrap_or_default();
     let open = united.alarms.values().filter(|(_, alarm)| !clears(&united, newest, alarm));
-    Some(Standing {
-        until: until.date(newest.header.start),
-        open_alarms: at_most(open.count()),
-    })
+    Some(Standing { until: until.date(newest.header.start), open_alarms: at_most(open.count()) })
 }

@@ -34,7 +34,7 @@ fn is_same(one: &Item, other: &Item) -> bool {
     (&one.exercise, &one.rung, done(one)) == (&other.exercise, &other.rung, done(other))
 }
 
-/// The first day on which any device took that card.
+/// The first day on which any device took that card or a later one.
 fn taken_on(united: &United<'_>, revision: u16) -> Option<DayNumber> {
     let taken = united.logs.values().flat_map(|of_log| &of_log.taken).filter(|taken| taken.revision >= revision);
     taken.map(|taken| taken.day).min()

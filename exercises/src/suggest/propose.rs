@@ -1,4 +1,8 @@
-//! The rules that lead from the facts about one item to a proposal. In this order; the first that holds is the proposal:
+//! The rules that lead from the facts about one item to a proposal.
+//!
+//! An item outside its phase is kept, unless an alarm suspends it. One that is done as needed is kept, unless an alarm suspends it or one of
+//! its last three ratings was above the limit: then it is talked about. For every other item, in this order; the first that holds is the
+//! proposal:
 //! 1. **talk**: an alarm suspends it, or nothing at all was done of [`MANY_OWED`] or more owed slots;
 //! 2. **ease**: a rating while doing it above the limit among the last three, or two unsettled mornings counted against it, or the
 //!    target missed in at least half of its last four finished sessions; balance is never eased for short seconds alone, only by pain,
@@ -7,7 +11,8 @@
 //!    pain, fear or not being sure how, it is **talk** instead;
 //! 4. **progress**: a week or more since the last change, sessions on three days or more, the last session of each of the last two
 //!    days with a session met the target, more than half of the owed slots done, no unsettled morning for a week, pain not worse, no
-//!    flare and no alarm that suspended it for a week (also if a card has cleared it), and every known rating while doing it of the last six days with a session at most [`EASY_PAIN`];
+//!    flare and no alarm that suspended it for a week (also if a card has cleared it), and every known rating while doing it of the last
+//!    six days with a session at most [`EASY_PAIN`];
 //! 5. **keep**: otherwise.
 //!
 //! What is no training (breathing, care, prompts) is neither eased nor progressed; a test is only kept or talked about. Graded activity, which

@@ -61,8 +61,8 @@ pub async fn backups(
     saved: State<'_, SavedFiles>,
     _args: Args<app::ShowBackups>,
 ) -> CommandResult<app::ShowBackups> {
-    let Backups { last, readable } = session.outside_sample(|folder, moment| backup::show(folder, moment))?;
-    Ok(Backups { last: last.map(|(day, file)| (day, saved.tell(file, session.home()))), readable })
+    let Backups { last, fault, readable } = session.outside_sample(|folder, moment| backup::show(folder, moment))?;
+    Ok(Backups { last: last.map(|(day, file)| (day, saved.tell(file, session.home()))), fault, readable })
 }
 
 /// [`wire::app::SaveBackup`].

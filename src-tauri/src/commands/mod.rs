@@ -1,5 +1,5 @@
-//! The commands that the window can call: one file for each area of the screen, one function for each command, and in each function
-//! one call.
+//! The commands that the window can call: one file for each area of the screen, one function for each command. What a command does is in
+//! `actions`; here it is brought together with what only the shell has, such as the session, dialogues and threads.
 
 mod app;
 mod cases;

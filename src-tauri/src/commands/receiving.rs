@@ -43,8 +43,7 @@ pub async fn choose_folder(
     let chosen = folder_dialog::choose(&app, actions::platform::words(locale)).await;
     // Somebody who looks for a folder for a long time has not gone away.
     door.used();
-    arriving.name(chosen.as_slice());
-    Ok(chosen.is_some())
+    Ok(chosen.map(|folder| arriving.name(&[folder])))
 }
 
 /// [`wire::receiving::ReceiveNamed`].
@@ -56,9 +55,8 @@ pub async fn receive_named(
     args: Args<receiving::ReceiveNamed>,
 ) -> CommandResult<receiving::ReceiveNamed> {
     door.used();
-    let (begun, named) = (arriving.going(), arriving.named());
-    let read = move || Ok(if args.first { Going::of(&named)? } else { begun.ok_or_else(nothing_begun)? }.read_on());
-    let mut going = super::without_folder(read).await?;
+    let next = arriving.next(args.begin)?;
+    let mut going = super::without_folder(move || Ok(next()?.read_on())).await?;
     session.with(|folder, moment| {
         let received = going.take_in(folder, moment)?;
         // While the folder is held: who locks the clinic next finds what was decrypted, and drops it.

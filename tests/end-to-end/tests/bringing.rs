@@ -64,6 +64,23 @@ fn files_that_are_dropped_are_received_and_those_that_are_dragged_away_again_are
     clinic.close();
 }
 
+/// Whether the first folder is still being received when the second is dropped depends on the machine. Both are received in any case.
+#[test]
+fn a_folder_that_is_dropped_while_another_is_being_received_is_received_afterwards() {
+    let desktop = Desktop::new();
+    brought(&desktop);
+    let many = desktop.path("many");
+    fs::create_dir(&many).expect("the desktop's folder is writable");
+    (0..5000).for_each(|file| fs::write(many.join(format!("{file}.age")), "no summary").expect("the folder was just made"));
+    let clinic = open(&desktop);
+    clinic.drag(&[many]).drop_here();
+    clinic.drag(&[desktop.path("brought")]).drop_here();
+    clinic.see("K17: new summary, 4 new days.");
+    clinic.see("K17: new summary, 3 new days.");
+    clinic.see("New: 2 · known already: 0");
+    clinic.close();
+}
+
 #[test]
 fn where_nothing_is_received_nothing_is_taken_from_what_is_dropped() {
     let desktop = Desktop::new();

@@ -19,7 +19,7 @@ pub fn Backup() -> impl IntoView {
     app.query::<ShowBackups>((), move |backups| shown.set(Some(backups)));
     let save = move |_| app.request::<SaveBackup>((), move |file| saved.set(vec![file]));
     let known = move || {
-        shown.get().map(|Backups { last, readable }| {
+        shown.get().map(|Backups { last, fault, readable }| {
             let what = if readable { Key::BackupWhatPatient } else { Key::BackupWhatClinic };
             let last = match last {
                 Some((day, file)) => {
@@ -28,7 +28,11 @@ pub fn Backup() -> impl IntoView {
                 }
                 None => view! { <p class="soft">{words.text(Key::BackupNone)}</p> }.into_any(),
             };
-            view! { <p>{words.text(what)}</p>{last} }
+            let fault = fault.map(|failure| {
+                let refusal = words.failure(&failure);
+                view! { <p class="warning">{[words.text(Key::BackupNotToday), &refusal.fault, &refusal.advice].join(" ")}</p> }
+            });
+            view! { <p>{words.text(what)}</p>{fault}{last} }
         })
     };
     let restoring = RwSignal::new(false);

@@ -18,23 +18,29 @@ const WEEKS: usize = 4;
 /// chosen, in a sample, and with a time that was set on the command line.
 ///
 /// # Errors
-/// Any failure to write it; then no older one was removed.
+/// Any failure to write it, which [`show`] tells; then no older one was removed.
 pub fn daily(folder: &mut DataFolder, moment: &Moment) -> ActionResult<()> {
     let today = moment.now.date();
     if folder.role.is_none() || folder.is_sample || folder.at_is_set || folder.backed_up == Some(today) {
+        folder.backup_fault = None;
         return Ok(());
     }
-    let dir = folder.dir();
-    let refused = refuse::store(&dir);
-    let mut days = days(&folder.home)?;
-    if days.insert(today) {
-        folder.home.back_up(&today.to_string()).map_err(&refused)?;
-    }
-    for day in superfluous(&days, today) {
-        folder.home.remove_backup(&day.to_string()).map_err(&refused)?;
+    let written = of_today(folder, today);
+    folder.backup_fault = written.as_ref().err().cloned();
+    for day in superfluous(&written?, today) {
+        folder.home.remove_backup(&day.to_string()).map_err(refuse::store(&folder.dir()))?;
     }
     folder.backed_up = Some(today);
     Ok(())
+}
+
+/// Writes today's automatic backup, unless there is one; returns the days of all.
+fn of_today(folder: &mut DataFolder, today: NaiveDate) -> ActionResult<BTreeSet<NaiveDate>> {
+    let mut days = days(&folder.home)?;
+    if days.insert(today) {
+        folder.home.back_up(&today.to_string()).map_err(refuse::store(&folder.dir()))?;
+    }
+    Ok(days)
 }
 
 fn days(home: &Home) -> ActionResult<BTreeSet<NaiveDate>> {
@@ -71,16 +77,24 @@ pub fn remove_older(folder: &mut DataFolder, moment: &Moment) -> ActionResult<()
     folder.home.back_up(&today.to_string()).map_err(&refused)?;
     folder.home.remove_older_copies(&today.to_string()).map_err(&refused)?;
     folder.backed_up = Some(today);
+    folder.backup_fault = None;
     Ok(())
 }
 
-/// When the last automatic backup was made, and its path. A day that has not come yet is named only if there is no other: it
-/// is of a clock that was ahead, or this one is behind.
+/// When the last automatic backup was made, and its path; and why today's could not be written. A day that has not come yet is named only if
+/// there is no other: it is of a clock that was ahead, or this one is behind.
+///
+/// # Errors
+/// Any failure to read the days of the backups, unless it is told as the reason why today's was not written.
 pub fn show(folder: &DataFolder, moment: &Moment) -> ActionResult<Backups<String>> {
-    let days = days(&folder.home)?;
+    let fault = folder.backup_fault.clone();
+    let days = match days(&folder.home) {
+        Err(_) if fault.is_some() => BTreeSet::new(),
+        read => read?,
+    };
     let last = days.range(..=moment.now.date()).next_back().or(days.first()).copied();
     let file = |day: NaiveDate| Home::backup_of_day(folder.home.dir(), &day.to_string()).display().to_string();
-    Ok(Backups { last: last.map(|day| (day, file(day))), readable: folder.role == Some(Role::Patient) })
+    Ok(Backups { last: last.map(|day| (day, file(day))), fault, readable: folder.role == Some(Role::Patient) })
 }
 
 /// Writes a backup to `to`, or into the folder for saved files.

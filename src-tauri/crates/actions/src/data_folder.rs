@@ -60,6 +60,8 @@ pub struct DataFolder {
     pub is_sample: bool,
     /// The day of the last automatic backup, as far as it is known.
     pub(crate) backed_up: Option<NaiveDate>,
+    /// Why today's automatic backup could not be written.
+    pub(crate) backup_fault: Option<Failure>,
     /// Whether the patient's window was opened with its code, if it has one.
     pub(crate) screen_is_open: bool,
     /// The slot whose page a notification's action asked to open.
@@ -109,6 +111,7 @@ impl DataFolder {
             screen_is_open: false,
             open_slot: None,
             backed_up: None,
+            backup_fault: None,
         };
         folder.role = match folder.setting(ROLE)?.as_deref() {
             Some("patient") => Some(Role::Patient),

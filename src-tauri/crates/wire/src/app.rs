@@ -7,6 +7,7 @@ use exercises::slots::SlotRef;
 use exercises::time::Stamp;
 use serde::{Deserialize, Serialize};
 
+use crate::Failure;
 use crate::saved::SavedFile;
 
 /// Which side a data folder is on. It never changes.
@@ -89,10 +90,12 @@ pub enum Copied {
 }
 
 /// The backups of a data folder. `File` is the type of its files: [`SavedFile`] for the window, which gets no paths, and a path elsewhere.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Backups<File = SavedFile> {
     /// The last automatic backup: its day, and the file.
     pub last: Option<(NaiveDate, File)>,
+    /// Why today's automatic backup could not be written; `None` if it was, or none is made today.
+    pub fault: Option<Failure>,
     /// Whether anyone who has a backup can read it.
     pub readable: bool,
 }

@@ -10,6 +10,16 @@ use serde::{Deserialize, Serialize};
 /// The most files that the window sends at once, because it has all of them in memory at once. More are sent one part after the other.
 pub const MAX_FILES: usize = 32;
 
+/// The endings of files that are received from a folder, in small letters: sealed files, and pictures of codes. What a file really is
+/// depends on its contents.
+pub const ENDINGS: [&str; 4] = [".age", ".png", ".jpg", ".jpeg"];
+
+/// Whether a file of this name in a folder is received.
+pub fn is_received(name: &str) -> bool {
+    let name = name.to_lowercase();
+    ENDINGS.iter().any(|ending| name.ends_with(ending))
+}
+
 /// The event that tells the window of files that are dragged over it or dropped on it.
 pub const FILES: &str = "files";
 
@@ -21,7 +31,10 @@ pub enum FilesEvent {
     /// They are dragged away again.
     Away,
     /// They are dropped on it, and can be received.
-    Dropped,
+    Dropped {
+        /// The number of the drop, by which the page asks for it.
+        number: u32,
+    },
 }
 
 /// A part of the files that were chosen in the window.
@@ -35,11 +48,11 @@ pub struct ReceiveRequest {
     pub last: bool,
 }
 
-/// Which part of the files that were dropped, or of a chosen folder, is to be received. Of files that the page has sent, it is the next one.
+/// Which part of the files that were dropped, of a chosen folder, or of the files that the page has sent is to be received.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 pub struct NamedRequest {
-    /// Whether it is the first part; otherwise the next one.
-    pub first: bool,
+    /// The number of the drop or of the chosen folder to begin with; without one, the next part of what is being received.
+    pub begin: Option<u32>,
 }
 
 /// What was done with a part of the files: some were read, or some that were read were taken in.
@@ -59,10 +72,10 @@ pub struct Received {
     pub last: bool,
 }
 
-/// The result for one file.
+/// The result for one summary, or for a file without one.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Receipt {
-    /// The file's name.
+    /// The file's name; of a summary in several pictures, all their names.
     pub file: String,
     /// The outcome.
     pub outcome: Outcome,

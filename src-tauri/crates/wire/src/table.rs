@@ -176,10 +176,10 @@ macro_rules! commands {
             receiving {
                 /// Receive a part of the files that were chosen in the window.
                 Receive = receive(ReceiveRequest) -> Received;
-                /// Let the person choose a folder; returns whether one was chosen.
-                ChooseFolder = choose_folder(()) -> bool;
-                /// Receive the next part of the files that were dropped on the window, of the folder that was chosen, or of those that the page
-                /// has sent.
+                /// Let the person choose a folder; returns its number, if one was chosen.
+                ChooseFolder = choose_folder(()) -> Option<u32>;
+                /// Receive the first part of files that were dropped on the window or of a folder that was chosen, or the next part of what is
+                /// being received.
                 ReceiveNamed = receive_named(NamedRequest) -> Received;
                 /// Leave the rest of them as it is.
                 StopReceiving = stop_receiving(()) -> ();

@@ -5,15 +5,13 @@ use leptos::html;
 use leptos::prelude::*;
 use wasm_bindgen::JsValue;
 use web_sys::HtmlInputElement;
+use wire::receiving::ENDINGS;
 use words::Key;
 
 use super::told::Told;
 use crate::clinic::context::ClinicContext;
 use crate::clinic::receiving::{Chosen, Progress};
 use crate::shared::{AppContext, file};
-
-/// The files that the system's dialogue offers: sealed files, and photos of codes. What a file really is depends on its contents.
-const ACCEPTED: &str = ".age,.png,.jpg,.jpeg";
 
 /// Choosing files or a folder, how far it is, and what was done with each summary. `received` is called when what was received may be
 /// shown elsewhere on the page.
@@ -41,7 +39,7 @@ pub fn Receive(received: impl Fn() + Copy + Send + 'static) -> impl IntoView {
             <div class="presses">
                 <label class="pick">
                     <span>{app.text(Key::ChooseFiles)}</span>
-                    <input type="file" multiple accept=ACCEPTED on:change:target=move |event| choose(event.target())/>
+                    <input type="file" multiple accept=ENDINGS.join(",") on:change:target=move |event| choose(event.target())/>
                 </label>
                 <ChooseFolder/>
             </div>

@@ -31,8 +31,8 @@ pub struct Progress {
 enum Source {
     /// Files that were chosen in the page.
     Chosen(Chosen),
-    /// What was dropped on the window, or a folder that was chosen in the system's dialogue.
-    Named,
+    /// What was dropped on the window, or a folder that was chosen in the system's dialogue, by its number.
+    Named(u32),
 }
 
 /// What is being received, and what was.
@@ -83,8 +83,8 @@ impl Receiving {
     /// Lets the person choose a folder in the system's dialogue, and receives it.
     pub fn choose_folder(self) {
         self.app.request::<ChooseFolder>((), move |chosen| {
-            if chosen {
-                self.receive(Source::Named);
+            if let Some(number) = chosen {
+                self.receive(Source::Named(number));
             }
         });
     }
@@ -99,8 +99,8 @@ impl Receiving {
     pub fn files_over(self, event: FilesEvent) {
         let receives = self.places.get_value() > 0;
         self.over.set(receives && event == FilesEvent::Over);
-        if receives && event == FilesEvent::Dropped {
-            self.receive(Source::Named);
+        if let (true, FilesEvent::Dropped { number }) = (receives, event) {
+            self.receive(Source::Named(number));
         }
     }
 
@@ -136,7 +136,7 @@ impl Receiving {
             self.progress.set(Some(Progress { read: 0, done: 0, of }));
             let done = match source {
                 Source::Chosen(files) => self.parts(files, locks).await,
-                Source::Named => self.named(locks).await,
+                Source::Named(number) => self.named(number, locks).await,
             };
             if self.locks.get_value() != locks {
                 return;
@@ -164,13 +164,13 @@ impl Receiving {
                 let request = ReceiveRequest { files, first, last: parts.is_over() };
                 (invoke::call::<Receive>(&request).await?, refused)
             } else {
-                (invoke::call::<ReceiveNamed>(&NamedRequest { first }).await?, Vec::new())
+                (invoke::call::<ReceiveNamed>(&NamedRequest { begin: None }).await?, Vec::new())
             };
             let Received { mut receipts, done, last, .. } = received;
             unread += u32::try_from(refused.len()).unwrap_or(u32::MAX);
             receipts.extend(refused);
             first = false;
-            let progress = Progress { read: parts.done, done: done.saturating_add(unread), of };
+            let progress = Progress { read: parts.read, done: done.saturating_add(unread), of };
             if !self.told(receipts, progress, last, before, locks) {
                 return if last { Ok(()) } else { invoke::call::<StopReceiving>(&()).await };
             }
@@ -178,19 +178,18 @@ impl Receiving {
     }
 
     /// Lets the shell receive what was dropped or chosen there, a part after the other.
-    async fn named(self, locks: u32) -> Result<(), Failure> {
+    async fn named(self, number: u32, locks: u32) -> Result<(), Failure> {
         let before = self.report.with_untracked(Report::told);
-        let mut first = true;
+        let mut begin = Some(number);
         loop {
             let Received { receipts, read, done, of, passed_over, last } =
-                invoke::call::<ReceiveNamed>(&NamedRequest { first }).await?;
-            if first {
+                invoke::call::<ReceiveNamed>(&NamedRequest { begin }).await?;
+            if begin.take().is_some() {
                 self.report.update(|report| {
                     report.passed_over += passed_over;
                     report.nothing |= of == 0;
                 });
             }
-            first = false;
             if !self.told(receipts, Progress { read, done, of }, last, before, locks) {
                 return if last { Ok(()) } else { invoke::call::<StopReceiving>(&()).await };
             }

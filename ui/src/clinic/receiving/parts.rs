@@ -3,15 +3,12 @@
 use std::vec::IntoIter;
 
 use wire::Failure;
-use wire::receiving::{MAX_FILES, Outcome, Receipt};
+use wire::receiving::{MAX_FILES, Outcome, Receipt, is_received};
 
 use crate::shared::file;
 
 /// The size from which on a part is sent, in bytes.
 const PART: f64 = 8.0 * 1024.0 * 1024.0;
-
-/// The endings of files that are received from a folder.
-const ENDINGS: [&str; 4] = [".age", ".png", ".jpg", ".jpeg"];
 
 /// Files that were chosen in the page.
 pub struct Chosen {
@@ -29,11 +26,7 @@ impl Chosen {
 
     /// What a chosen folder holds.
     pub fn folder(all: Vec<web_sys::File>) -> Chosen {
-        let ends = |file: &web_sys::File| {
-            let name = file.name().to_lowercase();
-            ENDINGS.iter().any(|ending| name.ends_with(ending))
-        };
-        let (files, others): (Vec<_>, Vec<_>) = all.into_iter().partition(ends);
+        let (files, others): (Vec<_>, Vec<_>) = all.into_iter().partition(|file| is_received(&file.name()));
         Chosen { files, passed_over: count(others.len()) }
     }
 
@@ -47,13 +40,13 @@ impl Chosen {
 pub struct Parts {
     left: IntoIter<web_sys::File>,
     /// How many were read.
-    pub done: u32,
+    pub read: u32,
 }
 
 impl Parts {
     /// All of these files.
     pub fn of(files: Vec<web_sys::File>) -> Parts {
-        Parts { left: files.into_iter(), done: 0 }
+        Parts { left: files.into_iter(), read: 0 }
     }
 
     /// Whether all were read.
@@ -63,17 +56,17 @@ impl Parts {
 
     /// Reads the next part: the files that could be read, with their bytes in Base64, and receipts for the others.
     pub async fn next(&mut self) -> (Vec<(String, String)>, Vec<Receipt>) {
-        let (mut read, mut refused, mut bytes) = (Vec::new(), Vec::new(), 0.0);
-        while read.len() < MAX_FILES && bytes < PART {
+        let (mut sent, mut refused, mut bytes) = (Vec::new(), Vec::new(), 0.0);
+        while sent.len() < MAX_FILES && bytes < PART {
             let Some(one) = self.left.next() else { break };
-            self.done += 1;
+            self.read += 1;
             bytes += one.size();
             match file::base64(&one).await {
-                Ok(base64) => read.push((one.name(), base64)),
+                Ok(base64) => sent.push((one.name(), base64)),
                 Err(failure) => refused.push(receipt(&one, failure)),
             }
         }
-        (read, refused)
+        (sent, refused)
     }
 }
 

@@ -15,7 +15,7 @@ use crate::clinic::context::ClinicContext;
 /// The kinds of measures, in the order in which they are offered.
 pub const KINDS: [&str; 6] = ["pain", "motion", "stance", "chair-rise", "grip", "other"];
 
-/// What is being typed. Each choice is the text of its option.
+/// What is being typed. The value of a choice is the variant's name in the code, or empty if nothing is chosen.
 #[derive(Clone, Copy)]
 pub struct Forms {
     pub region: RwSignal<String>,
@@ -46,7 +46,7 @@ pub struct VisitContext {
     pub clinic: ClinicContext,
     /// The patient's visits.
     pub page: RwSignal<VisitPage>,
-    /// The review, for the names of items and what was proposed; `None` until it is there, or without a plan.
+    /// The review, for the names of items and what was proposed; `None` until the shell has answered. Without a plan, its `plan` is `None`.
     pub review: RwSignal<Option<ReviewPage>>,
     /// The number of the finding that is being corrected.
     pub correcting: RwSignal<Option<u32>>,

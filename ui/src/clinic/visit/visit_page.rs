@@ -28,17 +28,17 @@ pub fn Visit(page: VisitPage) -> impl IntoView {
     let code = StoredValue::new(page.code.clone());
     let context = VisitContext::new(clinic, page);
     provide_context(context);
-    let has_review = Memo::new(move |_| context.review.with(|page| page.as_ref().is_some_and(|page| page.plan.is_some())));
+    let has_plan = Memo::new(move |_| context.review.with(|page| page.as_ref().is_some_and(|page| page.plan.is_some())));
     // At the very first visit there is no last time.
     let not_first = Memo::new(move |_| {
-        has_review.get() || context.page.with(|page| page.visits.iter().any(|visit| visit.day < page.today))
+        has_plan.get() || context.page.with(|page| page.visits.iter().any(|visit| visit.day < page.today))
     });
     let first = Memo::new(move |_| !not_first.get());
     let width = window_width();
     let is_wide = Memo::new(move |_| width.get() >= THREE_COLUMNS);
     // Somebody who was treated has something to report, also without a plan.
-    let has_record = Memo::new(move |_| has_review.get() || context.page.with(|page| !page.visits.is_empty()));
-    let next = move || words.text(if has_review.get() { Key::PlanNext } else { Key::PlanFirst });
+    let has_record = Memo::new(move |_| has_plan.get() || context.page.with(|page| !page.visits.is_empty()));
+    let next = move || words.text(if has_plan.get() { Key::PlanNext } else { Key::PlanFirst });
     let correcting = move || {
         context.correcting.get().map(|_| view! {
             <p class="note">{words.text(Key::VisitCorrecting)}" "

@@ -1,5 +1,6 @@
 //! What to do when something is wrong.
 
+use exercises::alarm::Trouble;
 use exercises::today::{PauseEnd, TodayAlarm};
 use leptos::prelude::*;
 use words::Key;
@@ -17,7 +18,8 @@ pub fn Advice(raised: Box<Raised>) -> impl IntoView {
     let words = context.app.words();
     let trouble = raised.trouble;
     let alarm = alarm_of(context, &raised);
-    let steps = alarm.as_ref().and_then(|alarm| words.after_near_fall(alarm));
+    let steps = alarm.as_ref().filter(|alarm| alarm.trouble == Trouble::NearlyFell && alarm.suspends.is_none());
+    let steps = steps.map(|alarm| words.after_near_fall(alarm.item));
     let steps = steps.unwrap_or_else(|| words.what_to_do(trouble, &raised.circumstances)).into_iter();
     let steps = steps.map(|step| view! { <li>{step}</li> }).collect_view();
     let above = raised

@@ -17,7 +17,8 @@ use wire::cases::{CasePage, CloseRequest, Held, RenameRequest};
 /// A patient's case, with the plans that were issued, the newest one first.
 ///
 /// # Errors
-/// As for the patient's record.
+/// [`Failure::ClinicLocked`]; [`Failure::NoSuchPatient`]; [`Failure::RecordDamaged`] if one of the patient's cards, or the case, does not
+/// open, and [`Failure::RecordsDamaged`] if the patient's own row may be one that does not; any failure to read the store.
 pub fn page(folder: &DataFolder, moment: &Moment, code: &str) -> ActionResult<CasePage> {
     let patient = rows::patient(folder, code)?;
     let Case { closings, issued_by, .. } = case(folder, patient.row, &patient.code)?;
@@ -92,7 +93,8 @@ pub fn reopen(folder: &mut DataFolder, moment: &Moment, code: &str) -> ActionRes
 /// Gives a patient another code, another name, or both. Neither is on a card or in a summary, so plans go on.
 ///
 /// # Errors
-/// As for adding a patient with this code and name.
+/// [`Failure::CodeBad`] and [`Failure::TextUnfit`] for what does not fit; [`Failure::CodeTaken`] if another patient has the code; as for
+/// [`page`], and any failure to write the store.
 pub fn rename(folder: &mut DataFolder, moment: &Moment, request: &RenameRequest) -> ActionResult<CasePage> {
     let row = rows::patient_row(folder, &request.code)?;
     let patient = rows::patient(folder, &request.code)?;

@@ -16,6 +16,9 @@ use wire::clinic::PatientLine;
 
 /// All lines in any order, with the number of patients whose own row does not open. Those that are not known yet are made on all
 /// processors, because each takes the opening of a patient's summaries, and kept.
+///
+/// # Errors
+/// [`Failure::ClinicLocked`]; any failure to read the store. What does not open is no failure here: its line says so.
 pub(super) fn all(folder: &DataFolder, today: NaiveDate) -> ActionResult<(Vec<PatientLine>, usize)> {
     let keys = lock::unlocked_keys(folder)?;
     let (mut lines, mut missing) = (Vec::new(), Vec::new());
@@ -113,7 +116,7 @@ impl Stored {
 /// A patient's line, by the summaries that count, and whether it stays as it is on later days.
 ///
 /// # Errors
-/// As for the patient's review.
+/// [`Failure::RecordDamaged`] if how the patient stands cannot be worked out of the summaries.
 pub(super) fn one<'s>(
     patient: &Patient,
     counted: impl Iterator<Item = &'s Summary>,

@@ -12,6 +12,9 @@ use wire::clinic::{AddPatientRequest, MAX_CODE, PatientLine, PatientList, Remove
 
 /// All patients, those with alarms first, then those whose visit is today, those with a new summary, and by code; with what is wrong with the
 /// store. One patient's damaged record is a line that says so. As in the review, no patient's days are counted beyond the clinic's own.
+///
+/// # Errors
+/// [`Failure::ClinicLocked`]; any failure to read the store.
 pub fn list(folder: &DataFolder, moment: &Moment) -> ActionResult<PatientList> {
     lock::unlocked_keys(folder)?;
     let state = folder.home.store().state_by_others().map_err(refuse::store(folder.home.dir()))?;
@@ -37,6 +40,9 @@ pub fn show(folder: &mut DataFolder, moment: &Moment) -> ActionResult<PatientLis
 }
 
 /// What was found to be wrong when the store was unlocked: what was changed from outside, and keys that were saved before a renewal.
+///
+/// # Errors
+/// [`Failure::ClinicLocked`]; any failure to read the store.
 pub fn notices(folder: &DataFolder) -> ActionResult<Vec<StoreNotice>> {
     let changed = &folder.changed_outside;
     let rows = changed.rows.values().fold(0, |sum: u32, rows| sum.saturating_add(*rows));
@@ -48,6 +54,10 @@ pub fn notices(folder: &DataFolder) -> ActionResult<Vec<StoreNotice>> {
 }
 
 /// Adds a patient with a code. The name is stored only here; it is never on a card or in a summary.
+///
+/// # Errors
+/// [`Failure::CodeBad`] and [`Failure::TextUnfit`] for what does not fit; [`Failure::CodeTaken`] if another patient has the code;
+/// [`Failure::ClinicLocked`]; any failure to read or write the store.
 pub fn add(folder: &mut DataFolder, moment: &Moment, request: &AddPatientRequest) -> ActionResult<PatientList> {
     let (code, name) = fitting(&request.code, request.name.as_deref())?;
     if rows::is_taken(folder, &code)? {

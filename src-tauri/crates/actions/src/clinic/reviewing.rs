@@ -19,6 +19,10 @@ use wire::Failure;
 use wire::clinic::{ReviewNotice, ReviewPage};
 
 /// The review of the patient with `code`.
+///
+/// # Errors
+/// [`Failure::ClinicLocked`]; [`Failure::NoSuchPatient`]; [`Failure::RecordDamaged`] if one of the patient's cards or summaries does not
+/// open, and [`Failure::RecordsDamaged`] if the patient's own row may be one that does not; any failure to read the store.
 pub fn page(folder: &DataFolder, moment: &Moment, code: &str) -> ActionResult<ReviewPage> {
     let patient = rows::patient(folder, code)?;
     let received = rows::summaries(folder, &patient)?;

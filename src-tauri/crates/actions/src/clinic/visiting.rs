@@ -12,7 +12,8 @@ use wire::visiting::{NoteRequest, VisitPage};
 /// A patient's visits, and what today's is compared with. Entries that do not open are counted and left out.
 ///
 /// # Errors
-/// [`Failure::ClinicLocked`], and as for the patient's record.
+/// [`Failure::ClinicLocked`]; [`Failure::NoSuchPatient`]; [`Failure::RecordDamaged`] if one of the patient's cards does not open, and
+/// [`Failure::RecordsDamaged`] if the patient's own row may be one that does not; any failure to read the store.
 pub fn page(folder: &DataFolder, moment: &Moment, code: &str) -> ActionResult<VisitPage> {
     let patient = rows::patient(folder, code)?;
     let (entries, unreadable) = entries(folder, &patient)?;

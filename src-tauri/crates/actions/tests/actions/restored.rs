@@ -43,6 +43,22 @@ fn a_backup_that_was_restored_opens_without_complaint() {
     assert_eq!(codes(&folder), ["K17", "K18"]);
 }
 
+#[test]
+fn an_automatic_backup_that_could_not_be_written_is_told_until_one_is() {
+    let dir = tempfile::tempdir().expect("a temporary folder");
+    full(dir.path());
+    let mut folder = unlocked(dir.path());
+    let backups = dir.path().join("clinic").join("backups");
+    std::fs::write(&backups, "no folder").expect("nothing is there yet");
+    let failure = backup::daily(&mut folder, &at("11-28T08:00")).expect_err("its folder cannot be made");
+    let told = backup::show(&folder, &at("11-28T09:00")).expect("told with its reason");
+    assert_eq!((told.last, told.fault), (None, Some(failure)));
+    std::fs::remove_file(&backups).expect("there");
+    backup::daily(&mut folder, &at("11-28T10:00")).expect("room");
+    let told = backup::show(&folder, &at("11-28T11:00")).expect("readable");
+    assert_eq!((told.last.map(|(day, _)| day.to_string()), told.fault), (Some("2026-11-28".into()), None));
+}
+
 /// The bytes of each file in the data folder and its folder of backups, by name.
 fn files(home: &Path) -> Vec<(String, Vec<u8>)> {
     let in_folder = |dir: &Path| -> Vec<PathBuf> {

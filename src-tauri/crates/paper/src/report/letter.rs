@@ -5,6 +5,7 @@ use crate::PaperError;
 use crate::block::Para;
 use crate::sheet::Paper;
 use crate::style;
+use exercises::alarm::Trouble;
 use exercises::plan::Plan;
 use exercises::review::ReviewAlarm;
 use krilla::tagging::Tag;
@@ -81,7 +82,12 @@ impl Making<'_> {
         let Some(review) = &self.given.page.review else { return };
         let one = |alarm: &ReviewAlarm| {
             let said = words.review_alarm(alarm, names).line(words);
-            let advised = words.what_to_do(alarm.trouble, &alarm.circumstances);
+            let advised = match alarm.trouble {
+                // Whether it paused anything is not known any more, and with it what the patient was told.
+                Trouble::NearlyFell if alarm.cleared => return said,
+                Trouble::NearlyFell if alarm.suspended.is_empty() => words.after_near_fall(alarm.item),
+                trouble => words.what_to_do(trouble, &alarm.circumstances),
+            };
             words.as_sentences(&[said, words.letter_advised(&words.as_sentences(&advised))])
         };
         let mut lines: Vec<String> = review.alarms.iter().map(one).collect();

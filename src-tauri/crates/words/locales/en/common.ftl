@@ -225,6 +225,7 @@ backup-what-patient = A backup is one file with everything that is saved here. A
 backup-what-clinic = A backup is one file with everything that is saved here. It is encrypted, and opens with the passphrase of the day on which it was made.
 backup-last = Last automatic backup: { $date }, { $place }.
 backup-none = No automatic backup yet. One is made each day on which you use the program.
+backup-not-today = Today's automatic backup could not be written.
 backup-save = Save a backup now
 # A button that unfolds the next.
 backup-restore = Restore a backup

@@ -210,6 +210,7 @@ backup-what-patient = Una copia de seguridad es un archivo con todo lo que hay g
 backup-what-clinic = Una copia de seguridad es un archivo con todo lo que hay guardado aquí. Está cifrada y se abre con la frase de contraseña del día en que se hizo.
 backup-last = Última copia automática: { $date }, { $place }.
 backup-none = Todavía no hay ninguna copia automática. Se hace una cada día que usa el programa.
+backup-not-today = No se ha podido hacer la copia automática de hoy.
 backup-save = Guardar una copia ahora
 # A button that unfolds the next.
 backup-restore = Recuperar una copia de seguridad

@@ -2,17 +2,16 @@
 
 use crate::{ActionResult, platform, refuse};
 use exercises::plain_text::shown;
+use std::borrow::Cow;
 use std::path::{Path, PathBuf};
 use store::files::{self, InsideKind};
 use wire::Failure;
+use wire::receiving::is_received;
 
 /// The most files of one go, from folders and named together.
 pub const MAX_LISTED: usize = 20_000;
 /// How deep below a named folder files are received.
 pub const MAX_DEPTH: usize = 4;
-
-/// The endings of files in a folder that are received: sealed files, and pictures of codes. What a file really is depends on its contents.
-const ENDINGS: [&str; 4] = ["age", "png", "jpg", "jpeg"];
 
 /// The files that are received, one after the other.
 #[derive(Debug, Default)]
@@ -86,7 +85,7 @@ impl Listing {
         for one in found {
             match one.kind {
                 InsideKind::Folder if depth > 0 => folders.push(one.path),
-                InsideKind::Other if is_received(&one.path) => received.push(one.path),
+                InsideKind::Other if is_received(&file_name(&one.path)) => received.push(one.path),
                 InsideKind::Folder | InsideKind::Other => self.passed_over = self.passed_over.saturating_add(1),
             }
             if received.len() + self.files.len() > MAX_LISTED {
@@ -103,9 +102,8 @@ impl Listing {
     }
 }
 
-fn is_received(path: &Path) -> bool {
-    let ending = path.extension().and_then(|ending| ending.to_str()).unwrap_or_default();
-    ENDINGS.iter().any(|known| ending.eq_ignore_ascii_case(known))
+fn file_name(path: &Path) -> Cow<'_, str> {
+    path.file_name().unwrap_or_default().to_string_lossy()
 }
 
 /// The whole path, as a terminal names files.
