@@ -76,7 +76,7 @@ fn what_is_paused_is_said_before_it_is_recorded_and_an_illness_ends_when_the_per
     let window = open(&desktop, "2027-03-01T09:00:00+01:00");
     window.press("Something is wrong");
     window.press("I fell");
-    window.see("Everything that you do standing");
+    window.see("If you record it, everything that you do standing");
     window.press_part("I hit my head");
     look(&window, "before-a-fall-is-recorded");
     window.press("Back");
