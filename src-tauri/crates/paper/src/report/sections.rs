@@ -148,7 +148,6 @@ impl Making<'_> {
             }
             lines.push(line);
         }
-        lines.extend(words.steps_at_once(review, names));
         self.chapter(words.text(Key::ReportProposed), &lines);
     }
 

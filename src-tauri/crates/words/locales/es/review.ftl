@@ -521,7 +521,7 @@ review-why-given = { $n ->
       *[other] Motivo más frecuente, indicado { $n } veces: { $reason }.
     }
 review-why-none-given = No se indicó ningún motivo.
-review-why-target-met = La última sesión del { $first } y la del { $second } alcanzaron su objetivo por completo.
+review-why-target-met = Objetivo logrado en la última sesión del { $first } y del { $second }.
 review-why-low-pain = { $n ->
        [one] El dolor al hacerlo fue { $most }, valorado una vez.
       *[other] El dolor al hacerlo fue { $most } como máximo, en { $n } valoraciones.
