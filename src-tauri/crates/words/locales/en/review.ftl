@@ -211,7 +211,9 @@ review-sessions-with-parts = { $n ->
        *[other] { $k } of { $n } sessions in full, { $partly } in part; together { $percent }%.
     }
 # $k (Number), $n (Number)
-review-last-14-days = Last 14 days: { $k } of { $n }, at least in part.
+review-last-14-days = Last 14 days: { $k } of { $n }.
+# Where some sessions were done in part. $k (Number), $n (Number)
+review-last-14-days-with-parts = Last 14 days: { $k } of { $n }, at least in part.
 review-sessions-late = { $n ->
         [one] { $n } session started more than an hour late.
        *[other] { $n } sessions started more than an hour late.

@@ -194,7 +194,8 @@ review-sessions-with-parts = { $n ->
        [one] { $k } de { $n } sesión completa, { $partly } en parte; en conjunto { $percent } %.
       *[other] { $k } de { $n } sesiones completas, { $partly } en parte; en conjunto { $percent } %.
     }
-review-last-14-days = Últimos 14 días: { $k } de { $n }, al menos en parte.
+review-last-14-days = Últimos 14 días: { $k } de { $n }.
+review-last-14-days-with-parts = Últimos 14 días: { $k } de { $n }, al menos en parte.
 review-sessions-late = { $n ->
        [one] { $n } sesión empezó con más de una hora de retraso.
       *[other] { $n } sesiones empezaron con más de una hora de retraso.
@@ -533,7 +534,7 @@ review-why-few-sessions = { $n ->
        [one] Sesiones en { $n } día desde el último cambio; hacen falta tres días.
       *[other] Sesiones en { $n } días desde el último cambio; hacen falta tres días.
     }
-review-why-not-met = Para progresar hace falta que la última sesión de los dos últimos días con sesión alcance su objetivo por completo.
+review-why-not-met = Para progresar, la última sesión de los dos últimos días debe lograr su objetivo.
 review-why-too-painful-for-a-step = El dolor al hacerlo fue { $score }: aceptable, pero para progresar hace falta 3 o menos.
 review-why-pain-worse = El dolor que debía aliviar ha empeorado.
 review-why-flare-lately = El dolor fue claramente más alto hasta el { $date }, hace menos de siete días.

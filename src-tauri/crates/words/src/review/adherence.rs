@@ -38,7 +38,10 @@ impl Words {
                 // The percentage is of what the verdict is of.
                 partly => self.review_sessions_with_parts(kept.n, kept.k, partly, percent(shares.of_whole())),
             }),
-            lately.map(|lately| self.review_last_14_days(lately.done.k, lately.done.n)),
+            lately.map(|lately| match item.slots.partly {
+                0 => self.review_last_14_days(lately.done.k, lately.done.n),
+                _ => self.review_last_14_days_with_parts(lately.done.k, lately.done.n),
+            }),
         ];
         let figures: Vec<String> = figures.into_iter().flatten().collect();
         let figures = self.sentences(&figures);
