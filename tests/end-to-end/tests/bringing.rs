@@ -21,8 +21,8 @@ fn unlocked(desktop: &Desktop, opening: Opening<'_>) -> Window {
     clinic
 }
 
-/// A folder with two summaries of K17, the second of which tells more than the first, and something that is none. Names of files may hold
-/// what an address may not.
+/// Three files in a folder: two summaries of K17, the second of which covers more days than the first, and a file that is no summary. One
+/// name has characters that are escaped in an address.
 fn brought(desktop: &Desktop) -> [PathBuf; 3] {
     let made = desktop.prescribe(HOLD, TAKEN);
     let folder = desktop.path("brought");

@@ -85,7 +85,7 @@ pub fn remove_older(folder: &mut DataFolder, moment: &Moment) -> ActionResult<()
 /// there is no other: it is of a clock that was ahead, or this one is behind.
 ///
 /// # Errors
-/// Any failure to read the days of the backups, unless it is told as the reason why today's was not written.
+/// Any failure to read which backups there are, unless today's could not be written: then the reason for that is returned instead.
 pub fn show(folder: &DataFolder, moment: &Moment) -> ActionResult<Backups<String>> {
     let fault = folder.backup_fault.clone();
     let days = match days(&folder.home) {

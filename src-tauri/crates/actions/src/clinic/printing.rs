@@ -11,7 +11,8 @@ use wire::visiting::{PrintRequest, Printed};
 /// code and no name.
 ///
 /// # Errors
-/// [`wire::Failure::NoCardIssued`], or for a report [`wire::Failure::NothingToExport`]; [`wire::Failure::NoSuchRevision`], as for the patient's record, and a failure to write.
+/// [`wire::Failure::NoCardIssued`], or for a report [`wire::Failure::NothingToExport`]; [`wire::Failure::NoSuchRevision`]; as for the
+/// patient's record, and a failure to write.
 pub fn save(folder: &mut DataFolder, moment: &Moment, request: &PrintRequest, out: Option<&Path>) -> ActionResult<Saved> {
     let sheet = reporting::sheet(request.letter);
     if request.what == Printed::Report {

@@ -170,8 +170,8 @@ fn figure(flow: &mut Flow, said: String, marks: Vec<Mark>, cell: Cell) {
     flow.sheet.element(tag, flow.page, marks, None);
 }
 
-/// What is planned for a day and, beside it, its boxes; a line to write on where there is no room for so many. All amounts of a column get
-/// the width of the widest, so that its boxes stand below each other, and none has its unit unless all have room for it.
+/// A day's planned amount with the day's boxes at its right, or with a line to write on if there are too many boxes. All amounts of a
+/// column are as wide as the widest, so that the boxes are aligned. The unit is printed only if there is room for it on every day.
 fn with_amount(flow: &mut Flow, words: Words, times: usize, (amount, all): (&Amount, &[Amount]), cell: Cell) {
     let beside = |form: usize| {
         let widest = all.iter().map(|amount| amount.0[form].width()).fold(0.0, f32::max);

@@ -484,9 +484,9 @@ stay-down = Stay down until you feel steady. Then get up slowly, holding on to t
 fell-stay-and-call = If you hit your head, cannot get up, or something may be broken, stay where you are and call your local emergency number now.
 tell-clinic-fall = Contact your clinic before you practise balance again, even if nothing hurts.
 # After a near fall that pauses nothing; the exercise has become one level easier.
-near-fall-easier = No more balance practice today. After that, only at the easier level, with a hand on the support. If it happens again, stop and call your clinic.
+near-fall-easier = Practise balance only when you feel steady again: at the easier level, with a hand on the support. If it happens again, stop and call your clinic.
 # After a near fall that pauses nothing, and was not during an exercise of the plan.
-near-fall-support = No more balance practice today. After that, only with a hand on the support. If it happens again, stop and call your clinic.
+near-fall-support = Practise balance only when you feel steady again, with a hand on the support. If it happens again, stop and call your clinic.
 sit-and-rest = Sit down and rest until you feel steady.
 stop-this-one = Stop this exercise. Rest in a comfortable position.
 contact-clinic = Contact your clinic before you do it again.

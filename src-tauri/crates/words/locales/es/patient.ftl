@@ -416,9 +416,9 @@ stay-down = Si no es así, quédese en el suelo hasta que se sienta estable. Des
 fell-stay-and-call = Si se golpeó la cabeza, no puede levantarse o puede tener algo roto, quédese donde está y llame ahora mismo al número de emergencias de su zona.
 tell-clinic-fall = Llame a su clínica antes de volver a hacer ejercicios de equilibrio, aunque no le duela nada.
 # Después de casi caerse, si no se suspende nada; el ejercicio ha bajado un nivel.
-near-fall-easier = Hoy no haga más ejercicios de equilibrio. Después, solo en el nivel más fácil y con una mano en el apoyo. Si se repite, pare y llame a su clínica.
+near-fall-easier = Practique el equilibrio solo cuando vuelva a sentirse estable: en el nivel más fácil y con una mano en el apoyo. Si se repite, pare y llame a su clínica.
 # Después de casi caerse, si no se suspende nada y no fue durante un ejercicio del plan.
-near-fall-support = Hoy no haga más ejercicios de equilibrio. Después, solo con una mano en el apoyo. Si se repite, pare y llame a su clínica.
+near-fall-support = Practique el equilibrio solo cuando vuelva a sentirse estable, con una mano en el apoyo. Si se repite, pare y llame a su clínica.
 sit-and-rest = Siéntese y descanse hasta que se sienta estable.
 stop-this-one = Deje de hacer este ejercicio. Descanse en una postura cómoda.
 contact-clinic = Llame a su clínica antes de volver a hacerlo.

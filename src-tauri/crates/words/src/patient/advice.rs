@@ -35,7 +35,8 @@ impl Words {
         steps.iter().map(|key| self.text(*key)).collect()
     }
 
-    /// [`Words::what_to_do`] after a near fall in `item` that pauses nothing: nobody is told to wait for the clinic, as the exercise goes on.
+    /// What to do after a near fall in `item` that pauses nothing. The exercise goes on one level easier, so unlike
+    /// [`Words::what_to_do`] this does not tell the patient to wait for the clinic.
     pub fn after_near_fall(self, item: Option<ItemId>) -> Vec<&'static str> {
         let then = if eases(Trouble::NearlyFell, item) { Key::NearFallEasier } else { Key::NearFallSupport };
         vec![self.text(Key::SitAndRest), self.text(then)]
